@@ -1,0 +1,10 @@
+package org.loomproof.cli;
+
+/** The exit codes of every command, as the guide documents them. */
+final class ExitCode {
+
+    static final int OUR_FAULT = 1;
+    static final int BAD_INPUT = 2;
+
+    private ExitCode() {}
+}
