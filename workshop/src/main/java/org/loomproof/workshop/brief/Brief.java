@@ -1,0 +1,14 @@
+package org.loomproof.workshop.brief;
+
+import org.loomproof.workshop.brief.kit.Kit;
+import org.loomproof.workshop.brief.order.Order;
+import org.loomproof.workshop.brief.sheet.Sheet;
+
+/**
+ * The given part of a job.
+ *
+ * @param sheet the vehicle; complete, so that every circuit the work needs has a path
+ * @param kit the security system
+ * @param order what is wanted
+ */
+public record Brief(Sheet sheet, Kit kit, Order order) {}

@@ -1,0 +1,29 @@
+package org.loomproof.workshop.brief.kit;
+
+import java.util.List;
+import java.util.Set;
+import org.loomproof.workshop.brief.Figure;
+import org.loomproof.workshop.quantity.Seconds;
+
+/**
+ * How the controller behaves.
+ *
+ * @param armingDelay from the command to armed
+ * @param triggers the inputs that raise the alarm when armed
+ * @param instantTriggers those of them that do so without a warning first
+ * @param outputs what each output does; an output not named never acts
+ */
+public record Behaviour(
+        Figure<Seconds> armingDelay, Set<LeadId> triggers, Set<LeadId> instantTriggers, List<OutputBehaviour> outputs) {
+
+    public Behaviour {
+        triggers = Set.copyOf(triggers);
+        instantTriggers = Set.copyOf(instantTriggers);
+        outputs = List.copyOf(outputs);
+    }
+
+    /** True when the output is on in the state. */
+    public boolean isOn(LeadId output, ControllerState state) {
+        return outputs.stream().anyMatch(o -> o.lead().equals(output) && o.onIn().contains(state));
+    }
+}

@@ -1,0 +1,87 @@
+package org.loomproof.workshop.plan;
+
+import java.util.List;
+import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.Ohms;
+import org.loomproof.workshop.quantity.Volts;
+
+/** A part that the work adds. Terminals of relays carry their DIN 72552 numbers. */
+public sealed interface AddedPart {
+
+    /** Its name in the plan. */
+    AddedPartId id();
+
+    /** Its terminals, in a fixed order. */
+    List<String> terminals();
+
+    /**
+     * A changeover relay of the cube kind: 86 and 85 coil, 30 common, 87 make, 87a break.
+     *
+     * @param coil coil resistance at 20 °C
+     * @param pullIn it pulls in at or above this, at 20 °C
+     * @param dropOut it lets go at or below this
+     * @param makeRating what 87 may carry
+     * @param breakRating what 87a may carry
+     */
+    record Relay(AddedPartId id, Ohms coil, Volts pullIn, Volts dropOut, Amps makeRating, Amps breakRating)
+            implements AddedPart {
+        @Override
+        public List<String> terminals() {
+            return List.of("86", "85", "30", "87", "87a");
+        }
+    }
+
+    /**
+     * A silicon diode: A anode, K cathode (the banded end).
+     *
+     * @param rating average forward current
+     * @param reverse the most it blocks
+     */
+    record Diode(AddedPartId id, Amps rating, Volts reverse) implements AddedPart {
+        @Override
+        public List<String> terminals() {
+            return List.of("A", "K");
+        }
+    }
+
+    /** A resistor: 1 and 2. */
+    record Resistor(AddedPartId id, Ohms resistance) implements AddedPart {
+        @Override
+        public List<String> terminals() {
+            return List.of("1", "2");
+        }
+    }
+
+    /** A fuse in its holder: 1 towards the source, 2 towards the load. */
+    record Fuse(AddedPartId id, Amps rating) implements AddedPart {
+        @Override
+        public List<String> terminals() {
+            return List.of("1", "2");
+        }
+    }
+
+    /**
+     * A load that the work adds, such as the siren: + and −.
+     *
+     * @param extra the kit's name for it
+     * @param draws what it draws at 12.6 V
+     */
+    record Load(AddedPartId id, String extra, Amps draws) implements AddedPart {
+        @Override
+        public List<String> terminals() {
+            return List.of("+", "-");
+        }
+    }
+
+    /**
+     * A pin switch added at an opening: closes to its mounting while the opening is open. 1 is the wire, 2 the body.
+     *
+     * @param opening which opening works it, by its name on the sheet
+     */
+    record PinSwitch(AddedPartId id, org.loomproof.workshop.brief.sheet.OperableId opening) implements AddedPart {
+        @Override
+        public List<String> terminals() {
+            return List.of("1", "2");
+        }
+    }
+}
