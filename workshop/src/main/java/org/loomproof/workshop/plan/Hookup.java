@@ -68,8 +68,7 @@ public sealed interface Hookup {
      * @param serves the wish that waits
      * @param until the measurement that settles it
      */
-    record Hold(LeadId lead, Wish serves, Measurement until, Phrase because, List<Phrase> insteadOf)
-            implements Hookup {
+    record Hold(LeadId lead, Wish serves, Measurement until, Phrase because, List<Phrase> insteadOf) implements Hookup {
         public Hold {
             insteadOf = List.copyOf(insteadOf);
         }

@@ -16,10 +16,7 @@ import org.loomproof.workshop.trade.supply.SupplyPoint;
  * @param feed whether the controller gets its supply and ground
  */
 public record Situation(
-        SortedMap<OperableId, String> positions,
-        SupplyPoint supply,
-        ControllerState controller,
-        ControllerFeed feed) {
+        SortedMap<OperableId, String> positions, SupplyPoint supply, ControllerState controller, ControllerFeed feed) {
 
     public Situation {
         positions = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(positions));

@@ -24,6 +24,7 @@ public record Behaviour(
 
     /** True when the output is on in the state. */
     public boolean isOn(LeadId output, ControllerState state) {
-        return outputs.stream().anyMatch(o -> o.lead().equals(output) && o.onIn().contains(state));
+        return outputs.stream()
+                .anyMatch(o -> o.lead().equals(output) && o.onIn().contains(state));
     }
 }

@@ -60,8 +60,7 @@ public sealed interface Port {
      * @param pulse how long it is on, when it is not steady
      * @param bodyDiode whether a diode conducts from the lead to the supply when off
      */
-    record HighSide(
-            Figure<Amps> rating, Figure<Volts> saturation, Optional<Figure<Seconds>> pulse, boolean bodyDiode)
+    record HighSide(Figure<Amps> rating, Figure<Volts> saturation, Optional<Figure<Seconds>> pulse, boolean bodyDiode)
             implements Port {}
 
     /** Goes to a supplied extra (indicator, button, sensor) by its own plug and never to the vehicle. */

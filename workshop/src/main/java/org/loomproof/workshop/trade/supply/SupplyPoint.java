@@ -16,15 +16,15 @@ public enum SupplyPoint {
     /** The highest in normal use. */
     HIGH(14.8);
 
-    private final Volts volts;
+    private final double volts;
 
     SupplyPoint(double volts) {
-        this.volts = new Volts(volts);
+        this.volts = volts;
     }
 
     /** Volts between the battery's posts. */
     public Volts volts() {
-        return volts;
+        return new Volts(volts);
     }
 
     /** The word used in files and messages. */
