@@ -1,0 +1,190 @@
+package org.loomproof.shop.job;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Measurement;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.plan.Refusal;
+import org.loomproof.workshop.problem.Problem;
+import org.loomproof.workshop.prover.verdict.Assumption;
+import org.loomproof.workshop.prover.verdict.ClaimResult;
+import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.prover.verdict.Proof;
+import org.loomproof.workshop.prover.verdict.Verdict;
+import org.loomproof.workshop.prover.verdict.Witness;
+import org.loomproof.workshop.wiring.Situation;
+import org.loomproof.workshop.words.Messages;
+import org.loomproof.workshop.words.Phrase;
+
+/**
+ * A result, or the problems that stood in its way, as JSON for other programs. The shape is fixed by
+ * {@code docs/schemas/result.schema.json}; words are rendered in the language of the messages.
+ */
+public final class ResultJson {
+
+    private final ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+    private final Messages messages;
+
+    /** Words come from these messages. */
+    public ResultJson(Messages messages) {
+        this.messages = messages;
+    }
+
+    /** Every problem of input that could not be used. */
+    public String ofProblems(List<Problem> problems) {
+        ObjectNode root = mapper.createObjectNode().put("format", "loomproof problems 1");
+        ArrayNode list = root.putArray("problems");
+        for (Problem problem : problems) {
+            list.addObject()
+                    .put("file", problem.at().file())
+                    .put("line", problem.at().line())
+                    .put("column", problem.at().column())
+                    .put("path", problem.at().path())
+                    .put("kind", problem.kind().id())
+                    .put("found", problem.found())
+                    .put("wanted", text(problem.wanted()))
+                    .put("hint", text(problem.hint()));
+        }
+        return written(root);
+    }
+
+    /** A plan with its proof, and the files written, relative to the folder. */
+    public String ofResult(Plan plan, Proof proof, String folder, List<String> files) {
+        Answer answer = Answer.of(plan, proof);
+        VerdictCounts counts = VerdictCounts.of(proof);
+        ObjectNode root = mapper.createObjectNode().put("format", "loomproof result 1");
+        root.putObject("answer").put("word", answer.name().toLowerCase(java.util.Locale.ROOT)).put("code", answer.code());
+        root.putObject("counts")
+                .put("holds", counts.holds())
+                .put("broken", counts.broken())
+                .put("open", counts.open());
+        ArrayNode hookups = root.putArray("hookups");
+        plan.hookups().forEach(h -> hookups.add(hookup(h)));
+        ArrayNode refusals = root.putArray("refusals");
+        plan.refusals().forEach(r -> refusals.add(refusal(r)));
+        texts(root.putArray("cautions"), plan.cautions());
+        ArrayNode claims = root.putArray("claims");
+        proof.results().forEach(c -> claims.add(claim(c)));
+        root.putObject("effort")
+                .put("situations", proof.effort().situations())
+                .put("solves", proof.effort().solves())
+                .put("corners", proof.effort().corners());
+        texts(root.putArray("bounds"), proof.bounds());
+        root.put("folder", folder);
+        ArrayNode written = root.putArray("files");
+        files.forEach(written::add);
+        return written(root);
+    }
+
+    private ObjectNode hookup(Hookup hookup) {
+        ObjectNode node = mapper.createObjectNode().put("lead", hookup.lead().value());
+        switch (hookup) {
+            case Hookup.Connect connect -> {
+                node.put("do", "connect").put("serves", connect.serves().word()).put("coupling", connect.coupling());
+                ArrayNode circuits = node.putArray("circuits");
+                connect.circuits().forEach(c -> circuits.add(c.value()));
+                ArrayNode parts = node.putArray("parts");
+                connect.parts().forEach(p -> parts.add(p.value()));
+                ArrayNode wires = node.putArray("wires");
+                connect.wires().forEach(w -> wires.add(w.value()));
+                ArrayNode settings = node.putArray("settings");
+                connect.settings().forEach(settings::add);
+            }
+            case Hookup.Trim ignored -> node.put("do", "trim");
+            case Hookup.CapAndKeep ignored -> node.put("do", "cap-and-keep");
+            case Hookup.Hold hold -> {
+                node.put("do", "hold").put("serves", hold.serves().word());
+                node.set("until", measurement(hold.until()));
+            }
+        }
+        node.put("because", text(hookup.because()));
+        texts(node.putArray("insteadOf"), hookup.insteadOf());
+        return node;
+    }
+
+    private ObjectNode refusal(Refusal refusal) {
+        return mapper.createObjectNode()
+                .put("wish", refusal.wish().word())
+                .put("because", text(refusal.because()))
+                .put("possibleIf", text(refusal.possibleIf()));
+    }
+
+    private ObjectNode claim(ClaimResult claim) {
+        ObjectNode node = mapper.createObjectNode().put("id", claim.id()).put("statement", text(claim.statement()));
+        switch (claim.verdict()) {
+            case Verdict.Holds holds -> {
+                node.put("verdict", "holds").set("margin", margin(holds.tightest()));
+                node.set("deciding", situation(holds.deciding()));
+            }
+            case Verdict.Broken broken -> {
+                node.put("verdict", "broken").set("margin", margin(broken.worst()));
+                node.set("witness", witness(broken.witness()));
+            }
+            case Verdict.Open open -> {
+                node.put("verdict", "open").put("because", text(open.because()));
+                ArrayNode readings = node.putArray("settledBy");
+                open.settledBy().forEach(m -> readings.add(measurement(m)));
+            }
+        }
+        ArrayNode rests = node.putArray("restsOn");
+        for (Assumption assumption : claim.restsOn()) {
+            rests.addObject()
+                    .put("figure", assumption.figure())
+                    .put("low", assumption.low())
+                    .put("high", assumption.high())
+                    .set("settledBy", measurement(assumption.settledBy()));
+        }
+        return node;
+    }
+
+    private ObjectNode margin(Margin margin) {
+        return mapper.createObjectNode()
+                .put("slack", margin.slack())
+                .put("unit", margin.unit())
+                .put("computed", text(margin.computed()))
+                .put("allowed", text(margin.allowed()));
+    }
+
+    private ObjectNode witness(Witness witness) {
+        ObjectNode node = mapper.createObjectNode();
+        texts(node.putArray("steps"), witness.steps());
+        node.set("situation", situation(witness.situation()));
+        ArrayNode seen = node.putArray("seen");
+        witness.seen().forEach(o -> seen.addObject().put("at", text(o.at())).put("reads", o.reads()));
+        return node;
+    }
+
+    private ObjectNode situation(Situation situation) {
+        ObjectNode node = mapper.createObjectNode();
+        ObjectNode positions = node.putObject("positions");
+        situation.positions().forEach((operable, position) -> positions.put(operable.value(), position));
+        return node.put("supply", situation.supply().word())
+                .put("controller", situation.controller().word())
+                .put("feed", situation.feed().word());
+    }
+
+    private ObjectNode measurement(Measurement measurement) {
+        return mapper.createObjectNode().put("name", measurement.name()).put("what", text(measurement.what()));
+    }
+
+    private void texts(ArrayNode into, List<Phrase> phrases) {
+        phrases.forEach(p -> into.add(text(p)));
+    }
+
+    private String text(Phrase phrase) {
+        return messages.text(phrase);
+    }
+
+    private String written(ObjectNode root) {
+        try {
+            return mapper.writeValueAsString(root) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a result of our own cannot be written", e);
+        }
+    }
+}
