@@ -31,7 +31,8 @@ public enum Answer {
 
     /** The gravest answer that applies. */
     public static Answer of(Plan plan, Proof proof) {
-        List<Verdict> verdicts = proof.results().stream().map(ClaimResult::verdict).toList();
+        List<Verdict> verdicts =
+                proof.results().stream().map(ClaimResult::verdict).toList();
         if (!plan.refusals().isEmpty()) {
             return REFUSED;
         }

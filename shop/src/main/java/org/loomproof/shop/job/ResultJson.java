@@ -58,7 +58,9 @@ public final class ResultJson {
         Answer answer = Answer.of(plan, proof);
         VerdictCounts counts = VerdictCounts.of(proof);
         ObjectNode root = mapper.createObjectNode().put("format", "loomproof result 1");
-        root.putObject("answer").put("word", answer.name().toLowerCase(java.util.Locale.ROOT)).put("code", answer.code());
+        root.putObject("answer")
+                .put("word", answer.name().toLowerCase(java.util.Locale.ROOT))
+                .put("code", answer.code());
         root.putObject("counts")
                 .put("holds", counts.holds())
                 .put("broken", counts.broken())

@@ -1,0 +1,86 @@
+package org.loomproof.cli.report;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.loomproof.workshop.prover.verdict.ClaimResult;
+import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.prover.verdict.Proof;
+import org.loomproof.workshop.prover.verdict.Verdict;
+import org.loomproof.workshop.prover.verdict.Witness;
+import org.loomproof.workshop.words.Messages;
+
+/** The verdicts: what holds in one line a kind of claim, what is broken or open each in full. */
+final class ClaimTable {
+
+    private final Messages messages;
+
+    ClaimTable(Messages messages) {
+        this.messages = messages;
+    }
+
+    void add(Lines lines, Proof proof) {
+        lines.cut(messages.text(
+                "report.proof", proof.effort().situations(), proof.effort().solves()));
+        kinds(proof).forEach((kind, results) -> addHolding(lines, kind, results));
+        proof.results().forEach(result -> addTrouble(lines, result));
+    }
+
+    private static Map<String, List<ClaimResult>> kinds(Proof proof) {
+        Map<String, List<ClaimResult>> kinds = new LinkedHashMap<>();
+        for (ClaimResult result : proof.results()) {
+            String kind = result.id().split(" ", 2)[0];
+            kinds.computeIfAbsent(kind, k -> new java.util.ArrayList<>()).add(result);
+        }
+        return kinds;
+    }
+
+    private void addHolding(Lines lines, String kind, List<ClaimResult> results) {
+        List<Margin> margins = results.stream()
+                .map(ClaimResult::verdict)
+                .filter(Verdict.Holds.class::isInstance)
+                .map(verdict -> ((Verdict.Holds) verdict).tightest())
+                .toList();
+        if (margins.isEmpty()) {
+            return;
+        }
+        Margin tightest =
+                margins.stream().min(Comparator.comparingDouble(Margin::slack)).orElseThrow();
+        lines.cut("  "
+                + Lines.column(messages.text("verdict.holds"), 7)
+                + Lines.column(Integer.toString(margins.size()), 4)
+                + Lines.column(messages.text("claim-kind." + kind), 31)
+                + messages.text("report.margin", tightest.computed(), tightest.allowed()));
+    }
+
+    private void addTrouble(Lines lines, ClaimResult result) {
+        switch (result.verdict()) {
+            case Verdict.Holds ignored -> {}
+            case Verdict.Broken broken -> {
+                lines.wrap(
+                        "  "
+                                + messages.text(
+                                        "report.broken",
+                                        result.statement(),
+                                        broken.worst().computed(),
+                                        broken.worst().allowed()),
+                        "    ");
+                addWitness(lines, broken.witness());
+            }
+            case Verdict.Open open -> {
+                lines.wrap("  " + messages.text("report.open", result.statement(), open.because()), "    ");
+                open.settledBy()
+                        .forEach(m -> lines.wrap("    " + messages.text("report.settled-by", m.what()), "      "));
+            }
+        }
+    }
+
+    private void addWitness(Lines lines, Witness witness) {
+        int number = 1;
+        for (var step : witness.steps()) {
+            lines.wrap("    " + number++ + ". " + messages.text(step), "       ");
+        }
+        witness.seen().forEach(o -> lines.wrap("    " + messages.text("report.seen", o.at(), o.reads()), "      "));
+    }
+}

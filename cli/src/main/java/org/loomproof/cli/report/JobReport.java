@@ -1,0 +1,84 @@
+package org.loomproof.cli.report;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.loomproof.shop.job.Answer;
+import org.loomproof.shop.job.VerdictCounts;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.prover.verdict.Proof;
+import org.loomproof.workshop.words.Messages;
+
+/** A planned and proven job, or a proof made again, as lines for a terminal. */
+public final class JobReport {
+
+    private final Messages messages;
+
+    /** Words come from these messages. */
+    public JobReport(Messages messages) {
+        this.messages = messages;
+    }
+
+    /** The report without its closing lines: leads, parts, refusals, verdicts, cautions. */
+    public List<String> body(Brief brief, Plan plan, Proof proof) {
+        Lines lines = new Lines();
+        lines.wrap(
+                messages.text(
+                        "report.title",
+                        brief.sheet().vehicle().name(),
+                        brief.kit().name()),
+                "  ");
+        lines.gap();
+        new LeadTable(messages).add(lines, brief.kit(), plan);
+        addParts(lines, plan);
+        plan.refusals()
+                .forEach(r -> lines.gap()
+                        .wrap(messages.text("report.refused", r.wish().word(), r.because()), "  ")
+                        .wrap("  " + messages.text("report.possible-if", r.possibleIf()), "    "));
+        lines.gap();
+        new ClaimTable(messages).add(lines, proof);
+        if (!proof.bounds().isEmpty()) {
+            lines.gap();
+            proof.bounds().forEach(b -> lines.wrap(messages.text("report.bound", b), "  "));
+        }
+        return lines.all();
+    }
+
+    /** The closing lines: what was counted, how it ended, and the standing caution. */
+    public List<String> summary(Plan plan, Proof proof) {
+        VerdictCounts counts = VerdictCounts.of(proof);
+        Lines lines = new Lines();
+        lines.wrap(messages.text("report.caution"), "  ");
+        lines.gap();
+        lines.cut(messages.text(
+                "report.counts",
+                counts.holds(),
+                counts.broken(),
+                counts.open(),
+                plan.refusals().size(),
+                messages.text("answer." + Answer.of(plan, proof).name().toLowerCase(java.util.Locale.ROOT))));
+        return lines.all();
+    }
+
+    private void addParts(Lines lines, Plan plan) {
+        if (plan.parts().isEmpty()) {
+            return;
+        }
+        String parts = plan.parts().stream().map(this::part).collect(Collectors.joining(", "));
+        lines.gap().wrap(messages.text("report.parts", parts), "  ");
+    }
+
+    private String part(AddedPart part) {
+        return switch (part) {
+            case AddedPart.Relay relay ->
+                messages.text("report.part.relay", relay.id(), relay.makeRating(), relay.breakRating());
+            case AddedPart.Diode diode -> messages.text("report.part.diode", diode.id(), diode.rating());
+            case AddedPart.Resistor resistor ->
+                messages.text("report.part.resistor", resistor.id(), resistor.resistance());
+            case AddedPart.Fuse fuse -> messages.text("report.part.fuse", fuse.id(), fuse.rating());
+            case AddedPart.Load load -> messages.text("report.part.load", load.id(), load.extra());
+            case AddedPart.PinSwitch pin -> messages.text("report.part.pin-switch", pin.id(), pin.opening());
+        };
+    }
+}
