@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param base the base colour
  * @param tracer the stripe
- * @param shade {@code light}, {@code dark} or empty
+ * @param shade {@code light}, {@code dark} or empty for the base; the tracer's behind a stroke: {@code /light}, {@code dark/light}
  */
 public record WireColour(Colour base, Optional<Colour> tracer, String shade) {
 
