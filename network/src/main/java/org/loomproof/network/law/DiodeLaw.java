@@ -5,9 +5,9 @@ import org.loomproof.network.part.Diode;
 
 /** One junction. */
 final class DiodeLaw {
-  private DiodeLaw() {}
+    private DiodeLaw() {}
 
-  static PartEquations equations(Diode diode) {
-    return PartEquations.of(new Junction(0, 1, ShockleyCurve.of(diode.model()), When.ALWAYS));
-  }
+    static PartEquations equations(Diode diode) {
+        return PartEquations.of(new Junction(0, 1, ShockleyCurve.of(diode.model()), When.ALWAYS));
+    }
 }

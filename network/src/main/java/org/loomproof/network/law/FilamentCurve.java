@@ -16,33 +16,33 @@ import org.loomproof.network.part.Lamp;
  * @param coldFloor k
  */
 public record FilamentCurve(double hotSiemens, double inverseRatedSquared, double coldFloor) {
-  /** 3/13, see above. */
-  public static final double EXPONENT = 3.0 / 13.0;
+    /** 3/13, see above. */
+    public static final double EXPONENT = 3.0 / 13.0;
 
-  public static FilamentCurve of(Lamp lamp) {
-    return new FilamentCurve(
-        1 / lamp.hotOhms(),
-        1 / (lamp.ratedVolts() * lamp.ratedVolts()),
-        Math.pow(lamp.coldToHotOhms(), 1 / EXPONENT));
-  }
+    public static FilamentCurve of(Lamp lamp) {
+        return new FilamentCurve(
+                1 / lamp.hotOhms(),
+                1 / (lamp.ratedVolts() * lamp.ratedVolts()),
+                Math.pow(lamp.coldToHotOhms(), 1 / EXPONENT));
+    }
 
-  /** Current at a voltage. */
-  public double amps(double volts) {
-    return volts * chordSiemens(volts);
-  }
+    /** Current at a voltage. */
+    public double amps(double volts) {
+        return volts * chordSiemens(volts);
+    }
 
-  /** i / v. */
-  public double chordSiemens(double volts) {
-    return hotSiemens * Math.exp(-EXPONENT * Math.log(base(volts)));
-  }
+    /** i / v. */
+    public double chordSiemens(double volts) {
+        return hotSiemens * Math.exp(-EXPONENT * Math.log(base(volts)));
+    }
 
-  /** di / dv given the chord i / v at the same voltage. */
-  public double slopeSiemens(double volts, double chordSiemens) {
-    double base = base(volts);
-    return chordSiemens * (1 - 2 * EXPONENT * (base - coldFloor) / base);
-  }
+    /** di / dv given the chord i / v at the same voltage. */
+    public double slopeSiemens(double volts, double chordSiemens) {
+        double base = base(volts);
+        return chordSiemens * (1 - 2 * EXPONENT * (base - coldFloor) / base);
+    }
 
-  private double base(double volts) {
-    return coldFloor + (1 - coldFloor) * volts * volts * inverseRatedSquared;
-  }
+    private double base(double volts) {
+        return coldFloor + (1 - coldFloor) * volts * volts * inverseRatedSquared;
+    }
 }

@@ -5,9 +5,9 @@ import org.loomproof.network.part.Lamp;
 
 /** One filament. */
 final class LampLaw {
-  private LampLaw() {}
+    private LampLaw() {}
 
-  static PartEquations equations(Lamp lamp) {
-    return PartEquations.of(new Filament(0, 1, FilamentCurve.of(lamp), When.ALWAYS));
-  }
+    static PartEquations equations(Lamp lamp) {
+        return PartEquations.of(new Filament(0, 1, FilamentCurve.of(lamp), When.ALWAYS));
+    }
 }

@@ -24,28 +24,28 @@ import org.loomproof.network.part.Wire;
  * @param threshold what moves its contacts, if anything does
  */
 public record PartEquations(List<Term> terms, int innerNodes, Optional<Threshold> threshold) {
-  public PartEquations {
-    terms = List.copyOf(terms);
-  }
+    public PartEquations {
+        terms = List.copyOf(terms);
+    }
 
-  static PartEquations of(Term... terms) {
-    return new PartEquations(List.of(terms), 0, Optional.empty());
-  }
+    static PartEquations of(Term... terms) {
+        return new PartEquations(List.of(terms), 0, Optional.empty());
+    }
 
-  public static PartEquations of(Part part) {
-    return switch (part) {
-      case Battery battery -> BatteryLaw.equations(battery);
-      case Resistor resistor -> ConductorLaw.equations(resistor.ohms());
-      case Wire wire -> ConductorLaw.equations(wire.ohms());
-      case Fuse fuse -> ConductorLaw.equations(fuse.coldOhms());
-      case Meter meter -> ConductorLaw.equations(meter.ohms());
-      case Switch contact -> SwitchLaw.equations(contact);
-      case Relay relay -> RelayLaw.equations(relay);
-      case Diode diode -> DiodeLaw.equations(diode);
-      case Lamp lamp -> LampLaw.equations(lamp);
-      case LowSideOutput output -> OutputLaw.equations(output);
-      case HighSideOutput output -> OutputLaw.equations(output);
-      case LogicInput input -> LogicInputLaw.equations(input);
-    };
-  }
+    public static PartEquations of(Part part) {
+        return switch (part) {
+            case Battery battery -> BatteryLaw.equations(battery);
+            case Resistor resistor -> ConductorLaw.equations(resistor.ohms());
+            case Wire wire -> ConductorLaw.equations(wire.ohms());
+            case Fuse fuse -> ConductorLaw.equations(fuse.coldOhms());
+            case Meter meter -> ConductorLaw.equations(meter.ohms());
+            case Switch contact -> SwitchLaw.equations(contact);
+            case Relay relay -> RelayLaw.equations(relay);
+            case Diode diode -> DiodeLaw.equations(diode);
+            case Lamp lamp -> LampLaw.equations(lamp);
+            case LowSideOutput output -> OutputLaw.equations(output);
+            case HighSideOutput output -> OutputLaw.equations(output);
+            case LogicInput input -> LogicInputLaw.equations(input);
+        };
+    }
 }

@@ -5,9 +5,9 @@ import org.loomproof.network.part.Switch;
 
 /** A resistance when closed, nothing when open. */
 final class SwitchLaw {
-  private SwitchLaw() {}
+    private SwitchLaw() {}
 
-  static PartEquations equations(Switch contact) {
-    return PartEquations.of(Conductance.when(When.SET, 0, 1, contact.closedOhms()));
-  }
+    static PartEquations equations(Switch contact) {
+        return PartEquations.of(Conductance.when(When.SET, 0, 1, contact.closedOhms()));
+    }
 }

@@ -9,13 +9,13 @@ import java.util.List;
  * @param innerOhms above zero
  */
 public record Battery(PartId id, Node plus, Node minus, double emfVolts, double innerOhms) implements Part {
-  public Battery {
-    Require.finite(emfVolts, "emf", id);
-    Require.positive(innerOhms, "inner ohms", id);
-  }
+    public Battery {
+        Require.finite(emfVolts, "emf", id);
+        Require.positive(innerOhms, "inner ohms", id);
+    }
 
-  @Override
-  public List<Pin> pins() {
-    return List.of(new Pin("plus", plus), new Pin("minus", minus));
-  }
+    @Override
+    public List<Pin> pins() {
+        return List.of(new Pin("plus", plus), new Pin("minus", minus));
+    }
 }

@@ -9,13 +9,13 @@ import java.util.List;
  * @param ratingAmps rated current, for those who compare; the operating point does not use it
  */
 public record Fuse(PartId id, Node a, Node b, double coldOhms, double ratingAmps) implements Part {
-  public Fuse {
-    Require.positive(coldOhms, "cold ohms", id);
-    Require.positive(ratingAmps, "rating", id);
-  }
+    public Fuse {
+        Require.positive(coldOhms, "cold ohms", id);
+        Require.positive(ratingAmps, "rating", id);
+    }
 
-  @Override
-  public List<Pin> pins() {
-    return List.of(new Pin("a", a), new Pin("b", b));
-  }
+    @Override
+    public List<Pin> pins() {
+        return List.of(new Pin("a", a), new Pin("b", b));
+    }
 }

@@ -13,23 +13,23 @@ import java.util.List;
  * @param clampToGround whether a diode conducts from ground to the lead
  */
 public record HighSideOutput(
-    PartId id,
-    Node output,
-    Node supply,
-    Node ground,
-    Drive drive,
-    Wakefulness wakefulness,
-    boolean bodyDiode,
-    boolean clampToGround)
-    implements Part {
-  /** An output of the usual wakefulness. */
-  public HighSideOutput(
-      PartId id, Node output, Node supply, Node ground, Drive drive, boolean bodyDiode, boolean clampToGround) {
-    this(id, output, supply, ground, drive, Wakefulness.USUAL, bodyDiode, clampToGround);
-  }
+        PartId id,
+        Node output,
+        Node supply,
+        Node ground,
+        Drive drive,
+        Wakefulness wakefulness,
+        boolean bodyDiode,
+        boolean clampToGround)
+        implements Part {
+    /** An output of the usual wakefulness. */
+    public HighSideOutput(
+            PartId id, Node output, Node supply, Node ground, Drive drive, boolean bodyDiode, boolean clampToGround) {
+        this(id, output, supply, ground, drive, Wakefulness.USUAL, bodyDiode, clampToGround);
+    }
 
-  @Override
-  public List<Pin> pins() {
-    return List.of(new Pin("output", output), new Pin("supply", supply), new Pin("ground", ground));
-  }
+    @Override
+    public List<Pin> pins() {
+        return List.of(new Pin("output", output), new Pin("supply", supply), new Pin("ground", ground));
+    }
 }

@@ -13,34 +13,34 @@ import java.util.OptionalDouble;
  * @param protectionDiodes whether diodes conduct from ground to the lead and from the lead to the supply
  */
 public record LogicInput(
-    PartId id,
-    Node input,
-    Node supply,
-    Node ground,
-    OptionalDouble pullUpOhms,
-    OptionalDouble pullDownOhms,
-    double lowBelowVolts,
-    double highAboveVolts,
-    boolean protectionDiodes)
-    implements Part {
-  public LogicInput {
-    pullUpOhms.ifPresent(ohms -> Require.positive(ohms, "pull-up ohms", id));
-    pullDownOhms.ifPresent(ohms -> Require.positive(ohms, "pull-down ohms", id));
-    Require.finite(lowBelowVolts, "low threshold", id);
-    Require.finite(highAboveVolts, "high threshold", id);
-    Require.that(highAboveVolts > lowBelowVolts, "the high threshold must exceed the low one", id);
-  }
-
-  /** How the input reads a lead at this voltage against its own ground. */
-  public LogicLevel level(double voltsAgainstGround) {
-    if (voltsAgainstGround <= lowBelowVolts) {
-      return LogicLevel.LOW;
+        PartId id,
+        Node input,
+        Node supply,
+        Node ground,
+        OptionalDouble pullUpOhms,
+        OptionalDouble pullDownOhms,
+        double lowBelowVolts,
+        double highAboveVolts,
+        boolean protectionDiodes)
+        implements Part {
+    public LogicInput {
+        pullUpOhms.ifPresent(ohms -> Require.positive(ohms, "pull-up ohms", id));
+        pullDownOhms.ifPresent(ohms -> Require.positive(ohms, "pull-down ohms", id));
+        Require.finite(lowBelowVolts, "low threshold", id);
+        Require.finite(highAboveVolts, "high threshold", id);
+        Require.that(highAboveVolts > lowBelowVolts, "the high threshold must exceed the low one", id);
     }
-    return voltsAgainstGround >= highAboveVolts ? LogicLevel.HIGH : LogicLevel.BETWEEN;
-  }
 
-  @Override
-  public List<Pin> pins() {
-    return List.of(new Pin("input", input), new Pin("supply", supply), new Pin("ground", ground));
-  }
+    /** How the input reads a lead at this voltage against its own ground. */
+    public LogicLevel level(double voltsAgainstGround) {
+        if (voltsAgainstGround <= lowBelowVolts) {
+            return LogicLevel.LOW;
+        }
+        return voltsAgainstGround >= highAboveVolts ? LogicLevel.HIGH : LogicLevel.BETWEEN;
+    }
+
+    @Override
+    public List<Pin> pins() {
+        return List.of(new Pin("input", input), new Pin("supply", supply), new Pin("ground", ground));
+    }
 }

@@ -13,23 +13,23 @@ import java.util.List;
  * @param clampToSupply whether a diode conducts from the lead to the supply
  */
 public record LowSideOutput(
-    PartId id,
-    Node output,
-    Node supply,
-    Node ground,
-    Drive drive,
-    Wakefulness wakefulness,
-    boolean bodyDiode,
-    boolean clampToSupply)
-    implements Part {
-  /** An output of the usual wakefulness. */
-  public LowSideOutput(
-      PartId id, Node output, Node supply, Node ground, Drive drive, boolean bodyDiode, boolean clampToSupply) {
-    this(id, output, supply, ground, drive, Wakefulness.USUAL, bodyDiode, clampToSupply);
-  }
+        PartId id,
+        Node output,
+        Node supply,
+        Node ground,
+        Drive drive,
+        Wakefulness wakefulness,
+        boolean bodyDiode,
+        boolean clampToSupply)
+        implements Part {
+    /** An output of the usual wakefulness. */
+    public LowSideOutput(
+            PartId id, Node output, Node supply, Node ground, Drive drive, boolean bodyDiode, boolean clampToSupply) {
+        this(id, output, supply, ground, drive, Wakefulness.USUAL, bodyDiode, clampToSupply);
+    }
 
-  @Override
-  public List<Pin> pins() {
-    return List.of(new Pin("output", output), new Pin("supply", supply), new Pin("ground", ground));
-  }
+    @Override
+    public List<Pin> pins() {
+        return List.of(new Pin("output", output), new Pin("supply", supply), new Pin("ground", ground));
+    }
 }

@@ -6,20 +6,20 @@ package org.loomproof.network.part;
  * @param name any text but the empty one
  */
 public record Node(String name) implements Comparable<Node> {
-  /** The reference of all voltages: 0 V by definition. */
-  public static final Node CHASSIS = new Node("chassis");
+    /** The reference of all voltages: 0 V by definition. */
+    public static final Node CHASSIS = new Node("chassis");
 
-  public Node {
-    Require.named(name, "node");
-  }
+    public Node {
+        Require.named(name, "node");
+    }
 
-  @Override
-  public int compareTo(Node other) {
-    return name.compareTo(other.name);
-  }
+    @Override
+    public int compareTo(Node other) {
+        return name.compareTo(other.name);
+    }
 
-  @Override
-  public String toString() {
-    return name;
-  }
+    @Override
+    public String toString() {
+        return name;
+    }
 }

@@ -7,20 +7,20 @@ import java.util.List;
  * constructor throws {@link IllegalArgumentException} on a value that no real part can have.
  */
 public sealed interface Part
-    permits Battery,
-        Resistor,
-        Wire,
-        Fuse,
-        Meter,
-        Switch,
-        Relay,
-        Diode,
-        Lamp,
-        LowSideOutput,
-        HighSideOutput,
-        LogicInput {
-  PartId id();
+        permits Battery,
+                Resistor,
+                Wire,
+                Fuse,
+                Meter,
+                Switch,
+                Relay,
+                Diode,
+                Lamp,
+                LowSideOutput,
+                HighSideOutput,
+                LogicInput {
+    PartId id();
 
-  /** The terminals in the order of the record's components; currents are counted into them. */
-  List<Pin> pins();
+    /** The terminals in the order of the record's components; currents are counted into them. */
+    List<Pin> pins();
 }

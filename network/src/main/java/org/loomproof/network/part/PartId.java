@@ -6,17 +6,17 @@ package org.loomproof.network.part;
  * @param name any text but the empty one
  */
 public record PartId(String name) implements Comparable<PartId> {
-  public PartId {
-    Require.named(name, "part");
-  }
+    public PartId {
+        Require.named(name, "part");
+    }
 
-  @Override
-  public int compareTo(PartId other) {
-    return name.compareTo(other.name);
-  }
+    @Override
+    public int compareTo(PartId other) {
+        return name.compareTo(other.name);
+    }
 
-  @Override
-  public String toString() {
-    return name;
-  }
+    @Override
+    public String toString() {
+        return name;
+    }
 }

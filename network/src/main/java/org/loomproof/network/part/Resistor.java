@@ -8,12 +8,12 @@ import java.util.List;
  * @param ohms above zero
  */
 public record Resistor(PartId id, Node a, Node b, double ohms) implements Part {
-  public Resistor {
-    Require.positive(ohms, "ohms", id);
-  }
+    public Resistor {
+        Require.positive(ohms, "ohms", id);
+    }
 
-  @Override
-  public List<Pin> pins() {
-    return List.of(new Pin("a", a), new Pin("b", b));
-  }
+    @Override
+    public List<Pin> pins() {
+        return List.of(new Pin("a", a), new Pin("b", b));
+    }
 }

@@ -8,12 +8,12 @@ import java.util.List;
  * @param closedOhms resistance of the closed contact, above zero
  */
 public record Switch(PartId id, Node a, Node b, double closedOhms) implements Part {
-  public Switch {
-    Require.positive(closedOhms, "closed ohms", id);
-  }
+    public Switch {
+        Require.positive(closedOhms, "closed ohms", id);
+    }
 
-  @Override
-  public List<Pin> pins() {
-    return List.of(new Pin("a", a), new Pin("b", b));
-  }
+    @Override
+    public List<Pin> pins() {
+        return List.of(new Pin("a", a), new Pin("b", b));
+    }
 }

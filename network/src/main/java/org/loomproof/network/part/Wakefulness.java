@@ -7,13 +7,13 @@ package org.loomproof.network.part;
  * @param sleepsAtVolts supply at which a waking one falls asleep, below {@code wakesAtVolts}
  */
 public record Wakefulness(double wakesAtVolts, double sleepsAtVolts) {
-  /** A 12 V controller that rides through cranking; common practice, no published source. */
-  public static final Wakefulness USUAL = new Wakefulness(6.5, 5.0);
+    /** A 12 V controller that rides through cranking; common practice, no published source. */
+    public static final Wakefulness USUAL = new Wakefulness(6.5, 5.0);
 
-  public Wakefulness {
-    if (!(sleepsAtVolts > 0) || !(wakesAtVolts > sleepsAtVolts) || Double.isInfinite(wakesAtVolts)) {
-      throw new IllegalArgumentException(
-          "waking (%s V) must exceed falling asleep (%s V), both above zero".formatted(wakesAtVolts, sleepsAtVolts));
+    public Wakefulness {
+        if (!(sleepsAtVolts > 0) || !(wakesAtVolts > sleepsAtVolts) || Double.isInfinite(wakesAtVolts)) {
+            throw new IllegalArgumentException("waking (%s V) must exceed falling asleep (%s V), both above zero"
+                    .formatted(wakesAtVolts, sleepsAtVolts));
+        }
     }
-  }
 }

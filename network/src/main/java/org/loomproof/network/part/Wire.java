@@ -8,12 +8,12 @@ import java.util.List;
  * @param ohms resistance of the whole length, above zero
  */
 public record Wire(PartId id, Node a, Node b, double ohms) implements Part {
-  public Wire {
-    Require.positive(ohms, "ohms", id);
-  }
+    public Wire {
+        Require.positive(ohms, "ohms", id);
+    }
 
-  @Override
-  public List<Pin> pins() {
-    return List.of(new Pin("a", a), new Pin("b", b));
-  }
+    @Override
+    public List<Pin> pins() {
+        return List.of(new Pin("a", a), new Pin("b", b));
+    }
 }
