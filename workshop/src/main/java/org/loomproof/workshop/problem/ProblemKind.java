@@ -22,7 +22,9 @@ public enum ProblemKind {
     DUPLICATE_ID,
     UNKNOWN_REFERENCE,
     CONTRADICTION,
-    CHANGED_INPUT;
+    CHANGED_INPUT,
+    WRONG_UNIT,
+    MORE_PROBLEMS;
 
     /** The key under which messages and documents know this kind, such as {@code unknown-key}. */
     public String id() {

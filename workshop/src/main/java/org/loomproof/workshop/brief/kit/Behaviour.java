@@ -1,7 +1,9 @@
 package org.loomproof.workshop.brief.kit;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.quantity.Seconds;
 
@@ -17,8 +19,8 @@ public record Behaviour(
         Figure<Seconds> armingDelay, Set<LeadId> triggers, Set<LeadId> instantTriggers, List<OutputBehaviour> outputs) {
 
     public Behaviour {
-        triggers = Set.copyOf(triggers);
-        instantTriggers = Set.copyOf(instantTriggers);
+        triggers = Collections.unmodifiableSet(new TreeSet<>(triggers));
+        instantTriggers = Collections.unmodifiableSet(new TreeSet<>(instantTriggers));
         outputs = List.copyOf(outputs);
     }
 

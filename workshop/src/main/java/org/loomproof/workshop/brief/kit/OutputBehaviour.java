@@ -1,6 +1,8 @@
 package org.loomproof.workshop.brief.kit;
 
+import java.util.Collections;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * What one output does.
@@ -12,7 +14,7 @@ import java.util.Set;
 public record OutputBehaviour(LeadId lead, Set<ControllerState> onIn, OutputTiming timing) {
 
     public OutputBehaviour {
-        onIn = Set.copyOf(onIn);
+        onIn = Collections.unmodifiableSet(new TreeSet<>(onIn));
         if (onIn.contains(ControllerState.WITHOUT_SUPPLY)) {
             throw new IllegalArgumentException(lead + " cannot act without supply");
         }

@@ -1,8 +1,10 @@
 package org.loomproof.workshop.brief.order;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.loomproof.workshop.brief.sheet.OperableId;
 
 /**
@@ -28,9 +30,9 @@ public record Order(
         Set<String> stock) {
 
     public Order {
-        wishes = Set.copyOf(wishes);
+        wishes = Collections.unmodifiableSet(new TreeSet<>(wishes));
         watched = List.copyOf(watched);
-        stock = Set.copyOf(stock);
+        stock = Collections.unmodifiableSet(new TreeSet<>(stock));
     }
 
     /** Whose limits for sound and light apply. */

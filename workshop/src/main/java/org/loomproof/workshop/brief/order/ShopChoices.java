@@ -1,6 +1,8 @@
 package org.loomproof.workshop.brief.order;
 
+import java.util.Collections;
 import java.util.Map;
+import java.util.TreeMap;
 import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.quantity.Celsius;
@@ -25,7 +27,7 @@ public record ShopChoices(
         Figure<Metres> usualRun) {
 
     public ShopChoices {
-        runs = Map.copyOf(runs);
+        runs = Collections.unmodifiableMap(new TreeMap<>(runs));
     }
 
     /** How joints are made. */

@@ -1,5 +1,7 @@
 package org.loomproof.workshop.brief.sheet;
 
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
 import org.loomproof.workshop.brief.Figure;
@@ -42,7 +44,7 @@ public sealed interface PathStep {
     record Switch(ElementId id, OperableId operatedBy, Set<String> closedAt, Figure<Ohms> closedResistance)
             implements Part {
         public Switch {
-            closedAt = Set.copyOf(closedAt);
+            closedAt = Collections.unmodifiableSet(new LinkedHashSet<>(closedAt));
         }
     }
 

@@ -1,0 +1,48 @@
+package org.loomproof.workshop.brief.read;
+
+import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.kit.LeadRole;
+import org.loomproof.workshop.brief.text.Cursor;
+import org.loomproof.workshop.brief.text.FigureReader;
+import org.loomproof.workshop.brief.text.MappingCursor;
+import org.loomproof.workshop.brief.text.References;
+import org.loomproof.workshop.quantity.Unit;
+
+/** Reads one lead of a kit. */
+final class LeadReader {
+
+    private final FigureReader figures;
+    private final References names;
+    private final References positions = new References();
+
+    LeadReader(FigureReader figures, References names) {
+        this.figures = figures;
+        this.names = names;
+    }
+
+    Lead read(Cursor at) {
+        MappingCursor in = at.mapping();
+        LeadId id = new LeadId(in.id("id"));
+        in.find("id").ifPresent(cursor -> names.give(id.value(), cursor));
+        String plug = in.textOrEmpty("plug");
+        String position = in.textOrEmpty("position");
+        if (!plug.isEmpty() && !position.isEmpty()) {
+            // Two leads cannot come out of one hole.
+            in.find("position").ifPresent(cursor -> positions.give(plug + " " + position, cursor));
+        }
+        Lead lead = new Lead(
+                id,
+                plug,
+                position,
+                in.find("colour").flatMap(ColourText::read),
+                figures.orUsual(in, "size", Unit.SQUARE_MILLIMETRES, "lead.size"),
+                in.word("role", LeadRole.class),
+                new PortReader(figures).read(in.mapping("port")),
+                in.yesNoOr("always-used", false),
+                in.textOrEmpty("note"),
+                figures.basis(in.place()));
+        in.close();
+        return lead;
+    }
+}

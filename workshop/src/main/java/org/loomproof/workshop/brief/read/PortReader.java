@@ -1,0 +1,88 @@
+package org.loomproof.workshop.brief.read;
+
+import java.util.Optional;
+import org.loomproof.workshop.brief.Figure;
+import org.loomproof.workshop.brief.kit.Port;
+import org.loomproof.workshop.brief.text.Cursor;
+import org.loomproof.workshop.brief.text.FigureReader;
+import org.loomproof.workshop.brief.text.MappingCursor;
+import org.loomproof.workshop.brief.text.Words;
+import org.loomproof.workshop.problem.ProblemKind;
+import org.loomproof.workshop.quantity.Unit;
+import org.loomproof.workshop.quantity.Volts;
+import org.loomproof.workshop.words.Phrase;
+
+/** Reads {@code port}: what a lead is electrically. */
+final class PortReader {
+
+    /** What a port may be; the word decides which figures it has. */
+    private enum Kind {
+        SUPPLY,
+        GROUND,
+        INPUT,
+        LOW_SIDE,
+        HIGH_SIDE,
+        TO_EXTRA
+    }
+
+    private final FigureReader figures;
+
+    PortReader(FigureReader figures) {
+        this.figures = figures;
+    }
+
+    Port read(MappingCursor in) {
+        Optional<Cursor> said = in.need("kind");
+        Optional<Kind> kind = said.flatMap(at -> at.word(Words.all(Kind.class)));
+        if (kind.isEmpty()) {
+            // Which keys it may have is not known without its kind.
+            return new Port.Ground();
+        }
+        Port port = switch (kind.get()) {
+            case SUPPLY -> new Port.Supply();
+            case GROUND -> new Port.Ground();
+            case INPUT -> input(in);
+            case LOW_SIDE -> lowSide(in);
+            case HIGH_SIDE -> highSide(in);
+            case TO_EXTRA -> new Port.ToExtra(in.text("extra"));
+        };
+        in.close();
+        return port;
+    }
+
+    private Port input(MappingCursor in) {
+        Figure<Volts> lowBelow = figures.orUsual(in, "low-below", Unit.VOLTS, "port.input.low-below");
+        Figure<Volts> highAbove = figures.orUsual(in, "high-above", Unit.VOLTS, "port.input.high-above");
+        if (lowBelow.low().value() > highAbove.high().value()) {
+            in.problem(
+                    ProblemKind.CONTRADICTION,
+                    lowBelow.typical() + ", " + highAbove.typical(),
+                    Phrase.of("problem.wanted.low-under-high"),
+                    Phrase.of("problem.hint.none"));
+        }
+        return new Port.Input(
+                in.word("active", Port.Active.class),
+                lowBelow,
+                highAbove,
+                figures.find(in, "pull-up", Unit.OHMS),
+                figures.find(in, "pull-down", Unit.OHMS),
+                in.yesNoOr("clamps", true));
+    }
+
+    private Port lowSide(MappingCursor in) {
+        return new Port.LowSide(
+                figures.need(in, "rating", Unit.AMPS),
+                figures.orUsual(in, "saturation", Unit.VOLTS, "port.low-side.saturation"),
+                figures.find(in, "pulse", Unit.SECONDS),
+                in.yesNoOr("body-diode", true),
+                in.yesNoOr("clamp", false));
+    }
+
+    private Port highSide(MappingCursor in) {
+        return new Port.HighSide(
+                figures.need(in, "rating", Unit.AMPS),
+                figures.orUsual(in, "saturation", Unit.VOLTS, "port.high-side.saturation"),
+                figures.find(in, "pulse", Unit.SECONDS),
+                in.yesNoOr("body-diode", true));
+    }
+}

@@ -1,4 +1,0 @@
-@NullMarked
-package org.loomproof.workshop.wiring;
-
-import org.jspecify.annotations.NullMarked;
