@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.loomproof.workshop.brief.sheet.Operable;
-import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.brief.text.Cursor;
 import org.loomproof.workshop.brief.text.References;
 import org.loomproof.workshop.brief.text.Words;
@@ -29,12 +28,7 @@ public final class SheetNames {
 
     /** What is operated under the name at the cursor; empty, with a problem noted, when there is no such thing. */
     public Optional<Operable> operable(Cursor at) {
-        return at.word(operables);
-    }
-
-    /** The id at the cursor; where the name is unknown, one that stands in. */
-    OperableId operableId(Cursor at) {
-        return operable(at).map(Operable::id).orElse(Operable.KEY);
+        return at.reference(operables);
     }
 
     void element(String id, Cursor at) {

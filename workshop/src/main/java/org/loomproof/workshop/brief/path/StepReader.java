@@ -163,7 +163,7 @@ final class StepReader {
             operable.ifPresent(o -> o.positions().forEach(name -> positions.put(name, name)));
             // Without a known operable nothing can be said of its positions.
             if (operable.isPresent()) {
-                position.word(positions).ifPresent(closedAt::add);
+                position.reference(positions).ifPresent(closedAt::add);
             }
         }
         Figure<Ohms> closed = figures.orUsual(in, "closed-resistance", Unit.OHMS, "switch.closed-resistance");

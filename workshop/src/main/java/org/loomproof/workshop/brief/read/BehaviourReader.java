@@ -51,7 +51,7 @@ final class BehaviourReader {
     private Set<LeadId> inputs(MappingCursor in, String key) {
         Set<LeadId> ids = new LinkedHashSet<>();
         for (Cursor item : in.items(key)) {
-            Optional<Lead> lead = item.word(leads);
+            Optional<Lead> lead = item.reference(leads);
             if (lead.isPresent()
                     && !(lead.get().port() instanceof Port.Input || lead.get().port() instanceof Port.ToExtra)) {
                 item.problem(ProblemKind.CONTRADICTION, Phrase.of("problem.wanted.input-lead"));
@@ -67,7 +67,7 @@ final class BehaviourReader {
         for (Cursor item : in.items("outputs")) {
             MappingCursor output = item.mapping();
             Optional<Cursor> at = output.need("lead");
-            Optional<Lead> lead = at.flatMap(cursor -> cursor.word(leads));
+            Optional<Lead> lead = at.flatMap(cursor -> cursor.reference(leads));
             if (at.isPresent() && lead.isPresent()) {
                 checkOutput(at.get(), lead.get().port());
                 named.give(lead.get().id().value(), at.get());

@@ -99,7 +99,7 @@ final class OrderReader {
         References named = new References();
         for (Cursor item : watch.items()) {
             Optional<OperableId> opening = sheet.isPresent()
-                    ? reference(item, openings)
+                    ? item.reference(openings)
                     : Optional.of(item.id()).map(OperableId::new);
             opening.ifPresent(id -> {
                 named.give(id.value(), item);
@@ -110,19 +110,6 @@ final class OrderReader {
             watch.problem(ProblemKind.MISSING, Phrase.of("problem.wanted.watch"));
         }
         return watched;
-    }
-
-    /** What the name stands for on the sheet; empty, with a problem noted, when it stands for nothing. */
-    static <T> Optional<T> reference(Cursor at, Map<String, T> known) {
-        T meant = known.get(at.found().strip());
-        if (meant == null || !at.isText()) {
-            at.problem(
-                    ProblemKind.UNKNOWN_REFERENCE,
-                    Phrase.of("problem.wanted.one-of", List.copyOf(known.keySet())),
-                    Words.hint(at.found(), known.keySet()));
-            return Optional.empty();
-        }
-        return Optional.of(meant);
     }
 
     private static int days(Cursor at) {

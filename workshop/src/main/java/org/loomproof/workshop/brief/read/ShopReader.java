@@ -60,7 +60,7 @@ final class ShopReader {
         Map<CircuitId, Figure<Metres>> runs = new LinkedHashMap<>();
         for (KeyedCursor run : in.listKeyed()) {
             Optional<CircuitId> circuit = sheet.isPresent()
-                    ? OrderReader.reference(run.key(), circuits)
+                    ? run.key().reference(circuits)
                     : Optional.of(run.key().id()).map(CircuitId::new);
             Optional<Figure<Metres>> length = figures.of(run.value(), Unit.METRES);
             if (circuit.isPresent() && length.isPresent()) {

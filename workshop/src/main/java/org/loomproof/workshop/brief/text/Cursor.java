@@ -110,11 +110,20 @@ public final class Cursor {
 
     /** The value behind one of the accepted words; empty, with a problem noted, for any other word. */
     public <E> Optional<E> word(Map<String, E> accepted) {
+        return known(accepted, ProblemKind.NOT_ONE_OF);
+    }
+
+    /** What the name stands for; empty, with a problem noted, when nothing has that name. */
+    public <E> Optional<E> reference(Map<String, E> named) {
+        return known(named, ProblemKind.UNKNOWN_REFERENCE);
+    }
+
+    private <E> Optional<E> known(Map<String, E> accepted, ProblemKind otherwise) {
         String text = text();
         E meant = accepted.get(text);
         if (meant == null && isText()) {
             problem(
-                    ProblemKind.NOT_ONE_OF,
+                    otherwise,
                     Phrase.of("problem.wanted.one-of", List.copyOf(accepted.keySet())),
                     Words.hint(text, accepted.keySet()));
         }

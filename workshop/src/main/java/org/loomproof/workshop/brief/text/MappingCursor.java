@@ -180,7 +180,7 @@ public final class MappingCursor {
                         ProblemKind.UNKNOWN_KEY,
                         key,
                         Phrase.of("problem.wanted.one-of", List.copyOf(askedFor)),
-                        Words.hint(key, askedFor));
+                        key.matches("\\d.*") ? Phrase.of("problem.hint.comma-ends") : Words.hint(key, askedFor));
             }
         }
     }
