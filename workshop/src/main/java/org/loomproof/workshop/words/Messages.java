@@ -66,6 +66,11 @@ public final class Messages {
         }
     }
 
+    /** The language of the words. */
+    public Locale locale() {
+        return locale;
+    }
+
     /** The phrase as a sentence; phrases among its arguments are rendered first. */
     public String text(Phrase phrase) {
         String pattern = patterns.get(phrase.key());

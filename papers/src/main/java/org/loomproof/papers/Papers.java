@@ -1,0 +1,30 @@
+package org.loomproof.papers;
+
+import java.util.List;
+import org.loomproof.papers.card.BenchCard;
+import org.loomproof.papers.folder.Paper;
+import org.loomproof.papers.page.Wording;
+import org.loomproof.papers.report.ProofReport;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.prover.verdict.Proof;
+import org.loomproof.workshop.words.Messages;
+
+/** Every paper of a job. The same job gives the same bytes. */
+public final class Papers {
+
+    private Papers() {}
+
+    /**
+     * The papers of a job, ready for {@link org.loomproof.papers.folder.PaperFolder}.
+     *
+     * @param planText the plan as a file, self-contained
+     */
+    public static List<Paper> of(Brief brief, Plan plan, Proof proof, String planText, Messages messages) {
+        Wording words = new Wording(messages);
+        return List.of(
+                new Paper("plan.yaml", planText),
+                new Paper("bench-card.html", BenchCard.page(brief, plan, words)),
+                new Paper("proof.html", ProofReport.page(brief, plan, proof, List.of(), words)));
+    }
+}

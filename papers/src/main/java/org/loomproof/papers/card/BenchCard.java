@@ -1,0 +1,116 @@
+package org.loomproof.papers.card;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.loomproof.papers.markup.Element;
+import org.loomproof.papers.markup.Markup;
+import org.loomproof.papers.markup.Text;
+import org.loomproof.papers.page.Page;
+import org.loomproof.papers.page.Parts;
+import org.loomproof.papers.page.Wording;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Plan;
+
+/** The loom plug by plug, each lead once, with a box to tick; then the parts and the wires to add. */
+public final class BenchCard {
+
+    private final Brief brief;
+    private final Plan plan;
+    private final Wording words;
+
+    private BenchCard(Brief brief, Plan plan, Wording words) {
+        this.brief = brief;
+        this.plan = plan;
+        this.words = words;
+    }
+
+    /** The card as an HTML page. */
+    public static String page(Brief brief, Plan plan, Wording words) {
+        return new BenchCard(brief, plan, words).page();
+    }
+
+    private String page() {
+        List<Markup> content = new ArrayList<>();
+        content.add(Parts.heading(words.of("bench-card.title"), brief, words).add(signature()));
+        content.add(tally());
+        content.add(Parts.cautions(words.of("bench-card.cautions"), plan.cautions(), words));
+        leadsByPlug().forEach((plug, leads) -> content.add(plug(plug, leads)));
+        content.add(new PartTable(plan, words).section());
+        content.add(new WireTable(brief, plan, words).section());
+        String title = words.of(
+                "page.title", words.of("bench-card.title"), brief.order().job());
+        return Page.of(words.messages().locale(), title, "bench-card", content);
+    }
+
+    private Element signature() {
+        Element row = Element.of("div").styled("signature");
+        for (String key : List.of("bench-card.vehicle-number", "bench-card.technician", "bench-card.date")) {
+            row = row.add(Element.of("span", words.of(key)));
+        }
+        return row;
+    }
+
+    private Element tally() {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        for (String kind : List.of("connect", "trim", "cap-and-keep", "hold", "undecided")) {
+            counts.put(kind, 0);
+        }
+        for (Lead lead : brief.kit().leads()) {
+            counts.merge(plan.findHookup(lead.id()).map(BenchCard::kind).orElse("undecided"), 1, Integer::sum);
+        }
+        Element list = Element.of("ul").styled("tally");
+        for (Map.Entry<String, Integer> entry : counts.entrySet()) {
+            if (entry.getValue() > 0) {
+                list = list.add(Element.of("li")
+                        .add(
+                                Element.of("b", String.valueOf(entry.getValue())),
+                                new Text(" " + words.of("do." + entry.getKey()))));
+            }
+        }
+        return list;
+    }
+
+    /** The word of a decision in files, styles and message keys. */
+    static String kind(Hookup hookup) {
+        return switch (hookup) {
+            case Hookup.Connect h -> "connect";
+            case Hookup.Trim h -> "trim";
+            case Hookup.CapAndKeep h -> "cap-and-keep";
+            case Hookup.Hold h -> "hold";
+        };
+    }
+
+    private Map<String, List<Lead>> leadsByPlug() {
+        Map<String, List<Lead>> plugs = new LinkedHashMap<>();
+        for (Lead lead : brief.kit().leads()) {
+            plugs.computeIfAbsent(lead.plug(), plug -> new ArrayList<>()).add(lead);
+        }
+        return plugs;
+    }
+
+    private Element plug(String plug, List<Lead> leads) {
+        LeadRow rows = new LeadRow(brief, plan, words);
+        Element body = Element.of(
+                "tbody", leads.stream().map(lead -> rows.row(lead, leads)).toList());
+        Element table = Element.of("table")
+                .styled("leads")
+                .add(
+                        Parts.tableHead(
+                                words.of("bench-card.done"),
+                                words.of("bench-card.position"),
+                                words.of("bench-card.lead"),
+                                words.of("bench-card.what-to-do"),
+                                words.of("bench-card.why")),
+                        body);
+        return Element.of("section")
+                .styled("plug")
+                .add(
+                        Element.of("h2", words.of("bench-card.plug", plug))
+                                .add(Element.of("small", words.of("bench-card.lead-count", leads.size()))),
+                        table);
+    }
+}

@@ -1,0 +1,56 @@
+package org.loomproof.papers.page;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import org.loomproof.papers.markup.Element;
+import org.loomproof.papers.markup.Markup;
+import org.loomproof.papers.markup.MarkupWriter;
+
+/** The frame of every page: one file, nothing fetched from anywhere, nothing that runs. */
+public final class Page {
+
+    private Page() {}
+
+    /**
+     * The page as text.
+     *
+     * @param language of its words
+     * @param title for the window and the heading of the print
+     * @param bodyClass a class of the style sheet for the whole
+     * @param content what stands on it
+     */
+    public static String of(Locale language, String title, String bodyClass, List<? extends Markup> content) {
+        Element head = Element.of("head")
+                .add(
+                        Element.of("meta").with("charset", "UTF-8"),
+                        Element.of("meta")
+                                .with("http-equiv", "Content-Security-Policy")
+                                .with("content", "default-src 'none'; style-src 'unsafe-inline'"),
+                        Element.of("meta")
+                                .with("name", "viewport")
+                                .with("content", "width=device-width, initial-scale=1"),
+                        Element.of("meta").with("name", "color-scheme").with("content", "light dark"),
+                        Element.of("title", title),
+                        Element.of("style", styleSheet()));
+        Element body = Element.of("body").styled(bodyClass).add(Element.of("main", List.copyOf(content)));
+        return MarkupWriter.html(Element.of("html")
+                .with("xmlns", "http://www.w3.org/1999/xhtml")
+                .with("lang", language.toLanguageTag())
+                .add(head, body));
+    }
+
+    private static String styleSheet() {
+        try (InputStream in = Page.class.getResourceAsStream("page.css")) {
+            if (in == null) {
+                throw new IllegalStateException("page.css is missing from the jar");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException("page.css cannot be read", e);
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package org.loomproof.papers.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.loomproof.papers.markup.Element;
+import org.loomproof.papers.markup.Markup;
+import org.loomproof.papers.markup.Text;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.trade.colour.WireColour;
+import org.loomproof.workshop.words.Phrase;
+
+/** The pieces that more than one page is built from. */
+public final class Parts {
+
+    private static final int STANDING_CAUTIONS = 4;
+
+    private Parts() {}
+
+    /** The title of a page, and whose job it is. */
+    public static Element heading(String title, Brief brief, Wording words) {
+        return Element.of("header")
+                .add(
+                        Element.of("p", words.of("page.job")).styled("over"),
+                        Element.of("h1", title),
+                        Element.of("dl")
+                                .styled("facts")
+                                .addAll(fact(
+                                        words.of("page.job-name"), brief.order().job()))
+                                .addAll(fact(
+                                        words.of("page.vehicle"),
+                                        brief.sheet().vehicle().name()))
+                                .addAll(fact(words.of("page.kit"), brief.kit().name())));
+    }
+
+    /** A term and what is said of it. */
+    public static List<Element> fact(String term, String said) {
+        return List.of(Element.of("dt", term), Element.of("dd", said));
+    }
+
+    /** What holds for every job: who has the last word, and what must be safe first. */
+    public static List<String> standingCautions(Wording words) {
+        List<String> cautions = new ArrayList<>();
+        for (int i = 1; i <= STANDING_CAUTIONS; i++) {
+            cautions.add(words.of("standing-caution." + i));
+        }
+        return cautions;
+    }
+
+    /** The box of cautions. */
+    public static Element cautions(String title, List<Phrase> ofThePlan, Wording words) {
+        Element list = Element.of("ul");
+        for (Phrase caution : ofThePlan) {
+            list = list.add(Element.of("li", words.of(caution)));
+        }
+        for (String caution : standingCautions(words)) {
+            list = list.add(Element.of("li", caution));
+        }
+        return Element.of("section")
+                .styled("cautions")
+                .add(Element.of("h2").add(Mark.CAUTION.drawn(), new Text(title)), list);
+    }
+
+    /** A colour as swatch and letters. */
+    public static List<Markup> colour(WireColour colour, Wording words) {
+        Element letters = Element.of("span", colour.letters()).styled("letters");
+        return colour.shade().isEmpty()
+                ? List.of(Insulation.swatch(colour), letters)
+                : List.of(
+                        Insulation.swatch(colour),
+                        letters,
+                        Element.of("span", words.of("shade." + colour.shade())).styled("shade"));
+    }
+
+    /** The head of a table. */
+    public static Element tableHead(String... titles) {
+        Element row = Element.of("tr");
+        for (String title : titles) {
+            row = row.add(Element.of("th", title).with("scope", "col"));
+        }
+        return Element.of("thead").add(row);
+    }
+
+    /** A cell that says its column's title where there is no room for columns. */
+    public static Element cell(String title, String text) {
+        return Element.of("td", text).with("data-title", title);
+    }
+
+    /** A list of sentences, small. */
+    public static Element sentences(String styleClass, List<String> sentences) {
+        return Element.of("ul", sentences.stream().map(s -> Element.of("li", s)).toList())
+                .styled(styleClass);
+    }
+}

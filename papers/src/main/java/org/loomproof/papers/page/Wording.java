@@ -1,0 +1,161 @@
+package org.loomproof.papers.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.loomproof.workshop.brief.kit.LeadRole;
+import org.loomproof.workshop.brief.order.ShopChoices;
+import org.loomproof.workshop.brief.order.Wish;
+import org.loomproof.workshop.brief.sheet.Circuit;
+import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.brief.sheet.Operable;
+import org.loomproof.workshop.brief.sheet.Sheet;
+import org.loomproof.workshop.brief.sheet.Where;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.wiring.ControllerFeed;
+import org.loomproof.workshop.wiring.Situation;
+import org.loomproof.workshop.words.Messages;
+import org.loomproof.workshop.words.Phrase;
+
+/** Says in the reader's language what a brief, a plan or a situation holds. */
+public record Wording(Messages messages) {
+
+    /** A phrase in words. */
+    public String of(Phrase phrase) {
+        return messages.text(phrase);
+    }
+
+    /** A message in words. */
+    public String of(String key, Object... arguments) {
+        return messages.text(key, arguments);
+    }
+
+    /** What was asked for. */
+    public String wish(Wish wish) {
+        return of("wish." + wish.word());
+    }
+
+    /** What a lead is meant for. */
+    public String role(LeadRole role) {
+        return of("lead-role." + role.word());
+    }
+
+    /** What a factory circuit is for. */
+    public String role(CircuitRole role) {
+        return of("circuit-role." + role.word());
+    }
+
+    /** The name of what stands between a lead and a circuit; a name that is not ours is shown as it is. */
+    public String coupling(String name) {
+        return messages.knows(name) ? of(name) : name;
+    }
+
+    /** How a joint is made in this shop. */
+    public String joint(ShopChoices.Joint joint) {
+        return of(
+                switch (joint) {
+                    case SOLDER -> "joint.solder";
+                    case CRIMP -> "joint.crimp";
+                });
+    }
+
+    /** Where a wire is found; empty when nothing was said. */
+    public String where(Where where) {
+        List<String> said = new ArrayList<>();
+        unlessBlank(where.panel()).ifPresent(p -> said.add(of("where.panel", p)));
+        unlessBlank(where.connector()).ifPresent(c -> said.add(of("where.connector", c)));
+        unlessBlank(where.cavity()).ifPresent(c -> said.add(of("where.cavity", c)));
+        unlessBlank(where.note()).ifPresent(said::add);
+        return String.join(", ", said);
+    }
+
+    private static Optional<String> unlessBlank(String text) {
+        return text.isBlank() ? Optional.empty() : Optional.of(text);
+    }
+
+    /** A circuit's own name with what it is for, when the two differ. */
+    public String circuit(Circuit circuit) {
+        String role = role(circuit.role());
+        String id = circuit.id().value();
+        return role.equalsIgnoreCase(id.replace('-', ' ')) ? role : of("circuit.named", role, id);
+    }
+
+    /** One end of an added wire. */
+    public String end(End end) {
+        return switch (end) {
+            case End.OfLead e -> of("end.lead", e.lead().value());
+            case End.OfPart e -> of("end.part", e.part().value(), terminal(e.terminal()));
+            case End.Tap e -> of("end.tap", e.circuit().value());
+            case End.CutBefore e -> of("end.cut-before", e.circuit().value());
+            case End.CutAfter e -> of("end.cut-after", e.circuit().value());
+            case End.Body e -> of("end.body");
+        };
+    }
+
+    /** A terminal as it is lettered; a minus sign is written as one. */
+    public String terminal(String terminal) {
+        return terminal.equals("-") ? "−" : terminal;
+    }
+
+    /** A wire: size and length. */
+    public String wire(AddedWire wire) {
+        return of("wire.size-length", wire.size().toString(), wire.length().toString());
+    }
+
+    /** What an added part is, without its name. */
+    public String kind(AddedPart part) {
+        return switch (part) {
+            case AddedPart.Relay p -> of("part.relay");
+            case AddedPart.Diode p -> of("part.diode");
+            case AddedPart.Resistor p -> of("part.resistor");
+            case AddedPart.Fuse p -> of("part.fuse");
+            case AddedPart.Load p -> p.extra();
+            case AddedPart.PinSwitch p -> of("part.pin-switch", p.opening().value());
+        };
+    }
+
+    /** What to look for on the part: its ratings. */
+    public String ratings(AddedPart part) {
+        return switch (part) {
+            case AddedPart.Relay p ->
+                of(
+                        "part.relay.ratings",
+                        p.coil().toString(),
+                        p.pullIn().toString(),
+                        p.dropOut().toString(),
+                        p.makeRating().toString(),
+                        p.breakRating().toString());
+            case AddedPart.Diode p ->
+                of("part.diode.ratings", p.rating().toString(), p.reverse().toString());
+            case AddedPart.Resistor p -> p.resistance().toString();
+            case AddedPart.Fuse p -> p.rating().toString();
+            case AddedPart.Load p -> of("part.load.ratings", p.draws().toString());
+            case AddedPart.PinSwitch p -> of("part.pin-switch.ratings");
+        };
+    }
+
+    /** The situation in one line: what is not at rest, the battery, the controller. */
+    public String situation(Situation situation, Sheet sheet) {
+        List<String> moved = new ArrayList<>();
+        for (Operable operable : sheet.operables()) {
+            String position = situation.positions().get(operable.id());
+            if (position != null && !position.equals(operable.rest())) {
+                moved.add(of("situation.moved", operable.id().value(), position));
+            }
+        }
+        List<String> parts = new ArrayList<>();
+        parts.add(moved.isEmpty() ? of("situation.at-rest") : moved.stream().collect(Collectors.joining(", ")));
+        parts.add(of(
+                "situation.battery",
+                situation.supply().volts().toString(),
+                of("supply-point." + situation.supply().word())));
+        parts.add(of("controller-state." + situation.controller().word()));
+        if (situation.feed() != ControllerFeed.WHOLE) {
+            parts.add(of("feed." + situation.feed().word()));
+        }
+        return String.join("; ", parts);
+    }
+}
