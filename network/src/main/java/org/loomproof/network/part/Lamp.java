@@ -1,0 +1,37 @@
+package org.loomproof.network.part;
+
+import java.util.List;
+
+/**
+ * A filament lamp in thermal balance. Its resistance rises with the voltage across it, see {@code law.FilamentLaw}.
+ *
+ * @param ratedVolts voltage of the rating
+ * @param ratedWatts power at that voltage
+ * @param coldToHotOhms resistance of the cold filament over that of the hot one, above 0 and below 1
+ */
+public record Lamp(PartId id, Node a, Node b, double ratedVolts, double ratedWatts, double coldToHotOhms)
+        implements Part {
+    /** Cold over hot resistance of a vacuum or gas-filled tungsten lamp; common practice, no published source. */
+    public static final double TUNGSTEN_COLD_TO_HOT = 0.08;
+
+    public Lamp {
+        Require.positive(ratedVolts, "rated volts", id);
+        Require.positive(ratedWatts, "rated watts", id);
+        Require.that(coldToHotOhms > 0 && coldToHotOhms < 1, "cold to hot ohms must lie between 0 and 1", id);
+    }
+
+    /** A lamp of the usual cold resistance. */
+    public Lamp(PartId id, Node a, Node b, double ratedVolts, double ratedWatts) {
+        this(id, a, b, ratedVolts, ratedWatts, TUNGSTEN_COLD_TO_HOT);
+    }
+
+    /** Resistance at the rated voltage. */
+    public double hotOhms() {
+        return ratedVolts * ratedVolts / ratedWatts;
+    }
+
+    @Override
+    public List<Pin> pins() {
+        return List.of(new Pin("a", a), new Pin("b", b));
+    }
+}

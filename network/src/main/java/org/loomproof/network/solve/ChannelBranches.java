@@ -1,0 +1,78 @@
+package org.loomproof.network.solve;
+
+import org.loomproof.network.law.ChannelCurve;
+import org.loomproof.network.law.Term;
+
+/**
+ * Current-limited output channels. From saturation the tangent is nearly flat, so a plain step throws the voltage far below
+ * zero when the load lightens; a step that changes sign is stopped at zero, where the slope is that of the closed channel.
+ */
+final class ChannelBranches extends CurvedBranches {
+    private static final double TRUSTED_VOLTS = 1e-6;
+    private static final double MISS_AMPS = 1e-9;
+    private static final double MISS_PART = 1e-8;
+
+    private final ChannelCurve[] curves;
+    private final double[] siemens;
+    private final double[] constantAmps;
+
+    ChannelBranches(Layout layout) {
+        super(layout, Term.Channel.class);
+        curves = new ChannelCurve[count];
+        siemens = new double[count];
+        constantAmps = new double[count];
+        for (int k = 0; k < count; k++) {
+            curves[k] = ((Term.Channel) layout.terms[branch[k]]).curve();
+        }
+    }
+
+    @Override
+    int bend(double[] volts, Factorisation factorisation) {
+        int moved = 0;
+        for (int k = 0; k < count; k++) {
+            if (!active[k]) {
+                continue;
+            }
+            double v = volts[from[k]] - volts[to[k]];
+            double touch = touchVolts[k];
+            if (Math.abs(v - touch) <= TRUSTED_VOLTS * strictness) {
+                continue;
+            }
+            double amps = curves[k].amps(v);
+            if (Math.abs(amps - siemens[k] * v - constantAmps[k])
+                    <= (MISS_AMPS + MISS_PART * Math.abs(amps)) * strictness) {
+                continue;
+            }
+            if (v * touch < 0) {
+                touchAtStart(k, factorisation);
+            } else {
+                touch(k, v, amps, factorisation);
+            }
+            moved++;
+        }
+        return moved;
+    }
+
+    private void touch(int k, double v, double amps, Factorisation factorisation) {
+        double slope = curves[k].slopeSiemens(v);
+        touchVolts[k] = v;
+        siemens[k] = slope;
+        constantAmps[k] = amps - slope * v;
+        factorisation.set(branch[k], slope, constantAmps[k]);
+    }
+
+    @Override
+    void touchAtStart(int k, Factorisation factorisation) {
+        touch(k, 0, 0, factorisation);
+    }
+
+    @Override
+    double amps(int k, double branchVolts) {
+        return curves[k].amps(branchVolts);
+    }
+
+    @Override
+    void touchAt(int k, double branchVolts, Factorisation factorisation) {
+        touch(k, branchVolts, curves[k].amps(branchVolts), factorisation);
+    }
+}

@@ -1,0 +1,61 @@
+package org.loomproof.network.solve;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.loomproof.network.law.Term;
+import org.loomproof.network.part.Node;
+
+/** Which ranks nothing joins to the chassis: neither a straight branch nor a curve with a slope worth the name. */
+final class FloatingIslands {
+    /** Below this slope a curved branch counts as blocked: a hundredth of a voltmeter's conductance. */
+    private static final double BLOCKED_SIEMENS = 1e-9;
+
+    private final int[] root;
+
+    /**
+     * Joins ranks over all conducting branches.
+     *
+     * @param siemens slope of each branch
+     */
+    FloatingIslands(Layout layout, double[] siemens) {
+        root = new int[layout.rankCount + 1];
+        for (int k = 0; k < root.length; k++) {
+            root[k] = k;
+        }
+        for (int b = 0; b < layout.branchCount; b++) {
+            if (siemens[b] > (layout.terms[b] instanceof Term.Conductance ? 0 : BLOCKED_SIEMENS)) {
+                int x = rootOf(layout.from[b]);
+                int y = rootOf(layout.to[b]);
+                root[Math.min(x, y)] = Math.max(x, y);
+            }
+        }
+    }
+
+    private int rootOf(int rank) {
+        int at = rank;
+        while (root[at] != at) {
+            at = root[at];
+        }
+        return at;
+    }
+
+    boolean isFloating(int rank) {
+        return rootOf(rank) != root.length - 1;
+    }
+
+    List<Set<Node>> named(Layout layout) {
+        Map<Integer, Set<Node>> byRoot = new LinkedHashMap<>();
+        List<Node> nodes = layout.network.nodes();
+        for (int n = 0; n < nodes.size(); n++) {
+            int rank = layout.rankOfNode[n];
+            if (isFloating(rank)) {
+                byRoot.computeIfAbsent(rootOf(rank), r -> new LinkedHashSet<>()).add(nodes.get(n));
+            }
+        }
+        return new ArrayList<>(byRoot.values());
+    }
+}

@@ -1,0 +1,125 @@
+package org.loomproof.network.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.loomproof.network.law.PartEquations;
+import org.loomproof.network.law.Term;
+import org.loomproof.network.law.Threshold;
+import org.loomproof.network.netlist.Network;
+import org.loomproof.network.part.Part;
+import org.loomproof.network.part.Pin;
+import org.loomproof.network.part.Relay;
+
+/**
+ * A network laid out once for all its settings: every term of every part as a branch between two <em>ranks</em>, a rank
+ * being a node's place in the elimination order. The chassis has the rank after the last. Immutable.
+ */
+final class Layout {
+    final Network network;
+
+    /** Nodes with a voltage of their own: all but the chassis, plus those inside parts. */
+    final int rankCount;
+
+    /** Rank of each node of {@link Network#nodes()}, then of each node inside a part. */
+    final int[] rankOfNode;
+
+    final int branchCount;
+    final int[] from;
+    final int[] to;
+    final Term[] terms;
+
+    /** Part of each branch, and where each part's branches begin; they are consecutive. */
+    final int[] partOf;
+
+    final int[] firstBranch;
+
+    /** Thresholds of relays and outputs, with the part each belongs to; and per part its threshold or -1. */
+    final Threshold[] thresholds;
+
+    final boolean[] isRelay;
+    final int[] thresholdPart;
+    final int[] thresholdOfPart;
+    final int[] thresholdPlus;
+    final int[] thresholdMinus;
+
+    Layout(Network network) {
+        this.network = network;
+        List<Part> parts = network.parts();
+        List<Term> allTerms = new ArrayList<>();
+        List<int[]> ends = new ArrayList<>();
+        List<Integer> owners = new ArrayList<>();
+        List<Threshold> foundThresholds = new ArrayList<>();
+        List<int[]> thresholdEnds = new ArrayList<>();
+        firstBranch = new int[parts.size() + 1];
+        thresholdOfPart = new int[parts.size()];
+        Arrays.fill(thresholdOfPart, -1);
+        int nodes = network.nodes().size();
+        for (int p = 0; p < parts.size(); p++) {
+            firstBranch[p] = allTerms.size();
+            PartEquations equations = PartEquations.of(parts.get(p));
+            int[] pinNodes = pinNodes(parts.get(p), equations, nodes);
+            nodes += equations.innerNodes();
+            for (Term term : equations.terms()) {
+                allTerms.add(term);
+                ends.add(new int[] {pinNodes[term.from()], pinNodes[term.to()]});
+                owners.add(p);
+            }
+            if (equations.threshold().isPresent()) {
+                Threshold threshold = equations.threshold().get();
+                thresholdOfPart[p] = foundThresholds.size();
+                foundThresholds.add(threshold);
+                thresholdEnds.add(new int[] {p, pinNodes[threshold.plus()], pinNodes[threshold.minus()]});
+            }
+        }
+        firstBranch[parts.size()] = allTerms.size();
+        rankCount = nodes - 1;
+        rankOfNode = ranks(nodes, ends);
+        branchCount = allTerms.size();
+        terms = allTerms.toArray(Term[]::new);
+        from = ends.stream().mapToInt(pair -> rankOfNode[pair[0]]).toArray();
+        to = ends.stream().mapToInt(pair -> rankOfNode[pair[1]]).toArray();
+        partOf = owners.stream().mapToInt(Integer::intValue).toArray();
+        thresholds = foundThresholds.toArray(Threshold[]::new);
+        thresholdPart = thresholdEnds.stream().mapToInt(t -> t[0]).toArray();
+        isRelay = new boolean[thresholds.length];
+        for (int t = 0; t < thresholds.length; t++) {
+            isRelay[t] = parts.get(thresholdPart[t]) instanceof Relay;
+        }
+        thresholdPlus = thresholdEnds.stream().mapToInt(t -> rankOfNode[t[1]]).toArray();
+        thresholdMinus = thresholdEnds.stream().mapToInt(t -> rankOfNode[t[2]]).toArray();
+    }
+
+    int chassisRank() {
+        return rankCount;
+    }
+
+    private int[] pinNodes(Part part, PartEquations equations, int firstInner) {
+        List<Pin> pins = part.pins();
+        int[] found = new int[pins.size() + equations.innerNodes()];
+        for (int k = 0; k < pins.size(); k++) {
+            found[k] = network.indexOf(pins.get(k).node());
+        }
+        for (int k = 0; k < equations.innerNodes(); k++) {
+            found[pins.size() + k] = firstInner + k;
+        }
+        return found;
+    }
+
+    /** Node 0 is the chassis and gets the last rank. */
+    private static int[] ranks(int nodeCount, List<int[]> ends) {
+        List<int[]> joins = new ArrayList<>();
+        for (int[] pair : ends) {
+            if (pair[0] != 0 && pair[1] != 0 && pair[0] != pair[1]) {
+                joins.add(new int[] {pair[0] - 1, pair[1] - 1});
+            }
+        }
+        int[] order = EliminationOrder.minimumFill(nodeCount - 1, joins);
+        int[] ranks = new int[nodeCount];
+        ranks[0] = nodeCount - 1;
+        for (int rank = 0; rank < order.length; rank++) {
+            ranks[order[rank] + 1] = rank;
+        }
+        return ranks;
+    }
+}

@@ -1,0 +1,129 @@
+package org.loomproof.network.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.loomproof.network.netlist.Network;
+import org.loomproof.network.netlist.Setting;
+import org.loomproof.network.solve.ContactSettling.Ending;
+
+/**
+ * Finds operating points of one network. The network is laid out once; every further setting costs only what it changes.
+ * The answer to a setting depends on the setting and the history asked for, never on what was solved before; voltages agree
+ * to well below 1 uV whatever the order. Not for sharing: one solver a thread.
+ */
+public final class Solver {
+    /** Racing contacts beyond this many are not each tried as the first. */
+    private static final int RACERS_TRIED = 16;
+
+    private final Layout layout;
+    private final SolverOptions options;
+    private final PointSolver points;
+    private final ContactSettling settling;
+    private final ContactPattern unpowered;
+
+    private Solver(Network network, SolverOptions options) {
+        this.layout = new Layout(network);
+        this.options = options;
+        this.points = new PointSolver(layout, options);
+        this.settling = new ContactSettling(layout, points);
+        this.unpowered = ContactPattern.of(layout.thresholds.length, t -> false);
+    }
+
+    public static Solver of(Network network) {
+        return of(network, SolverOptions.USUAL);
+    }
+
+    public static Solver of(Network network, SolverOptions options) {
+        return new Solver(network, options);
+    }
+
+    public Network network() {
+        return layout.network;
+    }
+
+    /**
+     * Power-up: supply appears with all relays released and all controllers asleep.
+     *
+     * @throws IllegalArgumentException if the setting belongs to another network
+     */
+    public SolveOutcome solve(Setting setting) {
+        return solveFrom(setting, unpowered);
+    }
+
+    /**
+     * The setting comes upon a network that rests at the previous point: a change, or a fault, while running.
+     *
+     * @throws IllegalArgumentException if the setting or the point belongs to another network
+     */
+    public SolveOutcome solve(Setting setting, OperatingPoint previous) {
+        if (!previous.network().equals(layout.network)) {
+            throw new IllegalArgumentException("the previous point belongs to another network");
+        }
+        return solveFrom(setting, previous.contacts());
+    }
+
+    /** Fronts computed and linear solutions made so far: work that does not depend on the machine. */
+    public long work() {
+        return points.work();
+    }
+
+    private SolveOutcome solveFrom(Setting setting, ContactPattern history) {
+        if (!setting.network().equals(layout.network)) {
+            throw new IllegalArgumentException("the setting belongs to another network");
+        }
+        points.apply(setting);
+        return switch (settling.settle(setting, settling.begin(setting, history))) {
+            case Ending.AtRest(ContactPattern pattern) -> settled(setting, pattern);
+            case Ending.InCircle(ContactPattern entry, List<Integer> moving) -> circled(setting, entry, moving);
+            case Ending.Lost() -> new SolveOutcome.NotConverged(points.residualAmps(), settling.moves());
+        };
+    }
+
+    private SolveOutcome settled(Setting setting, ContactPattern pattern) {
+        if (!points.checked()) {
+            return new SolveOutcome.NotConverged(points.residualAmps(), settling.moves());
+        }
+        OperatingPoint point = points.point(setting, pattern);
+        return new SolveOutcome.Settled(point, options.otherStablePoints() ? others(setting, pattern) : List.of());
+    }
+
+    /** Stable points reached from all contacts passed, and from the settled ones with each single contact moved. */
+    private List<OperatingPoint> others(Setting setting, ContactPattern settled) {
+        List<ContactPattern> starts = new ArrayList<>();
+        starts.add(ContactPattern.of(settled.count(), t -> true));
+        for (int t = 0; t < settled.count(); t++) {
+            starts.add(settled.withMoved(t));
+        }
+        List<ContactPattern> known = new ArrayList<>(List.of(settled));
+        List<OperatingPoint> found = new ArrayList<>();
+        for (ContactPattern from : starts) {
+            ContactPattern start = settling.begin(setting, from);
+            if (!known.contains(start)
+                    && settling.settle(setting, start) instanceof Ending.AtRest(ContactPattern other)) {
+                addNew(setting, other, known, found);
+            }
+        }
+        return found;
+    }
+
+    private SolveOutcome circled(Setting setting, ContactPattern entry, List<Integer> moving) {
+        List<ContactPattern> known = new ArrayList<>();
+        List<OperatingPoint> found = new ArrayList<>();
+        for (int first : moving.subList(0, Math.min(moving.size(), RACERS_TRIED))) {
+            if (settling.settleOneByOne(setting, entry, first) instanceof Ending.AtRest(ContactPattern rest)) {
+                addNew(setting, rest, known, found);
+            }
+        }
+        return found.isEmpty()
+                ? new SolveOutcome.Chattering(settling.parts(moving))
+                : new SolveOutcome.Racing(settling.parts(moving), found);
+    }
+
+    private void addNew(
+            Setting setting, ContactPattern pattern, List<ContactPattern> known, List<OperatingPoint> found) {
+        if (!known.contains(pattern) && points.checked()) {
+            known.add(pattern);
+            found.add(points.point(setting, pattern));
+        }
+    }
+}

@@ -1,0 +1,175 @@
+package org.loomproof.workshop.wiring;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.loomproof.network.part.Contact;
+import org.loomproof.network.part.Diode;
+import org.loomproof.network.part.DiodeModel;
+import org.loomproof.network.part.Node;
+import org.loomproof.network.part.PartId;
+import org.loomproof.network.part.Relay;
+import org.loomproof.network.part.Resistor;
+import org.loomproof.network.part.Switch;
+import org.loomproof.network.part.Wire;
+import org.loomproof.workshop.brief.sheet.Operable;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.plan.WireId;
+import org.loomproof.workshop.trade.connector.ContactPlace;
+import org.loomproof.workshop.trade.fuse.Fuses;
+import org.loomproof.workshop.trade.relay.Relays;
+import org.loomproof.workshop.trade.wire.Conductors;
+import org.loomproof.workshop.words.Phrase;
+
+/** Draws the parts and wires of a plan. */
+final class AddedWiring {
+
+    /** A pin switch with its mounting on bare metal; common practice, no published source. */
+    static final double PIN_SWITCH_OHMS = 0.05;
+
+    /** What an added load draws is stated at the rest supply point. */
+    static final double LOAD_RATED_VOLTS = 12.6;
+
+    /** A wire is never taken to be better than this, so that a length of nothing stays solvable. */
+    private static final double LEAST_WIRE_OHMS = 1e-6;
+
+    private final FactoryParts factory;
+    private final Drawing drawing;
+
+    AddedWiring(FactoryParts factory, Drawing drawing) {
+        this.factory = factory;
+        this.drawing = drawing;
+    }
+
+    AddedParts draw(Plan plan) {
+        Map<AddedPartId, Reach> parts = new LinkedHashMap<>();
+        List<PartId> fuses = new ArrayList<>();
+        for (AddedPart part : plan.parts()) {
+            parts.put(part.id(), drawPart(part));
+            if (part instanceof AddedPart.Fuse) {
+                fuses.add(partId(part.id()));
+            }
+        }
+        Map<WireId, Reach> wires = new LinkedHashMap<>();
+        for (AddedWire wire : plan.wires()) {
+            Node a = node(wire.from());
+            Node b = node(wire.to());
+            if (!a.equals(b)) {
+                wires.put(wire.id(), drawing.add(new Wire(wireId(wire.id()), a, b, ohms(wire)), words(wire)));
+            }
+        }
+        return new AddedParts(parts, wires, fuses);
+    }
+
+    private static double ohms(AddedWire wire) {
+        double ohms = Conductors.ohmsPerMetre(wire.size()) * wire.length().value();
+        return Math.max(ohms, LEAST_WIRE_OHMS);
+    }
+
+    private static double ohms(AddedPart.Fuse fuse) {
+        return Fuses.coldResistance(fuse.rating()).value()
+                + ContactPlace.FUSE_HOLDER.typical().value();
+    }
+
+    private static Phrase words(AddedWire wire) {
+        return Phrase.of("origin.added-wire", wire.id());
+    }
+
+    private Reach drawPart(AddedPart part) {
+        PartId id = partId(part.id());
+        return switch (part) {
+            case AddedPart.Relay r ->
+                drawing.add(
+                        new Relay(
+                                id,
+                                terminal(r, "86"),
+                                terminal(r, "85"),
+                                r.coil().value(),
+                                r.pullIn().value(),
+                                r.dropOut().value(),
+                                List.of(Contact.changeover(terminal(r, "30"), terminal(r, "87"), terminal(r, "87a"))),
+                                Relays.usual().contact().value()
+                                        + ContactPlace.RELAY_SOCKET.typical().value()),
+                        words("relay", r));
+            case AddedPart.Diode d ->
+                drawing.add(new Diode(id, terminal(d, "A"), terminal(d, "K"), model(d)), words("diode", d));
+            case AddedPart.Resistor r ->
+                drawing.add(
+                        new Resistor(
+                                id,
+                                terminal(r, "1"),
+                                terminal(r, "2"),
+                                r.resistance().value()),
+                        words("resistor", r));
+            case AddedPart.Fuse f ->
+                drawing.add(new Switch(id, terminal(f, "1"), terminal(f, "2"), ohms(f)), words("fuse", f));
+            case AddedPart.Load l ->
+                drawing.add(
+                        new Resistor(
+                                id,
+                                terminal(l, "+"),
+                                terminal(l, "-"),
+                                LOAD_RATED_VOLTS / l.draws().value()),
+                        words("load", l));
+            case AddedPart.PinSwitch p -> {
+                drawing.switches.add(new WorkedSwitch(id, p.opening(), Set.of(Operable.OPENING_POSITIONS.getLast())));
+                yield drawing.add(
+                        new Switch(id, terminal(p, "1"), Node.CHASSIS, PIN_SWITCH_OHMS), words("pin-switch", p));
+            }
+        };
+    }
+
+    /** The family whose typical curve stands for the diode. */
+    private static DiodeModel model(AddedPart.Diode diode) {
+        double rating = diode.rating().value();
+        if (rating <= 1) {
+            return DiodeModel.SILICON_1A;
+        }
+        return rating <= 3 ? DiodeModel.SILICON_3A : DiodeModel.SILICON_6A;
+    }
+
+    private static Phrase words(String what, AddedPart part) {
+        return Phrase.of("origin.added-" + what, part.id());
+    }
+
+    static PartId partId(AddedPartId id) {
+        return new PartId("plan " + id);
+    }
+
+    static PartId wireId(WireId id) {
+        return new PartId("plan wire " + id);
+    }
+
+    private static Node terminal(AddedPart part, String terminal) {
+        return node(part.id(), terminal);
+    }
+
+    private static Node node(AddedPartId part, String terminal) {
+        return new Node("plan " + part + " " + terminal);
+    }
+
+    private Node node(End end) {
+        return switch (end) {
+            case End.OfLead lead -> ControllerWiring.node(lead.lead());
+            case End.OfPart part -> node(part.part(), part.terminal());
+            case End.Tap tap -> place(factory.before().get(tap.circuit()), end);
+            case End.CutBefore cut -> place(factory.before().get(cut.circuit()), end);
+            case End.CutAfter cut -> place(factory.after().get(cut.circuit()), end);
+            case End.Body body -> Node.CHASSIS;
+        };
+    }
+
+    private static Node place(@Nullable Node node, End end) {
+        if (node == null) {
+            throw new IllegalArgumentException("no such circuit on the sheet: " + end);
+        }
+        return node;
+    }
+}

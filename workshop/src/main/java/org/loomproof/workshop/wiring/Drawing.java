@@ -1,0 +1,38 @@
+package org.loomproof.workshop.wiring;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.loomproof.network.netlist.Network;
+import org.loomproof.network.netlist.NetworkBuilder;
+import org.loomproof.network.part.Part;
+import org.loomproof.network.part.PartId;
+import org.loomproof.network.part.Pin;
+import org.loomproof.workshop.words.Phrase;
+
+/** A network while it is drawn: its parts so far, where each came from, and what works each switch. */
+final class Drawing {
+
+    final FigureBook figures;
+    final List<WorkedSwitch> switches = new ArrayList<>();
+    final Map<PartId, Origin> origins = new LinkedHashMap<>();
+    private final NetworkBuilder builder = Network.builder();
+
+    Drawing(FigureBook figures) {
+        this.figures = figures;
+    }
+
+    /** Adds a part with the words for it; its first two pins are where a meter reaches it. */
+    Reach add(Part part, Phrase origin) {
+        builder.add(part);
+        origins.put(part.id(), new Origin(origin));
+        Pin first = part.pins().get(0);
+        return new Reach(
+                part.id(), first.name(), first.node(), part.pins().get(1).node());
+    }
+
+    Network network() {
+        return builder.build();
+    }
+}

@@ -1,0 +1,109 @@
+package org.loomproof.workshop.wiring;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.loomproof.network.netlist.Setting;
+import org.loomproof.network.part.PartId;
+import org.loomproof.workshop.brief.kit.Behaviour;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.sheet.Operable;
+import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.brief.sheet.Sheet;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
+
+/** What a situation sets on a network: supply, contacts, what the outputs are asked for, and the controller's feed. */
+public final class Settings {
+
+    private final Wired wired;
+    private final Sheet sheet;
+    private final Behaviour behaviour;
+    private final Map<OperableId, List<WorkedSwitch>> switches = new HashMap<>();
+
+    /** Settings of a network, which may be a restricted one: what it lacks is left alone. */
+    public Settings(Wired wired, Sheet sheet, Behaviour behaviour) {
+        this.wired = wired;
+        this.sheet = sheet;
+        this.behaviour = behaviour;
+        for (WorkedSwitch each : wired.switches()) {
+            if (has(each.part())) {
+                switches.computeIfAbsent(each.operatedBy(), id -> new ArrayList<>())
+                        .add(each);
+            }
+        }
+    }
+
+    /** The setting of a whole situation. */
+    public Setting of(Situation situation) {
+        Setting setting = atRest(situation.supply(), situation.controller(), situation.feed());
+        for (Map.Entry<OperableId, String> each : situation.positions().entrySet()) {
+            setting = moved(setting, each.getKey(), each.getValue());
+        }
+        return setting;
+    }
+
+    /** The setting with everything a person operates at rest. */
+    public Setting atRest(SupplyPoint supply, ControllerState state, ControllerFeed feed) {
+        Setting setting =
+                wired.network().atRest().emf(wired.battery(), supply.volts().value());
+        for (PartId fuse : wired.added().switches()) {
+            setting = has(fuse) ? setting.closed(fuse) : setting;
+        }
+        setting = controller(setting, state, feed);
+        for (Operable operable : sheet.operables()) {
+            setting = moved(setting, operable.id(), operable.rest());
+        }
+        return setting;
+    }
+
+    private Setting controller(Setting base, ControllerState state, ControllerFeed feed) {
+        Setting setting = base;
+        if (wired.controller().isEmpty()) {
+            return setting;
+        }
+        ControllerParts controller = wired.controller().get();
+        Set<PartId> open = new TreeSet<>(opened(controller, feed));
+        List<PartId> feeds = new ArrayList<>(controller.supplySwitches());
+        feeds.addAll(controller.groundSwitches());
+        for (PartId each : feeds) {
+            setting = has(each) ? setting.closed(each) : setting;
+        }
+        for (PartId each : open) {
+            setting = has(each) ? setting.open(each) : setting;
+        }
+        for (Map.Entry<LeadId, Reach> output : controller.outputs().entrySet()) {
+            PartId part = output.getValue().part();
+            if (has(part) && behaviour.isOn(output.getKey(), state)) {
+                setting = setting.on(part);
+            }
+        }
+        return setting;
+    }
+
+    /** The contacts that a loss of feed opens. */
+    private static List<PartId> opened(ControllerParts controller, ControllerFeed feed) {
+        return switch (feed) {
+            case WHOLE -> List.of();
+            case SUPPLY_LOST -> controller.supplySwitches();
+            case GROUND_LOST -> controller.groundSwitches();
+            case FUSE_OUT -> controller.feedFuses();
+        };
+    }
+
+    /** The setting with one operable moved. */
+    public Setting moved(Setting base, OperableId operable, String position) {
+        Setting setting = base;
+        for (WorkedSwitch each : switches.getOrDefault(operable, List.of())) {
+            setting = each.closedAt().contains(position) ? setting.closed(each.part()) : setting.open(each.part());
+        }
+        return setting;
+    }
+
+    private boolean has(PartId part) {
+        return wired.network().findPart(part).isPresent();
+    }
+}

@@ -1,0 +1,95 @@
+package org.loomproof.workshop.wiring;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.loomproof.network.part.Battery;
+import org.loomproof.network.part.Node;
+import org.loomproof.network.part.PartId;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.brief.sheet.Sheet;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
+import org.loomproof.workshop.words.Phrase;
+
+/** Turns paper into networks: a sheet into the stock vehicle, a brief with a plan into the fitted one. */
+public final class VehicleWiring {
+
+    /**
+     * Volts are given at the battery's posts, so what is left inside the battery is next to nothing: 1 mV at 100 A.
+     * Factory circuits meet at the posts only.
+     */
+    public static final double POST_OHMS = 1e-5;
+
+    private static final PartId BATTERY = new PartId("battery");
+
+    private VehicleWiring() {}
+
+    /** The vehicle as it came. The sheet must be complete: a circuit without a path has no part in the network. */
+    public static Wired stock(Sheet sheet, Corner corner) {
+        return cutOpen(sheet, Set.of(), corner);
+    }
+
+    /** The vehicle as it came, with the wires of these circuits cut and nothing put in their place. */
+    public static Wired cutOpen(Sheet sheet, Set<CircuitId> cut, Corner corner) {
+        Drawing drawing = begin(corner);
+        FactoryParts factory = FactoryWiring.draw(sheet, cut, drawing);
+        AddedParts nothing = new AddedParts(Map.of(), Map.of(), List.of());
+        return end(drawing, factory, Optional.empty(), nothing);
+    }
+
+    /** The vehicle with the plan carried out. */
+    public static Wired fitted(Brief brief, Plan plan, Corner corner) {
+        Drawing drawing = begin(corner);
+        FactoryParts factory = FactoryWiring.draw(brief.sheet(), cutCircuits(plan), drawing);
+        List<PartId> feedFuses = FeedFuses.list(brief.kit(), plan).stream()
+                .map(AddedWiring::partId)
+                .toList();
+        ControllerParts controller = new ControllerWiring(brief.kit(), drawing).draw(feedFuses);
+        AddedParts added = new AddedWiring(factory, drawing).draw(plan);
+        return end(drawing, factory, Optional.of(controller), added);
+    }
+
+    /** The circuits that a plan cuts: those at whose loose ends an added wire ends. */
+    public static Set<CircuitId> cutCircuits(Plan plan) {
+        Set<CircuitId> cut = new LinkedHashSet<>();
+        for (AddedWire wire : plan.wires()) {
+            for (End end : List.of(wire.from(), wire.to())) {
+                switch (end) {
+                    case End.CutBefore before -> cut.add(before.circuit());
+                    case End.CutAfter after -> cut.add(after.circuit());
+                    case End.OfLead lead -> {}
+                    case End.OfPart part -> {}
+                    case End.Tap tap -> {}
+                    case End.Body body -> {}
+                }
+            }
+        }
+        return cut;
+    }
+
+    private static Drawing begin(Corner corner) {
+        Drawing drawing = new Drawing(new FigureBook(corner));
+        double restVolts = SupplyPoint.REST.volts().value();
+        drawing.add(new Battery(BATTERY, Places.POST, Node.CHASSIS, restVolts, POST_OHMS), Phrase.of("origin.battery"));
+        return drawing;
+    }
+
+    private static Wired end(
+            Drawing drawing, FactoryParts factory, Optional<ControllerParts> controller, AddedParts added) {
+        return new Wired(
+                drawing.network(),
+                BATTERY,
+                factory,
+                controller,
+                added,
+                drawing.switches,
+                drawing.origins,
+                drawing.figures.ranged());
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.workshop.wiring;
+
+import org.jspecify.annotations.NullMarked;
