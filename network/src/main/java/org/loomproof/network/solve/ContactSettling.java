@@ -1,7 +1,9 @@
 package org.loomproof.network.solve;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.loomproof.network.law.Threshold;
 import org.loomproof.network.netlist.PartFault;
 import org.loomproof.network.netlist.Setting;
@@ -61,6 +63,7 @@ final class ContactSettling {
     private Ending settle(Setting setting, ContactPattern start, Movers movers) {
         ContactPattern pattern = start;
         List<ContactPattern> met = new ArrayList<>();
+        Map<ContactPattern, Integer> metAt = new HashMap<>();
         for (moves = 1; moves <= bound(); moves++) {
             if (!points.solve(pattern)) {
                 return new Ending.Lost();
@@ -69,10 +72,11 @@ final class ContactSettling {
             if (called.equals(pattern)) {
                 return new Ending.AtRest(pattern);
             }
+            metAt.put(pattern, met.size());
             met.add(pattern);
             pattern = movers.next(pattern, called);
-            int circle = met.lastIndexOf(pattern);
-            if (circle >= 0) {
+            Integer circle = metAt.get(pattern);
+            if (circle != null) {
                 return new Ending.InCircle(pattern, moving(met.subList(circle, met.size())));
             }
         }

@@ -13,7 +13,7 @@ import org.loomproof.network.solve.ContactSettling.Ending;
  */
 public final class Solver {
     /** Racing contacts beyond this many are not each tried as the first. */
-    private static final int RACERS_TRIED = 16;
+    private static final int RACERS_TRIED = 8;
 
     private final Layout layout;
     private final SolverOptions options;
