@@ -8,9 +8,8 @@ import org.loomproof.network.law.Term;
  * zero when the load lightens; a step that changes sign is stopped at zero, where the slope is that of the closed channel.
  */
 final class ChannelBranches extends CurvedBranches {
-    private static final double TRUSTED_VOLTS = 1e-6;
-    private static final double MISS_AMPS = 1e-9;
-    private static final double MISS_PART = 1e-8;
+    private static final double TRUSTED_VOLTS = 1e-5;
+    private static final double MISS_VOLTS = 2e-8;
 
     private final ChannelCurve[] curves;
     private final double[] siemens;
@@ -39,22 +38,21 @@ final class ChannelBranches extends CurvedBranches {
                 continue;
             }
             double amps = curves[k].amps(v);
-            if (Math.abs(amps - siemens[k] * v - constantAmps[k])
-                    <= (MISS_AMPS + MISS_PART * Math.abs(amps)) * strictness) {
+            double slope = curves[k].slopeSiemens(v);
+            if (Math.abs(amps - siemens[k] * v - constantAmps[k]) <= slope * MISS_VOLTS * strictness) {
                 continue;
             }
             if (v * touch < 0) {
                 touchAtStart(k, factorisation);
             } else {
-                touch(k, v, amps, factorisation);
+                touch(k, v, amps, slope, factorisation);
             }
             moved++;
         }
         return moved;
     }
 
-    private void touch(int k, double v, double amps, Factorisation factorisation) {
-        double slope = curves[k].slopeSiemens(v);
+    private void touch(int k, double v, double amps, double slope, Factorisation factorisation) {
         touchVolts[k] = v;
         siemens[k] = slope;
         constantAmps[k] = amps - slope * v;
@@ -63,7 +61,7 @@ final class ChannelBranches extends CurvedBranches {
 
     @Override
     void touchAtStart(int k, Factorisation factorisation) {
-        touch(k, 0, 0, factorisation);
+        touch(k, 0, 0, curves[k].slopeSiemens(0), factorisation);
     }
 
     @Override
@@ -73,6 +71,6 @@ final class ChannelBranches extends CurvedBranches {
 
     @Override
     void touchAt(int k, double branchVolts, Factorisation factorisation) {
-        touch(k, branchVolts, curves[k].amps(branchVolts), factorisation);
+        touch(k, branchVolts, curves[k].amps(branchVolts), curves[k].slopeSiemens(branchVolts), factorisation);
     }
 }

@@ -10,8 +10,7 @@ import org.loomproof.network.law.Term;
 final class FilamentBranches extends CurvedBranches {
     private static final double TRUSTED_VOLTS = 2e-5;
     private static final double TRUSTED_PART = 1e-4;
-    private static final double MISS_AMPS = 1e-9;
-    private static final double MISS_PART = 1e-8;
+    private static final double MISS_VOLTS = 2e-8;
 
     private final FilamentCurve[] curves;
     private final double[] siemens;
@@ -42,14 +41,14 @@ final class FilamentBranches extends CurvedBranches {
             FilamentCurve curve = curves[k];
             double chord = curve.chordSiemens(v);
             double amps = chord * v;
-            if (Math.abs(amps - siemens[k] * v - constantAmps[k])
-                    <= (MISS_AMPS + MISS_PART * Math.abs(amps)) * strictness) {
+            double slope = curve.slopeSiemens(v, chord);
+            if (Math.abs(amps - siemens[k] * v - constantAmps[k]) <= slope * MISS_VOLTS * strictness) {
                 continue;
             }
             if (v * touch < 0) {
                 touchAtStart(k, factorisation);
             } else {
-                touch(k, v, amps, curve.slopeSiemens(v, chord), factorisation);
+                touch(k, v, amps, slope, factorisation);
             }
             moved++;
         }

@@ -12,15 +12,17 @@ final class JunctionBranches extends CurvedBranches {
     /** Where a junction that is to conduct is tried first. */
     private static final double KNEE_AMPS = 1e-3;
 
-    /** At this many n Vt below zero the current is -Is to seven figures. */
-    private static final double BLOCKED_SLOPES = 16;
+    /** At this many n Vt below zero the current is -Is to twelve figures. */
+    private static final double BLOCKED_SLOPES = 28;
 
     /** A tangent trusted over 30 uV is wrong by dv^2 / (2 n Vt), below 2e-8 V. */
     private static final double TRUSTED_VOLTS = 3e-5;
 
+    /**
+     * A miss counts in volts: the miss in amps over the slope. An error of this many volts in series with a branch moves no
+     * node by more, however little current flows.
+     */
     private static final double MISS_VOLTS = 2e-8;
-    private static final double MISS_AMPS = 1e-10;
-    private static final double MISS_PART = 1e-7;
 
     private final double[] saturationAmps;
     private final double[] slopeVolts;
@@ -81,8 +83,7 @@ final class JunctionBranches extends CurvedBranches {
             } else {
                 u = Math.min(byVoltage, kneeVolts[k]);
                 amps = is * Math.expm1(u / slopeVolts[k]);
-                if (byVoltage <= u
-                        && Math.abs(amps - promised) <= (MISS_AMPS + MISS_PART * Math.abs(amps)) * strictness) {
+                if (byVoltage <= u && Math.abs(amps - promised) * slopeVolts[k] <= (amps + is) * missVolts) {
                     continue;
                 }
             }

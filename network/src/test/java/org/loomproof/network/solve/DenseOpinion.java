@@ -38,6 +38,9 @@ import org.loomproof.network.part.Wire;
 final class DenseOpinion {
     private static final double VT = 1.380649e-23 * 300.15 / 1.602176634e-19;
 
+    /** The dense matrix with its summed diagonal is itself only good to some 1e-8 V with 1 mΩ beside 10 MΩ. */
+    private static final double STILL_VOLTS = 5e-8;
+
     private final Network network;
     private final Setting setting;
     private final Map<Node, Integer> rows = new HashMap<>();
@@ -303,6 +306,7 @@ final class DenseOpinion {
         int n = rowCount;
         volts = new double[n];
         double[] touch = new double[elements.size()];
+        double last = 0;
         for (int step = 0; step < 3000; step++) {
             double[][] matrix = new double[n][n + 1];
             for (int e = 0; e < touch.length; e++) {
@@ -316,11 +320,12 @@ final class DenseOpinion {
                 moved = Math.max(moved, Math.abs(next - touch[e]));
                 touch[e] = next;
             }
-            if (moved < 1e-9) {
+            last = moved;
+            if (moved < STILL_VOLTS) {
                 return;
             }
         }
-        throw new IllegalStateException("the second opinion did not converge");
+        throw new IllegalStateException("the second opinion did not converge, still moving by " + last);
     }
 
     private double at(int row) {
