@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.workshop.brief.complete;
+
+import org.jspecify.annotations.NullMarked;
