@@ -66,7 +66,7 @@ folder_of_java_on_path() {
 }
 
 # find_jdk: sets $jdk and $version to the first JDK 21 or newer of LOOMPROOF_JAVA_HOME, JAVA_HOME, the PATH; else to the
-# newest in the folders where JDKs are usually put.
+# newest in the folders where JDKs are usually put, or in the one folder named by LOOMPROOF_JDK_FOLDER.
 find_jdk() {
     jdk=
     oldest_wanted=21
@@ -86,26 +86,31 @@ find_jdk() {
         newest_seen=$version
     fi
     on_path=$(folder_of_java_on_path)
+    if [ -n "${LOOMPROOF_JDK_FOLDER:-}" ]; then
+        set -- "$LOOMPROOF_JDK_FOLDER"/*
+    else
+        set -- /usr/lib/jvm/* /usr/lib64/jvm/* /usr/java/* /usr/local/openjdk* /opt/* /opt/*/* \
+            "$HOME"/.sdkman/candidates/java/* "$HOME"/.jdks/* "$HOME"/.jdks/*/Contents/Home \
+            /Library/Java/JavaVirtualMachines/*/Contents/Home "$HOME"/Library/Java/JavaVirtualMachines/*/Contents/Home
+    fi
     best=0
-    for candidate in "$on_path" /usr/lib/jvm/* /usr/lib64/jvm/* /usr/java/* /usr/local/openjdk* /opt/* /opt/*/* \
-        "$HOME"/.sdkman/candidates/java/* "$HOME"/.jdks/* "$HOME"/.jdks/*/Contents/Home \
-        /Library/Java/JavaVirtualMachines/*/Contents/Home "$HOME"/Library/Java/JavaVirtualMachines/*/Contents/Home; do
+    for candidate in "$on_path" "$@"; do
         jdk_version "$candidate"
-        if [ "${version:-0}" -gt $best ]; then
+        if [ "${version:-0}" -gt "$best" ]; then
             best=$version
             jdk=$candidate
         fi
-        if [ "$candidate" = "$on_path" ] && [ $best -ge $oldest_wanted ]; then
+        if [ "$candidate" = "$on_path" ] && [ "$best" -ge $oldest_wanted ]; then
             break
         fi
     done
-    if [ $best -lt $oldest_wanted ] && [ -x /usr/libexec/java_home ]; then
+    if [ "$best" -lt $oldest_wanted ] && [ -z "${LOOMPROOF_JDK_FOLDER:-}" ] && [ -x /usr/libexec/java_home ]; then
         jdk=$(/usr/libexec/java_home -v "$oldest_wanted+" 2>/dev/null || true)
         jdk_version "$jdk"
         best=${version:-$best}
     fi
     version=$best
-    if [ $best -lt $oldest_wanted ]; then
+    if [ "$best" -lt $oldest_wanted ]; then
         [ "$best" -gt 0 ] && newest_seen=$best
         if [ -n "$newest_seen" ]; then
             give_up launcher.jdk-too-old "$newest_seen"
