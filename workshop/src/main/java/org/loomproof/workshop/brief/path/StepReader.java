@@ -19,6 +19,7 @@ import org.loomproof.workshop.brief.text.FigureReader;
 import org.loomproof.workshop.brief.text.MappingCursor;
 import org.loomproof.workshop.brief.text.Words;
 import org.loomproof.workshop.problem.ProblemKind;
+import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Unit;
 import org.loomproof.workshop.words.Phrase;
@@ -116,11 +117,10 @@ final class StepReader {
     private Optional<PathStep> part(String word, MappingCursor in) {
         ElementId id = elementId(word, in);
         PathStep part = switch (word) {
-            case "fuse" ->
-                new PathStep.Fuse(
-                        id,
-                        figures.orUsual(in, "rating", Unit.AMPS, "fuse.rating"),
-                        figures.orUsual(in, "resistance", Unit.OHMS, "fuse.resistance"));
+            case "fuse" -> {
+                Figure<Amps> rating = figures.orUsual(in, "rating", Unit.AMPS, "fuse.rating");
+                yield new PathStep.Fuse(id, rating, figures.fuseResistance(in, "resistance", rating));
+            }
             case "wire" -> new PathStep.Wire(id, WireResistance.read(in, figures));
             case "switch" -> handSwitch(id, in);
             case "coil" ->

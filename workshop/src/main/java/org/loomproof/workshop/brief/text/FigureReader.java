@@ -8,6 +8,8 @@ import org.loomproof.workshop.brief.Certainty;
 import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.problem.Place;
 import org.loomproof.workshop.problem.ProblemKind;
+import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Quantity;
 import org.loomproof.workshop.quantity.QuantityText;
 import org.loomproof.workshop.quantity.QuantityText.Outcome;
@@ -73,11 +75,21 @@ public final class FigureReader {
 
     /** A figure, or the usual range under that key; a problem is noted when there is none. */
     public <Q extends Quantity> Figure<Q> orUsual(MappingCursor in, String key, Unit<Q> unit, String usualKey) {
+        return orUsual(in, key, unit, usual.find(usualKey, unit.type()));
+    }
+
+    /** The resistance of a fuse; when it is not said, the usual one for its rating. */
+    public Figure<Ohms> fuseResistance(MappingCursor in, String key, Figure<Amps> rating) {
+        Range<Amps> range = new Range<>(rating.low(), rating.typical(), rating.high());
+        return orUsual(in, key, Unit.OHMS, usual.findFuseResistance(range));
+    }
+
+    private <Q extends Quantity> Figure<Q> orUsual(
+            MappingCursor in, String key, Unit<Q> unit, Optional<Range<Q>> range) {
         Optional<Cursor> said = in.find(key);
         if (said.isPresent()) {
             return of(said.get(), unit).orElseGet(() -> standIn(in.place(), unit));
         }
-        Optional<Range<Q>> range = usual.find(usualKey, unit.type());
         if (range.isEmpty()) {
             in.missing(key, wanted(unit));
             return standIn(in.place(), unit);

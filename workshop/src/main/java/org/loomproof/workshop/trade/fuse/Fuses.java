@@ -6,7 +6,9 @@ import java.util.Optional;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.quantity.Ohms;
+import org.loomproof.workshop.quantity.Range;
 import org.loomproof.workshop.quantity.Seconds;
+import org.loomproof.workshop.trade.connector.ContactPlace;
 import org.loomproof.workshop.trade.table.Row;
 import org.loomproof.workshop.trade.table.Table;
 
@@ -48,6 +50,20 @@ public final class Fuses {
         }
         double slope = Math.log(to.ohms() / from.ohms()) / Math.log(to.rating() / from.rating());
         return new Ohms(from.ohms() * Math.pow(rating.value() / from.rating(), slope));
+    }
+
+    /**
+     * Where the resistance of a fuse in its holder lies when only its rating is known, or a range of it: the least of the
+     * largest rating to the most of the smallest. Makers' spread common practice, no published source.
+     */
+    public static Range<Ohms> inHolder(Range<Amps> rating) {
+        double low = rule("cold-spread-low") * coldResistance(rating.high()).value();
+        double high = rule("cold-spread-high") * coldResistance(rating.low()).value();
+        return new Range<>(
+                new Ohms(low + ContactPlace.FUSE_HOLDER.low().value()),
+                new Ohms(coldResistance(rating.typical()).value()
+                        + ContactPlace.FUSE_HOLDER.typical().value()),
+                new Ohms(high + ContactPlace.FUSE_HOLDER.high().value()));
     }
 
     /** The share of its rating that a fuse may carry for long. */

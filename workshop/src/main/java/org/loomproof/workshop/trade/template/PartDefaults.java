@@ -1,6 +1,8 @@
 package org.loomproof.workshop.trade.template;
 
 import java.util.Optional;
+import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Quantity;
 import org.loomproof.workshop.quantity.Range;
 
@@ -19,6 +21,11 @@ public interface PartDefaults {
 
     /** The usual range of the figure, in the given unit; empty when the trade has none and it must be stated. */
     <Q extends Quantity> Optional<Range<Q>> find(String key, Class<Q> unit);
+
+    /** The usual range of a factory fuse's resistance, holder included, when its rating is known to lie in a range. */
+    default Optional<Range<Ohms>> findFuseResistance(Range<Amps> rating) {
+        return find("fuse.resistance", Ohms.class);
+    }
 
     /** Knows nothing: whatever is left out is a problem. */
     static PartDefaults none() {

@@ -16,6 +16,7 @@ import org.loomproof.workshop.quantity.Seconds;
 import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.quantity.Watts;
+import org.loomproof.workshop.trade.fuse.Fuses;
 import org.loomproof.workshop.trade.table.Row;
 import org.loomproof.workshop.trade.table.Table;
 
@@ -50,6 +51,11 @@ public final class TradeDefaults implements PartDefaults {
                     key + " is kept in " + found.range().typical().symbol());
         }
         return Optional.of((Range<Q>) found.range());
+    }
+
+    @Override
+    public Optional<Range<Ohms>> findFuseResistance(Range<Amps> rating) {
+        return Optional.of(Fuses.inHolder(rating));
     }
 
     /**

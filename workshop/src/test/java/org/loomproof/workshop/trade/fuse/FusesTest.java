@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.Ohms;
+import org.loomproof.workshop.quantity.Range;
 
 class FusesTest {
     @Test
@@ -45,5 +47,20 @@ class FusesTest {
             assertThat(large.coldResistance().value() * large.rating().value())
                     .isLessThan(small.coldResistance().value() * small.rating().value());
         }
+    }
+
+    @Test
+    void aFuseInItsHolderLiesAroundItsColdResistance() {
+        Range<Ohms> ten = Fuses.inHolder(new Range<>(new Amps(10), new Amps(10), new Amps(10)));
+        assertThat(ten.low().value()).isCloseTo(0.7 * 0.0077 + 0.001, within(1e-9));
+        assertThat(ten.typical().value()).isCloseTo(0.0077 + 0.003, within(1e-9));
+        assertThat(ten.high().value()).isCloseTo(1.5 * 0.0077 + 0.010, within(1e-9));
+    }
+
+    @Test
+    void aRangeOfRatingsSpansFromTheLargestFuseToTheSmallest() {
+        Range<Ohms> some = Fuses.inHolder(new Range<>(new Amps(5), new Amps(10), new Amps(30)));
+        assertThat(some.low().value()).isLessThan(0.003);
+        assertThat(some.high().value()).isGreaterThan(0.026);
     }
 }
