@@ -2,9 +2,14 @@ package org.loomproof.papers;
 
 import java.util.List;
 import org.loomproof.papers.card.BenchCard;
+import org.loomproof.papers.drawing.PlacedDrawing;
 import org.loomproof.papers.folder.Paper;
+import org.loomproof.papers.markup.Element;
+import org.loomproof.papers.markup.MarkupWriter;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.papers.report.ProofReport;
+import org.loomproof.papers.schematic.Schematic;
+import org.loomproof.papers.svg.SvgDrawing;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.verdict.Proof;
@@ -22,9 +27,15 @@ public final class Papers {
      */
     public static List<Paper> of(Brief brief, Plan plan, Proof proof, String planText, Messages messages) {
         Wording words = new Wording(messages);
+        PlacedDrawing schematic = Schematic.placed(brief, plan, words);
+        Element drawing = SvgDrawing.of(
+                schematic,
+                words.of(
+                        "page.title", words.of("schematic.title"), brief.order().job()));
         return List.of(
                 new Paper("plan.yaml", planText),
                 new Paper("bench-card.html", BenchCard.page(brief, plan, words)),
-                new Paper("proof.html", ProofReport.page(brief, plan, proof, List.of(), words)));
+                new Paper("proof.html", ProofReport.page(brief, plan, proof, List.of(drawing), words)),
+                new Paper("schematic.svg", MarkupWriter.xml(drawing)));
     }
 }

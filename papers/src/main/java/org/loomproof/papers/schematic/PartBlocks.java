@@ -1,0 +1,156 @@
+package org.loomproof.papers.schematic;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.loomproof.papers.drawing.Block;
+import org.loomproof.papers.drawing.FontWidths;
+import org.loomproof.papers.drawing.Ink;
+import org.loomproof.papers.drawing.Pen;
+import org.loomproof.papers.drawing.Port.Side;
+import org.loomproof.papers.drawing.Sketch;
+import org.loomproof.papers.page.Wording;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.End;
+
+/** The symbols of added parts, each led out to the sides where its wires go. */
+final class PartBlocks {
+
+    private static final double RELAY_WIDTH = 92;
+    private static final double RELAY_HEIGHT = 128;
+    private static final double CLAMP_WIDTH = 44;
+
+    private final Connections connections;
+    private final Nets nets;
+    private final Sides sides;
+    private final Wording words;
+
+    PartBlocks(Connections connections, Nets nets, Sides sides, Wording words) {
+        this.connections = connections;
+        this.nets = nets;
+        this.sides = sides;
+        this.words = words;
+    }
+
+    /** The part's block; empty for a diode that is drawn at a relay's coil. */
+    Optional<Block> block(AddedPart part) {
+        if (nets.isClamp(part.id())) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                switch (part) {
+                    case AddedPart.Relay p -> relay(p);
+                    case AddedPart.Diode p -> {
+                        boolean anodeLeft = sides.isFirstLeft(p, "A", "K");
+                        yield inLine(
+                                p,
+                                anodeLeft ? "A" : "K",
+                                anodeLeft ? "K" : "A",
+                                (s, x, y) -> Symbols.diode(s, x, y, anodeLeft));
+                    }
+                    case AddedPart.Resistor p -> pair(p, Symbols::resistor);
+                    case AddedPart.Fuse p -> pair(p, Symbols::fuse);
+                    case AddedPart.Load p -> pair(p, Symbols::sounder);
+                    case AddedPart.PinSwitch p -> pair(p, Symbols::switchContact);
+                });
+    }
+
+    /** Draws a symbol on a conductor. */
+    private interface Drawer {
+        void draw(Sketch s, double x, double y);
+    }
+
+    private Block pair(AddedPart part, Drawer drawer) {
+        String first = part.terminals().get(0);
+        String second = part.terminals().get(1);
+        return sides.isFirstLeft(part, first, second)
+                ? inLine(part, first, second, drawer)
+                : inLine(part, second, first, drawer);
+    }
+
+    private Block inLine(AddedPart part, String left, String right, Drawer drawer) {
+        String note = note(part);
+        double width =
+                Math.max(Symbols.LENGTH + 12, 8 + Math.max(width(part.id().value(), true), width(note, false)));
+        double y = 20;
+        Sketch s = new Sketch();
+        s.letter(width / 2, 9, part.id().value(), part.id().value(), Ink.Anchor.MIDDLE, true);
+        s.letter(width / 2, y + Symbols.REACH + 8, note, Ink.Anchor.MIDDLE);
+        double x = (width - Symbols.LENGTH) / 2;
+        drawer.draw(s, x, y);
+        s.line(Pen.INK, 0, y, x, y);
+        s.line(Pen.INK, x + Symbols.LENGTH, y, width, y);
+        if (part instanceof AddedPart.Load) {
+            s.letter(x - 1, y - 2.5, words.terminal(left), Ink.Anchor.END);
+            s.letter(x + Symbols.LENGTH + 1, y - 2.5, words.terminal(right), Ink.Anchor.START);
+        }
+        List<Stubs.Stub> stubs = List.of(stub(part, left, Side.LEFT, y), stub(part, right, Side.RIGHT, y));
+        return Stubs.block(blockId(part.id()), Block.Zone.MIDDLE, width, y + Symbols.REACH + 12, s.ink(), stubs);
+    }
+
+    private String note(AddedPart part) {
+        return switch (part) {
+            case AddedPart.Relay p -> p.coil().toString();
+            case AddedPart.Diode p -> p.rating().toString();
+            case AddedPart.Resistor p -> p.resistance().toString();
+            case AddedPart.Fuse p -> p.rating().toString();
+            case AddedPart.Load p ->
+                words.of("schematic.load", p.extra(), p.draws().toString());
+            case AddedPart.PinSwitch p -> p.opening().value();
+        };
+    }
+
+    private static double width(String text, boolean bold) {
+        return FontWidths.width(text, Sketch.TYPE, bold);
+    }
+
+    private Stubs.Stub stub(AddedPart part, String terminal, Side side, double y) {
+        End end = new End.OfPart(part.id(), terminal);
+        boolean isMounted = part instanceof AddedPart.PinSwitch
+                && terminal.equals("2")
+                && nets.listWires(end).isEmpty();
+        boolean isFree = nets.listWires(end).isEmpty() && !isMounted;
+        return new Stubs.Stub(
+                terminal, side, y, connections.tags(end), isMounted || connections.isGrounded(end), isFree);
+    }
+
+    /** The id of a part's block. */
+    static String blockId(AddedPartId part) {
+        return "part " + part.value();
+    }
+
+    private Block relay(AddedPart.Relay relay) {
+        Optional<AddedPartId> clamp = nets.findClampOf(relay.id());
+        Side breakSide = sides.side(relay.id(), "87a", Side.LEFT);
+        Side makeSide = sides.side(relay.id(), "87", Side.RIGHT);
+        Side commonSide = sides.side(
+                relay.id(),
+                "30",
+                Sides.opposite(nets.listWires(end(relay, "87a")).isEmpty() ? makeSide : breakSide));
+        Side coilSide = sides.side(relay.id(), "86", Sides.opposite(sides.side(relay.id(), "85", Side.RIGHT)));
+        Side otherCoilSide = sides.side(relay.id(), "85", Sides.opposite(coilSide));
+        double width = RELAY_WIDTH + (clamp.isPresent() ? CLAMP_WIDTH : 0);
+        RelaySymbol symbol =
+                new RelaySymbol(width, RELAY_HEIGHT, breakSide, makeSide, commonSide, coilSide, otherCoilSide);
+        Sketch s = new Sketch();
+        symbol.draw(
+                s,
+                relay.id().value(),
+                note(relay),
+                clamp.isPresent(),
+                clamp.map(d -> nets.isCathodeOn86(relay.id(), d)).orElse(false));
+        clamp.ifPresent(diode -> symbol.letterClamp(s, diode.value(), connections.clampTags(diode)));
+        List<Stubs.Stub> stubs = new ArrayList<>();
+        stubs.add(stub(relay, "87", makeSide, RelaySymbol.ROW_87));
+        stubs.add(stub(relay, "87a", breakSide, RelaySymbol.ROW_87A));
+        stubs.add(stub(relay, "30", commonSide, RelaySymbol.ROW_30));
+        stubs.add(stub(relay, "86", coilSide, RelaySymbol.ROW_86));
+        stubs.add(stub(relay, "85", otherCoilSide, RelaySymbol.ROW_85));
+        return Stubs.block(blockId(relay.id()), Block.Zone.MIDDLE, width, RELAY_HEIGHT, s.ink(), stubs);
+    }
+
+    private static End end(AddedPart part, String terminal) {
+        return new End.OfPart(part.id(), terminal);
+    }
+}

@@ -1,0 +1,143 @@
+package org.loomproof.papers.schematic;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.loomproof.papers.drawing.Block;
+import org.loomproof.papers.drawing.Conductor;
+import org.loomproof.papers.drawing.Drawing;
+import org.loomproof.papers.drawing.Ink;
+import org.loomproof.papers.drawing.LayeredLayout;
+import org.loomproof.papers.drawing.PlacedDrawing;
+import org.loomproof.papers.drawing.Port;
+import org.loomproof.papers.drawing.Sketch;
+import org.loomproof.papers.page.Wording;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Plan;
+
+/** The vehicle's circuits on the left, what is added in the middle, the controller on the right. */
+public final class Schematic {
+
+    private final Brief brief;
+    private final Plan plan;
+    private final Wording words;
+    private final Nets nets;
+    private final Connections connections;
+    private final Sides sides;
+
+    private Schematic(Brief brief, Plan plan, Wording words) {
+        this.brief = brief;
+        this.plan = plan;
+        this.words = words;
+        this.nets = new Nets(plan);
+        this.connections = new Connections(brief, plan, nets, words);
+        this.sides = new Sides(plan, nets);
+    }
+
+    /** The drawing with everything in its place. */
+    public static PlacedDrawing placed(Brief brief, Plan plan, Wording words) {
+        return LayeredLayout.place(new Schematic(brief, plan, words).drawing());
+    }
+
+    private Drawing drawing() {
+        List<Block> blocks = new ArrayList<>();
+        addPanels(blocks);
+        PartBlocks parts = new PartBlocks(connections, nets, sides, words);
+        for (AddedPart part : plan.parts()) {
+            parts.block(part).ifPresent(blocks::add);
+        }
+        connections.ownGrounds().forEach((wire, tag) -> blocks.add(ground(groundId(wire.value()), tag)));
+        PlugBlock plugs = new PlugBlock(plan, connections, words);
+        leadsByPlug().forEach((plug, leads) -> plugs.block(plug, leads).ifPresent(blocks::add));
+        List<Conductor> conductors =
+                connections.links().stream().map(this::conductor).toList();
+        return new Drawing(blocks, conductors);
+    }
+
+    private void addPanels(List<Block> blocks) {
+        List<CircuitPanel> panels = new ArrayList<>();
+        for (CircuitId id : circuits()) {
+            panels.add(new CircuitPanel(brief.sheet().circuit(id), connections.lanes(id), words));
+        }
+        double width = panels.stream().mapToDouble(CircuitPanel::width).max().orElse(0);
+        panels.forEach(panel -> blocks.add(panel.block(width)));
+    }
+
+    /** The circuits involved, in the order of the leads that need them. */
+    private Set<CircuitId> circuits() {
+        Set<CircuitId> circuits = new LinkedHashSet<>();
+        for (Hookup hookup : plan.hookups()) {
+            if (hookup instanceof Hookup.Connect connect) {
+                circuits.addAll(connect.circuits());
+            }
+        }
+        circuits.addAll(connections.circuits());
+        return circuits;
+    }
+
+    private Map<String, List<Lead>> leadsByPlug() {
+        Map<String, List<Lead>> plugs = new LinkedHashMap<>();
+        for (Lead lead : brief.kit().leads()) {
+            plugs.computeIfAbsent(lead.plug(), plug -> new ArrayList<>()).add(lead);
+        }
+        return plugs;
+    }
+
+    private static String groundId(String wire) {
+        return "ground of " + wire;
+    }
+
+    private static Block ground(String id, Tag tag) {
+        double width = tag.width() + 16;
+        Sketch s = new Sketch();
+        s.line(tag.pen(), 8, 12, width, 12);
+        Symbols.ground(s, 8, 12, true);
+        s.letter(11, 9, tag.text(), Ink.Anchor.START);
+        return new Block(id, Block.Zone.MIDDLE, width, 20, List.of(new Port("body", Port.Side.RIGHT, 12)), s.ink());
+    }
+
+    private Conductor conductor(Link link) {
+        boolean rootIsLeft = rank(link.root()) <= rank(link.tip());
+        End left = rootIsLeft ? link.root() : link.tip();
+        End right = rootIsLeft ? link.tip() : link.root();
+        String wire = link.wire().value();
+        return new Conductor(
+                wire, block(left, wire), port(left, wire), block(right, wire), port(right, wire), link.pen());
+    }
+
+    private double rank(End end) {
+        OptionalDouble rank = sides.rank(end);
+        return rank.orElse(0);
+    }
+
+    private String block(End end, String wire) {
+        return switch (end) {
+            case End.OfLead e -> PlugBlock.blockId(brief.kit().lead(e.lead()).plug());
+            case End.OfPart e -> PartBlocks.blockId(e.part());
+            case End.Tap e -> CircuitPanel.blockId(brief.sheet().circuit(e.circuit()));
+            case End.CutBefore e -> CircuitPanel.blockId(brief.sheet().circuit(e.circuit()));
+            case End.CutAfter e -> CircuitPanel.blockId(brief.sheet().circuit(e.circuit()));
+            case End.Body e -> groundId(wire);
+        };
+    }
+
+    private static String port(End end, String wire) {
+        return switch (end) {
+            case End.OfLead e -> e.lead().value();
+            case End.OfPart e -> e.terminal();
+            case End.Tap e -> CircuitPanel.portName(wire, end);
+            case End.CutBefore e -> CircuitPanel.portName(wire, end);
+            case End.CutAfter e -> CircuitPanel.portName(wire, end);
+            case End.Body e -> "body";
+        };
+    }
+}
