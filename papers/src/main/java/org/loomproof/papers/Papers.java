@@ -27,15 +27,15 @@ public final class Papers {
      */
     public static List<Paper> of(Brief brief, Plan plan, Proof proof, String planText, Messages messages) {
         Wording words = new Wording(messages);
-        PlacedDrawing schematic = Schematic.placed(brief, plan, words);
-        Element drawing = SvgDrawing.of(
-                schematic,
-                words.of(
-                        "page.title", words.of("schematic.title"), brief.order().job()));
+        List<PlacedDrawing> sheets = Schematic.sheets(brief, plan, words);
+        String title = words.of(
+                "page.title", words.of("schematic.title"), brief.order().job());
+        List<Element> drawings =
+                sheets.stream().map(sheet -> SvgDrawing.of(sheet, title)).toList();
         return List.of(
                 new Paper("plan.yaml", planText),
                 new Paper("bench-card.html", BenchCard.page(brief, plan, words)),
-                new Paper("proof.html", ProofReport.page(brief, plan, proof, List.of(drawing), words)),
-                new Paper("schematic.svg", MarkupWriter.xml(drawing)));
+                new Paper("proof.html", ProofReport.page(brief, plan, proof, drawings, words)),
+                new Paper("schematic.svg", MarkupWriter.xml(SvgDrawing.stacked(sheets, title))));
     }
 }

@@ -61,6 +61,11 @@ public final class LayeredLayout {
         return best;
     }
 
+    /** One try, to see how much room the drawing takes. */
+    public static PlacedDrawing placeQuickly(Drawing drawing) {
+        return placeOnce(drawing, SEEDS[0]);
+    }
+
     private static PlacedDrawing placeOnce(Drawing drawing, int seed) {
         ElkNode graph = graph(seed);
         Map<String, ElkNode> nodes = new HashMap<>();
@@ -106,7 +111,7 @@ public final class LayeredLayout {
         ElkNode node = ElkGraphUtil.createNode(graph);
         node.setDimensions(block.width(), block.height());
         node.setProperty(CoreOptions.PORT_CONSTRAINTS, PortConstraints.FIXED_POS);
-        node.setProperty(CoreOptions.PARTITIONING_PARTITION, block.zone().ordinal());
+        node.setProperty(CoreOptions.PARTITIONING_PARTITION, column(block.zone()));
         for (Port port : block.ports()) {
             ElkPort made = ElkGraphUtil.createPort(node);
             made.setDimensions(0, 0);
@@ -116,6 +121,14 @@ public final class LayeredLayout {
             ports.put(block.id() + "\n" + port.name(), made);
         }
         return node;
+    }
+
+    private static int column(Block.Zone zone) {
+        return switch (zone) {
+            case LEFT -> 0;
+            case MIDDLE -> 1;
+            case RIGHT -> 2;
+        };
     }
 
     private static ElkPort port(Map<String, ElkPort> ports, String block, String name) {

@@ -27,6 +27,27 @@ public record PlacedDrawing(double width, double height, List<Route> routes, Lis
         }
     }
 
+    /** The same on a sheet of another size, moved. */
+    public PlacedDrawing on(double sheetWidth, double sheetHeight, double dx, double dy) {
+        return new PlacedDrawing(
+                sheetWidth,
+                sheetHeight,
+                routes.stream()
+                        .map(r -> new Route(
+                                r.conductor(),
+                                r.corners().stream().map(p -> p.plus(dx, dy)).toList()))
+                        .toList(),
+                joints.stream().map(p -> p.plus(dx, dy)).toList(),
+                ink.stream().map(i -> i.moved(dx, dy)).toList());
+    }
+
+    /** The same with more ink. */
+    public PlacedDrawing with(List<Ink> more) {
+        List<Ink> all = new ArrayList<>(ink);
+        all.addAll(more);
+        return new PlacedDrawing(width, height, routes, joints, all);
+    }
+
     /** All lettering. */
     public List<Ink.Lettering> listLettering() {
         List<Ink.Lettering> all = new ArrayList<>();

@@ -1,6 +1,7 @@
 package org.loomproof.papers.schematic;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.loomproof.papers.drawing.Block;
@@ -24,12 +25,19 @@ final class CircuitPanel {
 
     private final Circuit circuit;
     private final List<Connections.Lane> lanes;
+    private final String elsewhere;
     private final Wording words;
     private final List<Rung> rungs = new ArrayList<>();
 
-    CircuitPanel(Circuit circuit, List<Connections.Lane> lanes, Wording words) {
+    /**
+     * A panel.
+     *
+     * @param elsewhere on which other sheets the circuit is drawn too; empty when on none
+     */
+    CircuitPanel(Circuit circuit, List<Connections.Lane> lanes, String elsewhere, Wording words) {
         this.circuit = circuit;
         this.lanes = lanes;
+        this.elsewhere = elsewhere;
         this.words = words;
         boolean isCut = lanes.stream().anyMatch(l -> !(l.end() instanceof End.Tap));
         List<List<PathStep>> ordered = new ArrayList<>(circuit.paths());
@@ -54,7 +62,9 @@ final class CircuitPanel {
 
     /** The least width that holds everything. */
     double width() {
-        double widest = Math.max(titleWidth(), FontWidths.width(place(), Sketch.TYPE, false));
+        double placeWidth =
+                FontWidths.width(place(), Sketch.TYPE, false) + FontWidths.width(elsewhere, Sketch.TYPE, false) + 10;
+        double widest = Math.max(titleWidth(), placeWidth);
         for (Rung rung : rungs) {
             widest = Math.max(widest, rung.width());
         }
@@ -129,11 +139,12 @@ final class CircuitPanel {
         s.letter(INSET, 10, title(), words.circuit(circuit), Ink.Anchor.START, true);
         s.letter(width - INSET, 10, wire(), Ink.Anchor.END);
         s.letter(INSET, 20, place(), words.where(circuit.where()), Ink.Anchor.START, false);
+        s.letter(width - INSET, 20, elsewhere, Ink.Anchor.END);
         List<Port> ports = new ArrayList<>();
         double y = HEAD;
         for (Rung rung : rungs) {
             rung.draw(s, INSET, y);
-            y += Rung.HEIGHT;
+            y += rung.height();
             if (rung.equals(main())) {
                 y = drawLanes(s, width, y, ports);
             }
@@ -146,10 +157,10 @@ final class CircuitPanel {
     /** Lanes from the right are nearer to the rung, so that none crosses another's drop. */
     private double drawLanes(Sketch s, double width, double top, List<Port> ports) {
         List<Connections.Lane> ordered = lanes.stream()
-                .sorted(java.util.Comparator.comparingDouble(l -> -laneStart(l)))
+                .sorted(Comparator.comparingDouble(l -> -laneStart(l)))
                 .toList();
         double y = top;
-        double wireY = top - Rung.HEIGHT + Rung.WIRE;
+        double wireY = top - main().height() + main().wireY();
         Optional<Connections.Lane> previous = Optional.empty();
         double from = wireY;
         for (Connections.Lane lane : ordered) {

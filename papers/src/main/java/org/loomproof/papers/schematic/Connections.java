@@ -20,6 +20,7 @@ import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.WireId;
+import org.loomproof.workshop.trade.colour.WireColour;
 
 /**
  * Decides how each added wire appears: as a line between blocks, as a stub that ends at the body, or inside a relay's
@@ -170,11 +171,10 @@ final class Connections {
     }
 
     /** The colours of insulation, or a neutral one where nobody said any. */
-    static Pen pen(Optional<org.loomproof.workshop.trade.colour.WireColour> colour) {
+    static Pen pen(Optional<WireColour> colour) {
         return Pen.conductor(
                 colour.map(Insulation::base).orElse(Insulation.UNSAID),
-                colour.flatMap(org.loomproof.workshop.trade.colour.WireColour::tracer)
-                        .map(Insulation::hex));
+                colour.flatMap(WireColour::tracer).map(Insulation::hex));
     }
 
     /** Wires to be drawn between blocks. */
@@ -185,11 +185,6 @@ final class Connections {
     /** The wires that end at a circuit, in the order in which nets reach it. */
     List<Lane> lanes(CircuitId circuit) {
         return lanes.getOrDefault(circuit, List.of());
-    }
-
-    /** Every circuit at which a wire ends. */
-    Set<CircuitId> circuits() {
-        return lanes.keySet();
     }
 
     /** What is written at a lead's or a terminal's end. */

@@ -17,9 +17,9 @@ import org.loomproof.workshop.plan.End;
 /** The symbols of added parts, each led out to the sides where its wires go. */
 final class PartBlocks {
 
-    private static final double RELAY_WIDTH = 92;
+    private static final double RELAY_WIDTH = 84;
     private static final double RELAY_HEIGHT = 128;
-    private static final double CLAMP_WIDTH = 44;
+    private static final double CLAMP_WIDTH = 52;
 
     private final Connections connections;
     private final Nets nets;

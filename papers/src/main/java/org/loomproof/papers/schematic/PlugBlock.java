@@ -88,12 +88,11 @@ final class PlugBlock {
         if (!tags.isEmpty()) {
             return tags;
         }
-        String letters = lead.colour().map(c -> c.letters() + " ").orElse("");
-        String size = lead.size().typical().toString();
+        String letters = lead.colour().map(c -> c.letters()).orElse("");
         boolean isWired = plan.wires().stream()
                 .anyMatch(w -> w.from().equals(new End.OfLead(lead.id())) || w.to().equals(new End.OfLead(lead.id())));
         String key = isWired ? "schematic.lead" : isHeld(lead) ? "schematic.lead-on-hold" : "schematic.lead-own-plug";
-        return List.of(new Tag(words.of(key, letters, size), Connections.pen(lead)));
+        return List.of(new Tag(words.of(key, letters), Connections.pen(lead)));
     }
 
     private boolean isHeld(Lead lead) {

@@ -41,7 +41,7 @@ record RelaySymbol(
     private static final double COIL_TOP = 98;
     private static final double COIL_BOTTOM = 112;
     private static final double COIL_HALF = 20;
-    private static final double CLAMP_AXIS = 92;
+    private static final double CLAMP_AXIS = 80;
 
     void draw(Sketch s, String name, String note, boolean hasClamp, boolean cathodeOn86) {
         s.rectangle(Pen.OUTLINE, "none", 0, 0, width, height);
@@ -63,8 +63,8 @@ record RelaySymbol(
 
     /** The clamp diode's name and its wires. */
     void letterClamp(Sketch s, String name, List<String> wires) {
-        s.letter(CLAMP_AXIS + 8, ROW_86 + 12, name, name, Ink.Anchor.START, true);
-        double y = ROW_86 + 21;
+        s.letter(CLAMP_AXIS + 8, ROW_86 + 9, name, name, Ink.Anchor.START, true);
+        double y = ROW_86 + 17;
         if (!wires.isEmpty()) {
             s.letter(CLAMP_AXIS + 8, y, String.join(" ", wires), Ink.Anchor.START);
         }

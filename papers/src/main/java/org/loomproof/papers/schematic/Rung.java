@@ -20,11 +20,11 @@ import org.loomproof.workshop.quantity.Quantity;
  */
 final class Rung {
 
-    /** Height of the wire below the rung's top: two lines of name and the symbol's reach. */
-    static final double WIRE = 28;
+    /** From the wire down to the end of the line of values. */
+    private static final double BELOW = 18;
 
-    /** Height with the line of values. */
-    static final double HEIGHT = 46;
+    /** From the lowest line of names down to the wire. */
+    private static final double ABOVE = 19.5;
 
     private static final double LINE = 8.5;
     private static final double LONGEST_NAME = 58;
@@ -51,6 +51,21 @@ final class Rung {
             cells.add(new Cell(step, x, width));
             x += width;
         }
+    }
+
+    /** Height of the wire below the rung's top. */
+    double wireY() {
+        int lines = cells.stream()
+                .map(Cell::step)
+                .filter(PathStep.Part.class::isInstance)
+                .mapToInt(step -> name((PathStep.Part) step).size())
+                .max()
+                .orElse(1);
+        return ABOVE + LINE * (lines - 1);
+    }
+
+    double height() {
+        return wireY() + BELOW;
     }
 
     double width() {
@@ -133,7 +148,7 @@ final class Rung {
     }
 
     void draw(Sketch s, double left, double top) {
-        double y = top + WIRE;
+        double y = top + wireY();
         for (int i = 0; i < cells.size(); i++) {
             Cell cell = cells.get(i);
             draw(s, cell, left + cell.x(), y, i == 0, penAt(i));

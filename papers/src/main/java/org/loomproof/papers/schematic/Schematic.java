@@ -20,6 +20,7 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
@@ -29,23 +30,48 @@ public final class Schematic {
 
     private final Brief brief;
     private final Plan plan;
+    private final SheetIndex index;
     private final Wording words;
     private final Nets nets;
     private final Connections connections;
     private final Sides sides;
 
-    private Schematic(Brief brief, Plan plan, Wording words) {
+    private Schematic(Brief brief, Plan plan, SheetIndex index, Wording words) {
         this.brief = brief;
         this.plan = plan;
+        this.index = index;
         this.words = words;
         this.nets = new Nets(plan);
         this.connections = new Connections(brief, plan, nets, words);
         this.sides = new Sides(plan, nets);
     }
 
-    /** The drawing with everything in its place. */
-    public static PlacedDrawing placed(Brief brief, Plan plan, Wording words) {
-        return LayeredLayout.place(new Schematic(brief, plan, words).drawing());
+    /** The sheets, each of the shape of A4 across. */
+    public static List<PlacedDrawing> sheets(Brief brief, Plan plan, Wording words) {
+        List<Plan> parts = Splitting.of(plan)
+                .intoSheets(part ->
+                        SheetFrame.fits(LayeredLayout.placeQuickly(drawing(brief, part, SheetIndex.NONE, words))));
+        SheetIndex index = SheetIndex.of(parts);
+        SheetFrame frame = new SheetFrame(brief, words);
+        List<PlacedDrawing> sheets = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            PlacedDrawing content = LayeredLayout.place(drawing(brief, parts.get(i), index.seenFrom(i), words));
+            sheets.add(frame.around(content, i + 1, parts.size()));
+        }
+        return sheets;
+    }
+
+    /** The vehicle's column alone often shows that there is no room, long before everything has a place. */
+    private static boolean fits(Drawing drawing) {
+        double column = drawing.blocks().stream()
+                .filter(b -> b.zone() == Block.Zone.LEFT)
+                .mapToDouble(Block::height)
+                .sum();
+        return SheetFrame.fits(0, column) && SheetFrame.fits(LayeredLayout.placeQuickly(drawing));
+    }
+
+    private static Drawing drawing(Brief brief, Plan plan, SheetIndex index, Wording words) {
+        return new Schematic(brief, plan, index, words).drawing();
     }
 
     private Drawing drawing() {
@@ -65,22 +91,26 @@ public final class Schematic {
 
     private void addPanels(List<Block> blocks) {
         List<CircuitPanel> panels = new ArrayList<>();
-        for (CircuitId id : circuits()) {
-            panels.add(new CircuitPanel(brief.sheet().circuit(id), connections.lanes(id), words));
+        for (CircuitId id : circuits(plan)) {
+            panels.add(
+                    new CircuitPanel(brief.sheet().circuit(id), connections.lanes(id), index.also(id, words), words));
         }
         double width = panels.stream().mapToDouble(CircuitPanel::width).max().orElse(0);
         panels.forEach(panel -> blocks.add(panel.block(width)));
     }
 
-    /** The circuits involved, in the order of the leads that need them. */
-    private Set<CircuitId> circuits() {
+    /** The circuits that a plan touches, in the order of the leads that need them. */
+    static Set<CircuitId> circuits(Plan plan) {
         Set<CircuitId> circuits = new LinkedHashSet<>();
         for (Hookup hookup : plan.hookups()) {
             if (hookup instanceof Hookup.Connect connect) {
                 circuits.addAll(connect.circuits());
             }
         }
-        circuits.addAll(connections.circuits());
+        for (AddedWire wire : plan.wires()) {
+            Connections.findCircuit(wire.from()).ifPresent(circuits::add);
+            Connections.findCircuit(wire.to()).ifPresent(circuits::add);
+        }
         return circuits;
     }
 

@@ -17,15 +17,17 @@ import org.loomproof.workshop.plan.Plan;
  */
 final class Sides {
 
+    /** Weight of the pull towards the vehicle, so that a chain that ends at the body runs away from the controller. */
+    private static final double PULL = 0.15;
+
     /** More rounds than any chain of parts is long. */
     private static final int ROUNDS = 200;
 
-    private final Plan plan;
     private final Nets nets;
     private final Map<AddedPartId, Double> ranks = new HashMap<>();
 
     Sides(Plan plan, Nets nets) {
-        this.plan = plan;
+
         this.nets = nets;
         plan.parts().forEach(p -> ranks.put(p.id(), 0.5));
         for (int round = 0; round < ROUNDS; round++) {
@@ -34,12 +36,13 @@ final class Sides {
     }
 
     private void settle(AddedPart part) {
-        part.terminals().stream()
+        List<Double> beyond = part.terminals().stream()
                 .map(t -> meanBeyond(new End.OfPart(part.id(), t)))
                 .filter(OptionalDouble::isPresent)
-                .mapToDouble(OptionalDouble::getAsDouble)
-                .average()
-                .ifPresent(mean -> ranks.put(part.id(), mean));
+                .map(OptionalDouble::getAsDouble)
+                .toList();
+        double sum = beyond.stream().mapToDouble(Double::doubleValue).sum();
+        ranks.put(part.id(), sum / (beyond.size() + PULL));
     }
 
     private OptionalDouble meanBeyond(End end) {

@@ -1,5 +1,6 @@
 package org.loomproof.papers.svg;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.loomproof.papers.drawing.Ink;
@@ -20,7 +21,7 @@ public final class SvgDrawing {
     private SvgDrawing() {}
 
     /**
-     * The drawing as an {@code svg} element, at its size in print.
+     * One sheet as an {@code svg} element, as wide in print as A4 across.
      *
      * @param title what it shows, for those who cannot see it
      */
@@ -28,8 +29,8 @@ public final class SvgDrawing {
         Element svg = Element.of("svg")
                 .with("xmlns", "http://www.w3.org/2000/svg")
                 .with("viewBox", "0 0 " + number(drawing.width()) + " " + number(drawing.height()))
-                .with("width", number(drawing.width()) + "pt")
-                .with("height", number(drawing.height()) + "pt")
+                .with("width", "297mm")
+                .with("height", number(297 * drawing.height() / drawing.width()) + "mm")
                 .with("role", "img")
                 .with("aria-label", title)
                 .with("font-family", FONTS)
@@ -54,6 +55,26 @@ public final class SvgDrawing {
             joints = joints.add(circle(joint, 2.1));
         }
         return svg.add(conductors, symbols, joints);
+    }
+
+    /** Several sheets below each other in one element. */
+    public static Element stacked(List<PlacedDrawing> sheets, String title) {
+        double width = sheets.stream().mapToDouble(PlacedDrawing::width).max().orElse(1);
+        Element all = Element.of("svg").with("xmlns", "http://www.w3.org/2000/svg");
+        double y = 0;
+        List<Element> placed = new ArrayList<>();
+        for (PlacedDrawing sheet : sheets) {
+            double height = width * sheet.height() / sheet.width();
+            placed.add(of(sheet, title)
+                    .with("y", number(y))
+                    .with("width", number(width))
+                    .with("height", number(height)));
+            y += height;
+        }
+        return all.with("viewBox", "0 0 " + number(width) + " " + number(y))
+                .with("width", "297mm")
+                .with("height", number(297 * y / width) + "mm")
+                .addAll(placed);
     }
 
     private static List<Element> drawn(Ink ink) {

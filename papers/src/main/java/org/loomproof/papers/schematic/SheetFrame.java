@@ -1,0 +1,90 @@
+package org.loomproof.papers.schematic;
+
+import org.loomproof.papers.drawing.FontWidths;
+import org.loomproof.papers.drawing.Ink;
+import org.loomproof.papers.drawing.Pen;
+import org.loomproof.papers.drawing.PlacedDrawing;
+import org.loomproof.papers.drawing.Sketch;
+import org.loomproof.papers.page.Wording;
+import org.loomproof.workshop.brief.Brief;
+
+/**
+ * The border, the heading and the legend around a drawing, on a sheet of the shape of A4 across. A drawing that is too
+ * large gets a larger sheet of the same shape, to be printed smaller.
+ */
+final class SheetFrame {
+
+    /** A4 across in points of print: 297 mm by 210 mm. */
+    static final double WIDTH = 841.9;
+
+    static final double HEIGHT = 595.3;
+
+    /** A small drawing is printed larger, up to 1 / this. */
+    private static final double LARGEST = 0.8;
+
+    private static final double MARGIN = 22;
+    private static final double HEAD = 34;
+    private static final double FOOT = 16;
+
+    private final Brief brief;
+    private final Wording words;
+
+    SheetFrame(Brief brief, Wording words) {
+        this.brief = brief;
+        this.words = words;
+    }
+
+    /** True when the drawing can be printed on A4 without being made smaller. */
+    static boolean fits(PlacedDrawing drawing) {
+        return fits(drawing.width(), drawing.height());
+    }
+
+    static boolean fits(double width, double height) {
+        return scale(width, height) <= 1;
+    }
+
+    private static double scale(double width, double height) {
+        double across = (width + 2 * MARGIN) / WIDTH;
+        double down = (height + 2 * MARGIN + HEAD + FOOT) / HEIGHT;
+        return Math.max(across, down);
+    }
+
+    PlacedDrawing around(PlacedDrawing content, int number, int count) {
+        double k = Math.max(LARGEST, scale(content.width(), content.height()));
+        double width = WIDTH * k;
+        double height = HEIGHT * k;
+        Sketch s = new Sketch();
+        double left = MARGIN;
+        double right = width - MARGIN;
+        double bottom = height - MARGIN;
+        s.rectangle(Pen.OUTLINE, "none", left, MARGIN, right - left, bottom - MARGIN);
+        s.line(Pen.OUTLINE, left, MARGIN + 17, right, MARGIN + 17);
+        s.line(Pen.OUTLINE, left, bottom - FOOT, right, bottom - FOOT);
+        String sheet = words.of("schematic.sheet", String.valueOf(number), String.valueOf(count));
+        s.letter(right - 6, MARGIN + 11.5, sheet, Ink.Anchor.END);
+        String job = words.of(
+                "schematic.heading",
+                brief.order().job(),
+                brief.sheet().vehicle().name(),
+                brief.kit().name());
+        double room = right - left - 24 - FontWidths.width(sheet, Sketch.TYPE, false);
+        s.letter(left + 6, MARGIN + 11.5, FontWidths.fitted(job, room, Sketch.TYPE, true), job, Ink.Anchor.START, true);
+        zone(s, "schematic.vehicle", left + 6, Ink.Anchor.START);
+        zone(s, "schematic.couplings", (left + right) / 2, Ink.Anchor.MIDDLE);
+        zone(s, "schematic.controller", right - 6, Ink.Anchor.END);
+        String legend = words.of("schematic.legend");
+        s.letter(
+                left + 6,
+                bottom - 5.5,
+                FontWidths.fitted(legend, right - left - 12, Sketch.TYPE, false),
+                legend,
+                Ink.Anchor.START,
+                false);
+        double dx = MARGIN + Math.max(0, (right - left - content.width()) / 2);
+        return content.on(width, height, dx, MARGIN + HEAD).with(s.ink());
+    }
+
+    private void zone(Sketch s, String key, double x, Ink.Anchor anchor) {
+        s.letter(x, MARGIN + 28, words.of(key), words.of(key), anchor, true);
+    }
+}

@@ -1,0 +1,126 @@
+package org.loomproof.papers.schematic;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.plan.WireId;
+
+/**
+ * Splits a plan into pieces that have nothing in common but factory wires and the body, and packs them onto sheets in the
+ * kit's order. A piece is one lead, or the leads that share added parts or wires.
+ */
+final class Splitting {
+
+    private final Plan plan;
+    private final List<Plan> pieces = new ArrayList<>();
+
+    private Splitting(Plan plan) {
+        this.plan = plan;
+    }
+
+    static Splitting of(Plan plan) {
+        Splitting splitting = new Splitting(plan);
+        splitting.gather();
+        return splitting;
+    }
+
+    private void gather() {
+        Map<Object, Set<Object>> groups = new LinkedHashMap<>();
+        plan.hookups().forEach(h -> join(groups, List.of(h.lead())));
+        for (AddedWire wire : plan.wires()) {
+            List<Object> things = new ArrayList<>(List.of(wire.id()));
+            addOwner(things, wire.from());
+            addOwner(things, wire.to());
+            join(groups, things);
+        }
+        plan.parts().forEach(p -> join(groups, List.of(p.id())));
+        Set<Set<Object>> distinct = new LinkedHashSet<>(groups.values());
+        distinct.stream().map(this::piece).filter(Splitting::isDrawn).forEach(pieces::add);
+    }
+
+    private static void addOwner(List<Object> things, End end) {
+        switch (end) {
+            case End.OfLead e -> things.add(e.lead());
+            case End.OfPart e -> things.add(e.part());
+            case End.Tap e -> {}
+            case End.CutBefore e -> {}
+            case End.CutAfter e -> {}
+            case End.Body e -> {}
+        }
+    }
+
+    /** All the things and what each of them was joined with before become one group. */
+    private static void join(Map<Object, Set<Object>> groups, List<Object> things) {
+        Set<Object> all = new LinkedHashSet<>();
+        for (Object thing : things) {
+            all.addAll(groups.getOrDefault(thing, Set.of(thing)));
+        }
+        all.forEach(thing -> groups.put(thing, all));
+    }
+
+    private Plan piece(Set<Object> group) {
+        Set<Object> drawn = new LinkedHashSet<>(group);
+        List<Hookup> hookups =
+                plan.hookups().stream().filter(h -> drawn.contains(h.lead())).toList();
+        List<AddedPart> parts =
+                plan.parts().stream().filter(p -> drawn.contains(p.id())).toList();
+        List<AddedWire> wires =
+                plan.wires().stream().filter(w -> drawn.contains(w.id())).toList();
+        return new Plan(hookups, parts, wires, List.of(), List.of());
+    }
+
+    private static boolean isDrawn(Plan piece) {
+        boolean isLive = piece.hookups().stream().anyMatch(h -> switch (h) {
+            case Hookup.Connect c -> true;
+            case Hookup.Hold c -> true;
+            case Hookup.Trim c -> false;
+            case Hookup.CapAndKeep c -> false;
+        });
+        return isLive || !piece.wires().isEmpty() || !piece.parts().isEmpty();
+    }
+
+    /** Each piece goes onto the first sheet that has room for it; one that never fits gets a sheet of its own. */
+    List<Plan> intoSheets(Predicate<Plan> fits) {
+        List<Plan> sheets = new ArrayList<>();
+        for (Plan piece : pieces) {
+            boolean isPlaced = false;
+            for (int i = 0; i < sheets.size() && !isPlaced; i++) {
+                Plan together = merged(sheets.get(i), piece);
+                if (fits.test(together)) {
+                    sheets.set(i, together);
+                    isPlaced = true;
+                }
+            }
+            if (!isPlaced) {
+                sheets.add(piece);
+            }
+        }
+        return sheets;
+    }
+
+    private Plan merged(Plan one, Plan other) {
+        Set<Object> leads = new LinkedHashSet<>();
+        Set<WireId> wires = new LinkedHashSet<>();
+        Set<Object> parts = new LinkedHashSet<>();
+        for (Plan each : List.of(one, other)) {
+            each.hookups().forEach(h -> leads.add(h.lead()));
+            each.wires().forEach(w -> wires.add(w.id()));
+            each.parts().forEach(p -> parts.add(p.id()));
+        }
+        return new Plan(
+                plan.hookups().stream().filter(h -> leads.contains(h.lead())).toList(),
+                plan.parts().stream().filter(p -> parts.contains(p.id())).toList(),
+                plan.wires().stream().filter(w -> wires.contains(w.id())).toList(),
+                List.of(),
+                List.of());
+    }
+}
