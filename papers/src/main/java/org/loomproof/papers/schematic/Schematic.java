@@ -48,9 +48,7 @@ public final class Schematic {
 
     /** The sheets, each of the shape of A4 across. */
     public static List<PlacedDrawing> sheets(Brief brief, Plan plan, Wording words) {
-        List<Plan> parts = Splitting.of(plan)
-                .intoSheets(part ->
-                        SheetFrame.fits(LayeredLayout.placeQuickly(drawing(brief, part, SheetIndex.NONE, words))));
+        List<Plan> parts = Splitting.of(plan).intoSheets(part -> fits(drawing(brief, part, SheetIndex.NONE, words)));
         SheetIndex index = SheetIndex.of(parts);
         SheetFrame frame = new SheetFrame(brief, words);
         List<PlacedDrawing> sheets = new ArrayList<>();
