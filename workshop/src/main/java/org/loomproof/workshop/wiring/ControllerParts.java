@@ -13,6 +13,7 @@ import org.loomproof.workshop.brief.kit.LeadId;
  *
  * @param supply its own supply node, behind its supply leads
  * @param ground its own ground node, behind its ground leads
+ * @param leastSupplyVolts it is without supply under this
  * @param leads the node of each lead's end
  * @param outputs each output lead as a meter reaches it: from the lead to the node the output drives it to
  * @param inputs each input lead
@@ -23,6 +24,7 @@ import org.loomproof.workshop.brief.kit.LeadId;
 public record ControllerParts(
         Node supply,
         Node ground,
+        double leastSupplyVolts,
         Map<LeadId, Node> leads,
         Map<LeadId, Reach> outputs,
         Map<LeadId, InputReach> inputs,

@@ -68,7 +68,16 @@ final class ControllerWiring {
             leads.put(lead.id(), node(lead.id()));
             draw(lead);
         }
-        return new ControllerParts(SUPPLY, GROUND, leads, outputs, inputs, supplySwitches, groundSwitches, feedFuses);
+        return new ControllerParts(
+                SUPPLY,
+                GROUND,
+                wakefulness.wakesAtVolts(),
+                leads,
+                outputs,
+                inputs,
+                supplySwitches,
+                groundSwitches,
+                feedFuses);
     }
 
     private void draw(Lead lead) {

@@ -11,6 +11,7 @@ import org.loomproof.network.netlist.NetworkBuilder;
 import org.loomproof.network.part.Node;
 import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
+import org.loomproof.workshop.words.Phrase;
 
 /**
  * A vehicle as a network, with the way back from each part to the reader's words.
@@ -48,11 +49,25 @@ public record Wired(
                 builder.add(part);
             }
         }
-        return new Wired(builder.build(), battery, factory, controller, added, switches, origins, ranged);
+        return withNetwork(builder.build());
+    }
+
+    /** The same vehicle with another network. */
+    public Wired withNetwork(Network other) {
+        return new Wired(other, battery, factory, controller, added, switches, origins, ranged);
     }
 
     /** The battery's plus post. */
     public Node post() {
         return network.part(battery).pins().getFirst().node();
+    }
+
+    /** The words for a part of the network. */
+    public Phrase words(PartId part) {
+        Origin origin = origins.get(part);
+        if (origin == null) {
+            throw new IllegalArgumentException(part + " is no part of this network");
+        }
+        return origin.what();
     }
 }

@@ -1,5 +1,5 @@
 /**
- * Every situation that matters, in a fixed order.
+ * Every situation that matters, in a fixed order, and the steps by which a person reaches one.
  */
 @NullMarked
 package org.loomproof.workshop.prover.state;

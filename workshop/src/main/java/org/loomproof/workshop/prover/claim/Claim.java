@@ -1,0 +1,27 @@
+package org.loomproof.workshop.prover.claim;
+
+import java.util.List;
+
+/** One statement that the fitted vehicle must satisfy. */
+public interface Claim {
+
+    /** Short and stable, such as {@code opening-seen}. */
+    String name();
+
+    /** What it comes to in this job: one case a load, an opening, a lead or a part, in the order of sheet, kit and plan. */
+    List<Claimed> in(Fitting fitting);
+
+    /** All claims, in the order in which they are reported. */
+    static List<Claim> all() {
+        return List.of(
+                new StartsWhenDisarmed(),
+                new StartsWithControllerDead(),
+                new DoesNotStartWhenArmed(),
+                new OpeningSeen(),
+                new QuietWhenClosed(),
+                new StockAsBefore(),
+                new DoesItsWork(),
+                new WithinRating(),
+                new CoilKick());
+    }
+}

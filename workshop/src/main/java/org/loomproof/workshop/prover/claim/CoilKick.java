@@ -1,0 +1,146 @@
+package org.loomproof.workshop.prover.claim;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.loomproof.network.netlist.Setting;
+import org.loomproof.network.part.PartId;
+import org.loomproof.network.solve.OperatingPoint;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.kit.Port;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.prover.explore.Case;
+import org.loomproof.workshop.prover.explore.Pair;
+import org.loomproof.workshop.prover.explore.Reading;
+import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.prover.verdict.Observation;
+import org.loomproof.workshop.wiring.ControllerFeed;
+import org.loomproof.workshop.wiring.Reach;
+import org.loomproof.workshop.words.Phrase;
+
+/**
+ * At the instant an output lets go of a coil the coil's current has a way to go on. The coil is replaced by a source of its
+ * current, the output is off, and the output then sees no more than its supply and what a clamp adds.
+ */
+final class CoilKick implements Claim {
+
+    /** What a clamp diode with its wires may add beyond the rail; common practice, no published source. */
+    static final double CLAMP_VOLTS = 2;
+
+    /** A coil that carries less than this when it is let go has no kick worth the name; common practice. */
+    private static final double LEAST_AMPS = 0.005;
+
+    @Override
+    public String name() {
+        return "coil-kick";
+    }
+
+    @Override
+    public List<Claimed> in(Fitting fitting) {
+        List<Claimed> all = new ArrayList<>();
+        for (Hookup.Connect connect : fitting.connected()) {
+            LeadId lead = connect.lead();
+            Reach output = fitting.fitted()
+                    .wired()
+                    .controller()
+                    .orElseThrow()
+                    .outputs()
+                    .get(lead);
+            if (output == null) {
+                continue;
+            }
+            boolean sinks = fitting.brief().kit().lead(lead).port() instanceof Port.LowSide;
+            for (PartId coil : Coils.drivenFrom(fitting, lead)) {
+                Phrase words = fitting.fitted().wired().words(coil);
+                all.add(new Claimed.ToShow(new KickCase(
+                        name() + " " + lead + " " + Coils.name(fitting, coil),
+                        Phrase.of("claim.coil-kick", lead, words),
+                        output.part(),
+                        lead,
+                        coil,
+                        sinks,
+                        fitting)));
+            }
+        }
+        return all;
+    }
+
+    private record KickCase(
+            String id, Phrase statement, PartId about, LeadId lead, PartId coil, boolean sinks, Fitting fitting)
+            implements Case {
+
+        @Override
+        public boolean concerns(ControllerState state, ControllerFeed feed) {
+            return feed == ControllerFeed.WHOLE
+                    && fitting.brief().kit().behaviour().isOn(lead, state);
+        }
+
+        @Override
+        public boolean fallsAwayUnasked() {
+            return true;
+        }
+
+        /** Volts of the lead against the controller's ground at the instant; empty where nothing is let go. */
+        private Optional<Double> kickVolts(Pair pair) {
+            OperatingPoint on = pair.fitted().point();
+            double amps = on.amps(coil);
+            if (Math.abs(amps) < LEAST_AMPS || pair.fitted().aliveByVolts() < 0) {
+                return Optional.empty();
+            }
+            Setting letGo = on.setting().off(about);
+            Optional<OperatingPoint> off = pair.bench().settled(pair.fitted().wired(), letGo);
+            if (off.isPresent() && Math.abs(off.get().amps(coil)) > Math.abs(amps) / 2) {
+                return Optional.empty();
+            }
+            return Optional.of(KickedCoil.volts(pair, fitting.brief(), about, coil, amps)
+                    .map(reading -> reading.volts(reach(reading)))
+                    .orElse(sinks ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY));
+        }
+
+        private Reach reach(Reading reading) {
+            Reach output = Objects.requireNonNull(
+                    reading.wired().controller().orElseThrow().outputs().get(lead));
+            return new Reach(
+                    output.part(),
+                    output.pin(),
+                    output.from(),
+                    reading.wired().controller().orElseThrow().ground());
+        }
+
+        private double limitVolts(Pair pair) {
+            return sinks ? pair.fitted().controllerVolts() + CLAMP_VOLTS : -CLAMP_VOLTS;
+        }
+
+        @Override
+        public double slack(Pair pair) {
+            Optional<Double> volts = kickVolts(pair);
+            if (volts.isEmpty()) {
+                return Double.NaN;
+            }
+            double slack = sinks ? limitVolts(pair) - volts.get() : volts.get() - limitVolts(pair);
+            return Double.isFinite(slack) ? slack : -KickedCoil.NO_WAY_VOLTS;
+        }
+
+        @Override
+        public Margin margin(Pair pair) {
+            double volts = kickVolts(pair).filter(Double::isFinite).orElse(KickedCoil.NO_WAY_VOLTS);
+            Phrase computed = Math.abs(volts) > KickedCoil.NO_WAY_VOLTS / 2
+                    ? Phrase.of("margin.no-way-for-current", lead)
+                    : Phrase.of("margin.output-sees", lead, Shown.volts(volts));
+            String key = sinks ? "margin.at-most-volts" : "margin.not-under-volts";
+            return new Margin(slack(pair), "V", computed, Phrase.of(key, Shown.volts(limitVolts(pair))));
+        }
+
+        @Override
+        public List<Observation> observations(Pair pair) {
+            return List.of(
+                    new Observation(
+                            Phrase.of("meter.coil-amps-before", pair.fitted().words(coil)),
+                            Shown.amps(Math.abs(pair.fitted().point().amps(coil)))
+                                    .toString()),
+                    LoadCase.controllerSupply(pair));
+        }
+    }
+}

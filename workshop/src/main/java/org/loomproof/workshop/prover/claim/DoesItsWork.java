@@ -1,0 +1,226 @@
+package org.loomproof.workshop.prover.claim;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.loomproof.network.part.PartId;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.order.Wish;
+import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.brief.sheet.ElementId;
+import org.loomproof.workshop.brief.sheet.PathStep;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.prover.explore.Case;
+import org.loomproof.workshop.prover.explore.Pair;
+import org.loomproof.workshop.prover.explore.Reading;
+import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.prover.verdict.Observation;
+import org.loomproof.workshop.quantity.Figures;
+import org.loomproof.workshop.wiring.ControllerFeed;
+import org.loomproof.workshop.wiring.Reach;
+import org.loomproof.workshop.wiring.Wired;
+import org.loomproof.workshop.words.Phrase;
+
+/**
+ * Each connected output does what it is there for: while it is on, an added load gets most of the battery's volts, and the
+ * loads of its circuit most of what their own switch would give them.
+ */
+final class DoesItsWork implements Claim {
+
+    /** The share of its volts at which a load still does its work; common practice, no published source. */
+    private static final double LEAST_PERCENT = 85;
+
+    @Override
+    public String name() {
+        return "does-its-work";
+    }
+
+    @Override
+    public List<Claimed> in(Fitting fitting) {
+        List<Claimed> all = new ArrayList<>();
+        for (Hookup hookup : fitting.plan().hookups()) {
+            switch (hookup) {
+                case Hookup.Connect connect -> {
+                    if (isOutput(fitting, connect.lead()) && connect.serves() != Wish.STARTER_INTERRUPT) {
+                        all.addAll(connected(fitting, connect));
+                    }
+                }
+                case Hookup.Hold hold -> {
+                    if (isOutput(fitting, hold.lead()) && hold.serves() != Wish.STARTER_INTERRUPT) {
+                        all.add(Fitting.open(name() + " " + hold.lead(), statement(hold.lead()), hold));
+                    }
+                }
+                case Hookup.Trim trim -> {}
+                case Hookup.CapAndKeep cap -> {}
+            }
+        }
+        return all;
+    }
+
+    private static Phrase statement(LeadId lead) {
+        return Phrase.of("claim.does-its-work", lead);
+    }
+
+    private static boolean isOutput(Fitting fitting, LeadId lead) {
+        return fitting.fitted().wired().controller().orElseThrow().outputs().containsKey(lead);
+    }
+
+    private List<Claimed> connected(Fitting fitting, Hookup.Connect connect) {
+        String id = name() + " " + connect.lead();
+        List<Claimed> all = new ArrayList<>();
+        Set<ControllerState> onIn = new LinkedHashSet<>();
+        for (ControllerState state : ControllerState.values()) {
+            if (fitting.brief().kit().behaviour().isOn(connect.lead(), state)) {
+                onIn.add(state);
+            }
+        }
+        if (onIn.isEmpty()) {
+            return List.of(Fitting.open(id, statement(connect.lead()), Phrase.of("open.never-acts", connect.lead())));
+        }
+        for (AddedPartId part : connect.parts()) {
+            if (fitting.plan()
+                    .findPart(part)
+                    .filter(AddedPart.Load.class::isInstance)
+                    .isPresent()) {
+                all.add(new Claimed.ToShow(added(fitting, connect, onIn, part)));
+            }
+        }
+        for (ElementId load : loadsOf(fitting, connect)) {
+            all.add(new Claimed.ToShow(factory(fitting, connect, onIn, load)));
+        }
+        if (all.isEmpty()) {
+            all.add(Fitting.open(id, statement(connect.lead()), Phrase.of("open.no-load", connect.lead())));
+        }
+        return all;
+    }
+
+    /** The loads that stand in the paths of the circuits the lead acts on. */
+    private static List<ElementId> loadsOf(Fitting fitting, Hookup.Connect connect) {
+        Set<ElementId> loads = new LinkedHashSet<>();
+        for (CircuitId circuit : connect.circuits()) {
+            for (List<PathStep> path : fitting.brief().sheet().circuit(circuit).paths()) {
+                for (PathStep step : path) {
+                    if (step instanceof PathStep.Part part
+                            && fitting.stock().wired().factory().loads().containsKey(part.id())) {
+                        loads.add(part.id());
+                    }
+                }
+            }
+        }
+        return List.copyOf(loads);
+    }
+
+    private Work added(Fitting fitting, Hookup.Connect connect, Set<ControllerState> onIn, AddedPartId part) {
+        Wired wired = fitting.fitted().wired();
+        PartId about = Objects.requireNonNull(wired.added().parts().get(part)).part();
+        Phrase statement = Phrase.of("claim.added-load-works", wired.words(about), connect.lead());
+        return new Work(name() + " " + connect.lead() + " " + part, statement, about, onIn) {
+            @Override
+            Reach reach(Reading fittedReading) {
+                return Objects.requireNonNull(
+                        fittedReading.wired().added().parts().get(part));
+            }
+
+            @Override
+            double wholeVolts(Pair pair) {
+                return pair.supply().volts().value();
+            }
+        };
+    }
+
+    private Work factory(Fitting fitting, Hookup.Connect connect, Set<ControllerState> onIn, ElementId load) {
+        Wired wired = fitting.stock().wired();
+        PartId about = Objects.requireNonNull(wired.factory().loads().get(load)).part();
+        Phrase statement = Phrase.of("claim.factory-load-works", wired.words(about), connect.lead());
+        return new Work(name() + " " + connect.lead() + " " + load, statement, about, onIn) {
+            @Override
+            Reach reach(Reading fittedReading) {
+                return Objects.requireNonNull(
+                        fittedReading.wired().factory().loads().get(load));
+            }
+
+            // Where no switch of the car ever works the load, the battery's volts stand in.
+            @Override
+            double wholeVolts(Pair pair) {
+                double most = pair.working().volts(pair.supply(), load);
+                double supply = pair.supply().volts().value();
+                return most < 0.1 * supply ? supply : most;
+            }
+        };
+    }
+
+    private abstract static class Work implements Case {
+
+        private final String id;
+        private final Phrase statement;
+        private final PartId about;
+        private final Set<ControllerState> onIn;
+
+        Work(String id, Phrase statement, PartId about, Set<ControllerState> onIn) {
+            this.id = id;
+            this.statement = statement;
+            this.about = about;
+            this.onIn = Set.copyOf(onIn);
+        }
+
+        abstract Reach reach(Reading fitted);
+
+        abstract double wholeVolts(Pair pair);
+
+        @Override
+        public String id() {
+            return id;
+        }
+
+        @Override
+        public Phrase statement() {
+            return statement;
+        }
+
+        @Override
+        public PartId about() {
+            return about;
+        }
+
+        @Override
+        public boolean concerns(ControllerState state, ControllerFeed feed) {
+            return feed == ControllerFeed.WHOLE && onIn.contains(state);
+        }
+
+        private double volts(Pair pair) {
+            return Math.abs(pair.fitted().volts(reach(pair.fitted())));
+        }
+
+        private double percent(Pair pair) {
+            return 100 * volts(pair) / wholeVolts(pair);
+        }
+
+        @Override
+        public double slack(Pair pair) {
+            return percent(pair) - LEAST_PERCENT;
+        }
+
+        @Override
+        public Margin margin(Pair pair) {
+            return new Margin(
+                    slack(pair),
+                    "%",
+                    Phrase.of("margin.gets-share", Shown.volts(volts(pair)), Figures.plain(percent(pair))),
+                    Phrase.of("margin.at-least-percent", Figures.plain(LEAST_PERCENT), Shown.volts(wholeVolts(pair))));
+        }
+
+        @Override
+        public List<Observation> observations(Pair pair) {
+            return List.of(
+                    new Observation(
+                            Phrase.of("meter.volts-across", pair.fitted().words(about)),
+                            Shown.volts(volts(pair)).toString()),
+                    LoadCase.controllerSupply(pair));
+        }
+    }
+}

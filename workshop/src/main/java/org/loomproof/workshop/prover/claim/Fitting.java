@@ -1,0 +1,70 @@
+package org.loomproof.workshop.prover.claim;
+
+import java.util.List;
+import java.util.Set;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.order.Wish;
+import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.brief.sheet.ElementId;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.prover.explore.CutLoads;
+import org.loomproof.workshop.prover.explore.Vehicle;
+import org.loomproof.workshop.prover.verdict.ClaimResult;
+import org.loomproof.workshop.prover.verdict.Verdict;
+import org.loomproof.workshop.words.Phrase;
+
+/**
+ * A job as the claims see it.
+ *
+ * @param brief what is given
+ * @param plan what is to be shown right
+ * @param stock the vehicle as it came, every figure at its typical value
+ * @param fitted the vehicle with the plan carried out, likewise
+ */
+public record Fitting(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
+
+    /** The leads that are connected for a wish, in the kit's order. */
+    List<Hookup.Connect> connected(Wish wish) {
+        return connected().stream().filter(c -> c.serves() == wish).toList();
+    }
+
+    /** All leads that are connected, in the kit's order. */
+    List<Hookup.Connect> connected() {
+        return plan.hookups().stream()
+                .filter(Hookup.Connect.class::isInstance)
+                .map(Hookup.Connect.class::cast)
+                .toList();
+    }
+
+    /** The leads that wait for a measurement before they can serve a wish. */
+    List<Hookup.Hold> onHold(Wish wish) {
+        return plan.hookups().stream()
+                .filter(Hookup.Hold.class::isInstance)
+                .map(Hookup.Hold.class::cast)
+                .filter(h -> h.serves() == wish)
+                .toList();
+    }
+
+    /** True when the wish is asked for and not turned down. */
+    boolean isWanted(Wish wish) {
+        return brief.order().wishes().contains(wish) && plan.refusals().stream().noneMatch(r -> r.wish() == wish);
+    }
+
+    /** What no longer works in the stock vehicle when the wires of these circuits are cut. */
+    List<ElementId> loadsBehind(Set<CircuitId> circuits) {
+        return CutLoads.list(brief, stock, circuits);
+    }
+
+    /** A result that waits for what a lead on hold waits for. */
+    static Claimed open(String id, Phrase statement, Hookup.Hold hold) {
+        Phrase because = Phrase.of("open.on-hold", hold.lead(), hold.because());
+        return new Claimed.LeftOpen(
+                new ClaimResult(id, statement, new Verdict.Open(because, List.of(hold.until())), List.of()));
+    }
+
+    /** A result that nothing in the plan decides. */
+    static Claimed open(String id, Phrase statement, Phrase because) {
+        return new Claimed.LeftOpen(new ClaimResult(id, statement, new Verdict.Open(because, List.of()), List.of()));
+    }
+}

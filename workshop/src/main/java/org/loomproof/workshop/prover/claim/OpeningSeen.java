@@ -1,0 +1,135 @@
+package org.loomproof.workshop.prover.claim;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import org.loomproof.network.part.PartId;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.order.Wish;
+import org.loomproof.workshop.brief.sheet.Operable;
+import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.prover.claim.Triggers.Trigger;
+import org.loomproof.workshop.prover.explore.Case;
+import org.loomproof.workshop.prover.explore.Pair;
+import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.prover.verdict.Observation;
+import org.loomproof.workshop.wiring.ControllerFeed;
+import org.loomproof.workshop.words.Phrase;
+
+/** Each watched opening is noticed when armed: some trigger input is surely read as active, whatever else is set. */
+final class OpeningSeen implements Claim {
+
+    private static final String OPEN = Operable.OPENING_POSITIONS.getLast();
+
+    @Override
+    public String name() {
+        return "opening-seen";
+    }
+
+    @Override
+    public List<Claimed> in(Fitting fitting) {
+        List<Trigger> triggers = Triggers.list(fitting);
+        List<Hookup.Hold> holds = fitting.onHold(Wish.WATCH_OPENINGS);
+        boolean served = !fitting.connected(Wish.WATCH_OPENINGS).isEmpty();
+        List<Claimed> all = new ArrayList<>();
+        if (!fitting.isWanted(Wish.WATCH_OPENINGS)) {
+            return all;
+        }
+        for (OperableId opening : fitting.brief().order().watched()) {
+            String id = name() + " " + opening;
+            Phrase statement = Phrase.of("claim.opening-seen", opening);
+            if (triggers.isEmpty() || (!served && holds.isEmpty())) {
+                all.add(Fitting.open(id, statement, Phrase.of("open.nothing-serves", Wish.WATCH_OPENINGS.word())));
+            } else if (!served) {
+                all.add(Fitting.open(id, statement, holds.getFirst()));
+            } else {
+                all.add(new Claimed.ToShow(new SeenCase(id, statement, opening, triggers, fitting, holds)));
+            }
+        }
+        return all;
+    }
+
+    private record SeenCase(
+            String id,
+            Phrase statement,
+            OperableId opening,
+            List<Trigger> triggers,
+            PartId about,
+            List<Hookup.Hold> waitsFor)
+            implements Case {
+
+        SeenCase(
+                String id,
+                Phrase statement,
+                OperableId opening,
+                List<Trigger> triggers,
+                Fitting fitting,
+                List<Hookup.Hold> waitsFor) {
+            this(
+                    id,
+                    statement,
+                    opening,
+                    triggers,
+                    fitting.fitted().wired().controller().orElseThrow().inputs().values().stream()
+                            .findFirst()
+                            .orElseThrow()
+                            .part(),
+                    waitsFor);
+        }
+
+        @Override
+        public boolean concerns(ControllerState state, ControllerFeed feed) {
+            return state == ControllerState.ARMED && feed == ControllerFeed.WHOLE;
+        }
+
+        @Override
+        public boolean concerns(Map<OperableId, String> positions) {
+            return OPEN.equals(positions.get(opening));
+        }
+
+        @Override
+        public List<OperableId> asksAbout() {
+            return List.of(opening);
+        }
+
+        @Override
+        public double slack(Pair pair) {
+            double best = Double.NEGATIVE_INFINITY;
+            for (Trigger trigger : triggers) {
+                best = Math.max(best, trigger.activeBy(pair.fitted()));
+            }
+            return Math.min(best, pair.fitted().aliveByVolts());
+        }
+
+        private Trigger clearest(Pair pair) {
+            return triggers.stream()
+                    .max(Comparator.comparingDouble(t -> t.activeBy(pair.fitted())))
+                    .orElseThrow();
+        }
+
+        @Override
+        public Margin margin(Pair pair) {
+            Trigger clearest = clearest(pair);
+            return new Margin(
+                    slack(pair),
+                    "V",
+                    Phrase.of("margin.input-reads", clearest.lead(), Shown.volts(clearest.volts(pair.fitted()))),
+                    TriggerWords.active(clearest, pair.fitted()));
+        }
+
+        @Override
+        public List<Observation> observations(Pair pair) {
+            List<Observation> seen = new ArrayList<>();
+            triggers.forEach(t -> seen.add(TriggerWords.observation(t, pair.fitted())));
+            seen.add(LoadCase.controllerSupply(pair));
+            return seen;
+        }
+
+        @Override
+        public List<Hookup.Hold> mayBeSettledBy() {
+            return waitsFor;
+        }
+    }
+}

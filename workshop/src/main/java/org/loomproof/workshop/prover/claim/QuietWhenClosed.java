@@ -1,0 +1,87 @@
+package org.loomproof.workshop.prover.claim;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.loomproof.network.part.PartId;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.sheet.Operable;
+import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.prover.claim.Triggers.Trigger;
+import org.loomproof.workshop.prover.explore.Case;
+import org.loomproof.workshop.prover.explore.Pair;
+import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.prover.verdict.Observation;
+import org.loomproof.workshop.wiring.ControllerFeed;
+import org.loomproof.workshop.words.Phrase;
+
+/** With everything closed that opens, no connected trigger input leaves its resting level while armed, wherever the key is. */
+final class QuietWhenClosed implements Claim {
+
+    @Override
+    public String name() {
+        return "quiet-when-closed";
+    }
+
+    @Override
+    public List<Claimed> in(Fitting fitting) {
+        List<LeadId> connected =
+                fitting.connected().stream().map(Hookup.Connect::lead).toList();
+        List<OperableId> openings = fitting.brief().sheet().operables().stream()
+                .filter(Operable::isOpening)
+                .map(Operable::id)
+                .toList();
+        List<Claimed> all = new ArrayList<>();
+        for (Trigger trigger : Triggers.list(fitting)) {
+            if (connected.contains(trigger.lead())) {
+                all.add(new Claimed.ToShow(new QuietCase(name(), trigger, openings, fitting)));
+            }
+        }
+        return all;
+    }
+
+    private record QuietCase(String id, Phrase statement, Trigger trigger, List<OperableId> openings, PartId about)
+            implements Case {
+
+        QuietCase(String claim, Trigger trigger, List<OperableId> openings, Fitting fitting) {
+            this(
+                    claim + " " + trigger.lead(),
+                    Phrase.of("claim.quiet-when-closed", trigger.lead()),
+                    trigger,
+                    openings,
+                    trigger.part(fitting.fitted().wired()));
+        }
+
+        @Override
+        public boolean concerns(ControllerState state, ControllerFeed feed) {
+            return state == ControllerState.ARMED && feed == ControllerFeed.WHOLE;
+        }
+
+        @Override
+        public boolean concerns(Map<OperableId, String> positions) {
+            return openings.stream()
+                    .noneMatch(o -> Operable.OPENING_POSITIONS.getLast().equals(positions.get(o)));
+        }
+
+        @Override
+        public double slack(Pair pair) {
+            return pair.fitted().aliveByVolts() < 0 ? Double.NaN : trigger.restingBy(pair.fitted());
+        }
+
+        @Override
+        public Margin margin(Pair pair) {
+            return new Margin(
+                    slack(pair),
+                    "V",
+                    Phrase.of("margin.input-reads", trigger.lead(), Shown.volts(trigger.volts(pair.fitted()))),
+                    TriggerWords.resting(trigger, pair.fitted()));
+        }
+
+        @Override
+        public List<Observation> observations(Pair pair) {
+            return List.of(TriggerWords.observation(trigger, pair.fitted()), LoadCase.controllerSupply(pair));
+        }
+    }
+}

@@ -1,0 +1,35 @@
+package org.loomproof.workshop.prover.claim;
+
+import org.loomproof.workshop.brief.sheet.ElementId;
+import org.loomproof.workshop.prover.explore.Pair;
+import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.trade.wire.AllowedDrop;
+import org.loomproof.workshop.words.Phrase;
+
+/** Wherever the stock vehicle puts the load to work, the fitted one gives it almost as many volts. */
+abstract class StartsCase extends LoadCase {
+
+    private final double allowedDropVolts = AllowedDrop.STARTER_CUT.volts().value();
+
+    StartsCase(String claim, ElementId load, Fitting fitting) {
+        super(claim, load, fitting);
+    }
+
+    @Override
+    public double slack(Pair pair) {
+        return worksInStock(pair) ? volts(pair.fitted()) - leastVolts(pair) : Double.NaN;
+    }
+
+    private double leastVolts(Pair pair) {
+        return volts(pair.stock()) - allowedDropVolts;
+    }
+
+    @Override
+    public Margin margin(Pair pair) {
+        return new Margin(
+                slack(pair),
+                "V",
+                Phrase.of("margin.gets-volts", Shown.volts(volts(pair.fitted()))),
+                Phrase.of("margin.at-least-volts", Shown.volts(leastVolts(pair)), Shown.volts(volts(pair.stock()))));
+    }
+}

@@ -1,0 +1,205 @@
+package org.loomproof.workshop.prover.claim;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.loomproof.network.part.PartId;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.kit.Port;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.prover.explore.Case;
+import org.loomproof.workshop.prover.explore.Pair;
+import org.loomproof.workshop.prover.explore.Reading;
+import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.prover.verdict.Observation;
+import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.trade.wire.Conductor;
+import org.loomproof.workshop.trade.wire.Conductors;
+import org.loomproof.workshop.wiring.ControllerFeed;
+import org.loomproof.workshop.wiring.Reach;
+import org.loomproof.workshop.wiring.Wired;
+import org.loomproof.workshop.words.Phrase;
+
+/** Nothing added, and no output, ever carries more for long than it may. Pulses and inrush are not looked at. */
+final class WithinRating implements Claim {
+
+    @Override
+    public String name() {
+        return "within-rating";
+    }
+
+    @Override
+    public List<Claimed> in(Fitting fitting) {
+        Wired wired = fitting.fitted().wired();
+        List<Claimed> all = new ArrayList<>();
+        for (Hookup.Connect connect : fitting.connected()) {
+            outputRating(fitting, connect.lead()).ifPresent(rated -> all.add(show(List.of(rated), "lead", wired)));
+        }
+        for (AddedPart part : fitting.plan().parts()) {
+            for (Rated rated : rated(wired, part)) {
+                all.add(show(List.of(rated), "part", wired));
+            }
+        }
+        List<Rated> wires = new ArrayList<>();
+        for (AddedWire wire : fitting.plan().wires()) {
+            Optional.ofNullable(wired.added().wires().get(wire.id()))
+                    .ifPresent(reach -> wires.add(
+                            new Rated(reach.part(), reach.pin(), "", wire.id().toString(), ceilingAmps(wire))));
+        }
+        if (!wires.isEmpty()) {
+            all.add(show(wires, "wires", wired));
+        }
+        return all;
+    }
+
+    /**
+     * Something that carries current.
+     *
+     * @param pin where its current is counted
+     * @param terminal the terminal's number where one part has several; else empty
+     * @param name its id
+     * @param amps the most it may carry for long
+     */
+    private record Rated(PartId part, String pin, String terminal, String name, double amps) {
+
+        double usedPercent(Reading reading) {
+            return 100 * carriedAmps(reading) / amps;
+        }
+
+        double carriedAmps(Reading reading) {
+            return Math.abs(reading.point().ampsInto(part, pin));
+        }
+
+        String title() {
+            return terminal.isEmpty() ? name : name + " " + terminal;
+        }
+    }
+
+    private Claimed show(List<Rated> rated, String kind, Wired wired) {
+        boolean isOne = rated.size() == 1 && !kind.equals("wires");
+        String id = name() + " " + (isOne ? rated.getFirst().title() : kind);
+        Phrase statement = isOne ? statement(rated.getFirst(), wired) : Phrase.of("claim.wires-within-rating");
+        return new Claimed.ToShow(new RatingCase(id, statement, rated));
+    }
+
+    private static Phrase statement(Rated rated, Wired wired) {
+        Amps most = new Amps(rated.amps());
+        return rated.terminal().isEmpty()
+                ? Phrase.of("claim.within-rating", wired.words(rated.part()), most)
+                : Phrase.of("claim.terminal-within-rating", wired.words(rated.part()), rated.terminal(), most);
+    }
+
+    private static Optional<Rated> outputRating(Fitting fitting, LeadId id) {
+        Lead lead = fitting.brief().kit().lead(id);
+        Optional<Amps> rating = switch (lead.port()) {
+            case Port.LowSide port -> Optional.of(port.rating().low());
+            case Port.HighSide port -> Optional.of(port.rating().low());
+            case Port.Supply port -> Optional.empty();
+            case Port.Ground port -> Optional.empty();
+            case Port.Input port -> Optional.empty();
+            case Port.ToExtra port -> Optional.empty();
+        };
+        return rating.map(amps -> {
+            Reach reach = Objects.requireNonNull(fitting.fitted()
+                    .wired()
+                    .controller()
+                    .orElseThrow()
+                    .outputs()
+                    .get(id));
+            return new Rated(reach.part(), reach.pin(), "", id.toString(), amps.value());
+        });
+    }
+
+    private static List<Rated> rated(Wired wired, AddedPart part) {
+        Reach reach = Objects.requireNonNull(wired.added().parts().get(part.id()));
+        String name = part.id().toString();
+        return switch (part) {
+            case AddedPart.Relay r ->
+                List.of(
+                        new Rated(reach.part(), "87", "87", name, r.makeRating().value()),
+                        new Rated(
+                                reach.part(),
+                                "87a",
+                                "87a",
+                                name,
+                                r.breakRating().value()));
+            case AddedPart.Diode d ->
+                List.of(new Rated(
+                        reach.part(), reach.pin(), "", name, d.rating().value()));
+            case AddedPart.Fuse f ->
+                List.of(new Rated(
+                        reach.part(), reach.pin(), "", name, f.rating().value()));
+            case AddedPart.Resistor r -> List.of();
+            case AddedPart.Load l -> List.of();
+            case AddedPart.PinSwitch p -> List.of();
+        };
+    }
+
+    /** The largest fuse that may protect it: that of its size, or of the next smaller size that is listed. */
+    private static double ceilingAmps(AddedWire wire) {
+        return Conductors.find(wire.size())
+                .or(() -> Conductors.listMetric().stream()
+                        .filter(c -> c.area().value() <= wire.size().value())
+                        .max(Comparator.comparingDouble(c -> c.area().value())))
+                .map(Conductor::fuseCeiling)
+                .map(Amps::value)
+                .orElse(Double.MIN_NORMAL);
+    }
+
+    private record RatingCase(String id, Phrase statement, List<Rated> rated) implements Case {
+
+        @Override
+        public PartId about() {
+            return rated.getFirst().part();
+        }
+
+        @Override
+        public boolean concerns(ControllerState state, ControllerFeed feed) {
+            return true;
+        }
+
+        @Override
+        public double slack(Pair pair) {
+            double most = 0;
+            for (Rated each : rated) {
+                if (pair.fitted().has(each.part())) {
+                    most = Math.max(most, each.usedPercent(pair.fitted()));
+                }
+            }
+            return 100 - most;
+        }
+
+        private Rated busiest(Pair pair) {
+            return rated.stream()
+                    .filter(each -> pair.fitted().has(each.part()))
+                    .max(Comparator.comparingDouble(each -> each.usedPercent(pair.fitted())))
+                    .orElseThrow();
+        }
+
+        @Override
+        public Margin margin(Pair pair) {
+            Rated busiest = busiest(pair);
+            return new Margin(
+                    slack(pair),
+                    "%",
+                    Phrase.of("margin.carries", busiest.title(), Shown.amps(busiest.carriedAmps(pair.fitted()))),
+                    Phrase.of("margin.at-most-amps", new Amps(busiest.amps())));
+        }
+
+        @Override
+        public List<Observation> observations(Pair pair) {
+            Rated busiest = busiest(pair);
+            return List.of(
+                    new Observation(
+                            Phrase.of("meter.amps-in", busiest.title()),
+                            Shown.amps(busiest.carriedAmps(pair.fitted())).toString()),
+                    LoadCase.controllerSupply(pair));
+        }
+    }
+}

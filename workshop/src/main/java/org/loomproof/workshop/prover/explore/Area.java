@@ -1,0 +1,25 @@
+package org.loomproof.workshop.prover.explore;
+
+import java.util.List;
+import java.util.Set;
+import org.loomproof.network.part.PartId;
+
+/**
+ * Parts that are joined in the stock or in the fitted vehicle, by anything but the battery's posts and the body, or by a relay.
+ * Nothing outside an area can change what happens inside: posts and body are held firm.
+ *
+ * @param parts all of them, factory and added
+ * @param touched whether the fitted vehicle differs from the stock one here
+ */
+public record Area(Set<PartId> parts, boolean touched) {
+
+    public Area {
+        parts = Set.copyOf(parts);
+    }
+
+    /** Finds the areas of a vehicle, in the order of their first parts. */
+    public static List<Area> list(
+            org.loomproof.workshop.wiring.Wired stock, org.loomproof.workshop.wiring.Wired fitted) {
+        return new AreaFinder(stock, fitted).list();
+    }
+}

@@ -1,0 +1,83 @@
+package org.loomproof.workshop.prover.explore;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.loomproof.network.part.Node;
+import org.loomproof.network.part.Part;
+import org.loomproof.network.part.PartId;
+import org.loomproof.network.part.Pin;
+import org.loomproof.workshop.wiring.Wired;
+
+/** Joins parts that share a node of the stock or of the fitted vehicle, posts and body apart. */
+final class AreaFinder {
+
+    private final Wired stock;
+    private final Wired fitted;
+    private final Map<Object, Object> parents = new HashMap<>();
+
+    private record Spot(boolean inFitted, Node node) {}
+
+    AreaFinder(Wired stock, Wired fitted) {
+        this.stock = stock;
+        this.fitted = fitted;
+        join(stock, false);
+        join(fitted, true);
+    }
+
+    private void join(Wired wired, boolean inFitted) {
+        for (Part part : wired.network().parts()) {
+            for (Pin pin : part.pins()) {
+                if (!part.id().equals(wired.battery()) && !isFirm(wired, pin.node())) {
+                    join(part.id(), new Spot(inFitted, pin.node()));
+                }
+            }
+        }
+    }
+
+    private static boolean isFirm(Wired wired, Node node) {
+        return node.equals(Node.CHASSIS) || node.equals(wired.post());
+    }
+
+    private Object root(Object at) {
+        Object root = at;
+        for (Object next = parents.get(root); next != null; next = parents.get(root)) {
+            root = next;
+        }
+        return root;
+    }
+
+    private void join(Object one, Object other) {
+        Object a = root(one);
+        Object b = root(other);
+        if (!a.equals(b)) {
+            parents.put(b, a);
+        }
+    }
+
+    List<Area> list() {
+        Map<Object, Set<PartId>> byRoot = new LinkedHashMap<>();
+        for (Wired wired : List.of(stock, fitted)) {
+            for (Part part : wired.network().parts()) {
+                if (!part.id().equals(wired.battery())) {
+                    byRoot.computeIfAbsent(root(part.id()), r -> new LinkedHashSet<>())
+                            .add(part.id());
+                }
+            }
+        }
+        List<Area> areas = new ArrayList<>();
+        byRoot.values()
+                .forEach(parts -> areas.add(new Area(parts, parts.stream().anyMatch(this::isChanged))));
+        return areas;
+    }
+
+    private boolean isChanged(PartId id) {
+        Optional<Part> before = stock.network().findPart(id);
+        return !before.equals(fitted.network().findPart(id));
+    }
+}

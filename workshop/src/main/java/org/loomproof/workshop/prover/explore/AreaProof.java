@@ -1,0 +1,276 @@
+package org.loomproof.workshop.prover.explore;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.prover.explore.Finding.Found;
+import org.loomproof.workshop.prover.explore.Finding.Unsettled;
+import org.loomproof.workshop.prover.explore.Sensitivity.Effect;
+import org.loomproof.workshop.prover.state.Condition;
+import org.loomproof.workshop.prover.state.Space;
+import org.loomproof.workshop.prover.state.StepsTo;
+import org.loomproof.workshop.prover.verdict.Assumption;
+import org.loomproof.workshop.prover.verdict.ClaimResult;
+import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.prover.verdict.Verdict;
+import org.loomproof.workshop.prover.verdict.Witness;
+import org.loomproof.workshop.wiring.Corner;
+import org.loomproof.workshop.wiring.Situation;
+import org.loomproof.workshop.words.Phrase;
+
+/** Decides the cases of one area: first with every figure at its typical value, then at the corner that is worst for each. */
+final class AreaProof {
+
+    private final ExplorerJob job;
+    private final Area area;
+    private final List<Case> cases;
+    private final Space space;
+    private final StepsTo stepsTo;
+    private final Sweep typical;
+    private long situations;
+    private long solves;
+    private long corners;
+
+    AreaProof(ExplorerJob job, Area area, List<Case> cases) {
+        this.job = job;
+        this.area = area;
+        this.cases = List.copyOf(cases);
+        this.stepsTo = new StepsTo(job.brief().sheet(), job.brief().kit());
+        this.space = space();
+        this.typical =
+                sweep(job.stock().restrictedTo(area, job.brief()), job.fitted().restrictedTo(area, job.brief()), cases);
+    }
+
+    private Space space() {
+        Set<OperableId> askedAbout = new LinkedHashSet<>();
+        cases.forEach(each -> askedAbout.addAll(each.asksAbout()));
+        boolean hasFeedFuse =
+                !job.fitted().wired().controller().orElseThrow().feedFuses().isEmpty();
+        return Space.of(
+                job.brief().sheet(),
+                Condition.list(job.brief().kit(), hasFeedFuse),
+                area.parts(),
+                Stream.concat(job.stock().wired().switches().stream(), job.fitted().wired().switches().stream())
+                        .toList(),
+                askedAbout);
+    }
+
+    private Sweep sweep(Vehicle stock, Vehicle fitted, List<Case> asked) {
+        Sweep sweep = new Sweep(space, stepsTo, stock, fitted, asked).walk();
+        situations += sweep.situations();
+        solves += sweep.solves();
+        return sweep;
+    }
+
+    long situations() {
+        return situations;
+    }
+
+    long solves() {
+        return solves;
+    }
+
+    long corners() {
+        return corners;
+    }
+
+    List<OperableId> leftAtRest() {
+        return space.leftAtRest();
+    }
+
+    /** The results, by the ids of the cases; a case that has nothing to say may have none. */
+    Map<String, ClaimResult> results() {
+        Map<String, ClaimResult> results = new HashMap<>();
+        Map<Corner, List<Integer>> toSweepAgain = new LinkedHashMap<>();
+        Map<Integer, Sensitivity> sensitivities = sensitivities();
+        for (int c = 0; c < cases.size(); c++) {
+            Case each = cases.get(c);
+            List<Assumption> restsOn = Optional.ofNullable(sensitivities.get(c))
+                    .map(Words::assumptions)
+                    .orElse(List.of());
+            Optional<Verdict> early = beforeCorners(c);
+            if (early.isPresent()) {
+                results.put(each.id(), new ClaimResult(each.id(), each.statement(), early.get(), restsOn));
+            } else if (typical.findings().get(c).worst().isPresent()) {
+                Corner corner = Optional.ofNullable(sensitivities.get(c))
+                        .map(Sensitivity::worstCorner)
+                        .orElse(Corner.TYPICAL);
+                results.put(each.id(), new ClaimResult(each.id(), each.statement(), holds(typical, c, c), restsOn));
+                if (!corner.choices().isEmpty()) {
+                    toSweepAgain.computeIfAbsent(corner, k -> new ArrayList<>()).add(c);
+                }
+            }
+        }
+        toSweepAgain.forEach((corner, again) -> {
+            corners++;
+            List<Case> asked = again.stream().map(cases::get).toList();
+            Sweep sweep = sweep(
+                    Vehicle.stock(job.brief(), corner).restrictedTo(area, job.brief()),
+                    Vehicle.fitted(job.brief(), job.plan(), corner).restrictedTo(area, job.brief()),
+                    asked);
+            for (int k = 0; k < again.size(); k++) {
+                int c = again.get(k);
+                Sensitivity sensitivity = Objects.requireNonNull(sensitivities.get(c));
+                Verdict verdict = atCorner(sweep, k, c, sensitivity);
+                ClaimResult before =
+                        Objects.requireNonNull(results.get(cases.get(c).id()));
+                results.put(
+                        cases.get(c).id(), new ClaimResult(before.id(), before.statement(), verdict, before.restsOn()));
+            }
+        });
+        return results;
+    }
+
+    /** What is decided at typical values already; empty for what holds there, or has nothing to say and falls away. */
+    private Optional<Verdict> beforeCorners(int c) {
+        Case each = cases.get(c);
+        Finding finding = typical.findings().get(c);
+        if (finding.soonestBroken().isPresent()) {
+            return Optional.of(
+                    each.mayBeSettledBy().isEmpty()
+                            ? broken(c, finding)
+                            : new Verdict.Open(
+                                    Phrase.of(
+                                            "open.on-hold",
+                                            each.mayBeSettledBy().getFirst().lead(),
+                                            each.mayBeSettledBy().getFirst().because()),
+                                    each.mayBeSettledBy().stream()
+                                            .map(h -> h.until())
+                                            .toList()));
+        }
+        if (finding.unsettled().isPresent()) {
+            return Optional.of(unsettled(c, finding.unsettled().get()));
+        }
+        if (finding.worst().isEmpty()) {
+            return each.fallsAwayUnasked()
+                    ? Optional.empty()
+                    : Optional.of(new Verdict.Open(Phrase.of("open.never-arises"), List.of()));
+        }
+        if (!space.leftAtRest().isEmpty()) {
+            return Optional.of(new Verdict.Open(Phrase.of("open.too-many-positions", space.leftAtRest()), List.of()));
+        }
+        return Optional.empty();
+    }
+
+    private Verdict broken(int c, Finding finding) {
+        Case each = cases.get(c);
+        Found worst = finding.worst().orElseThrow();
+        Found soonest = finding.soonestBroken().orElseThrow();
+        Margin margin = each.margin(typical.at(worst.key()).deciding(each));
+        Situation situation = situation(typical, c, soonest.key());
+        return new Verdict.Broken(
+                margin,
+                new Witness(
+                        stepsTo.list(situation),
+                        situation,
+                        each.observations(typical.at(soonest.key()).deciding(each))));
+    }
+
+    private Verdict unsettled(int c, Unsettled trouble) {
+        return switch (trouble.trouble()) {
+            case Answers.Chatters chatters
+            when !trouble.inStock() -> {
+                Situation situation = situation(typical, c, trouble.key());
+                Margin margin = new Margin(-1, "", chatters.words(), Phrase.of("margin.contacts-rest"));
+                yield new Verdict.Broken(margin, new Witness(stepsTo.list(situation), situation, List.of()));
+            }
+            case Answers.Chatters chatters ->
+                new Verdict.Open(Phrase.of("open.stock-chatters", chatters.words()), List.of());
+            case Answers.Lost lost -> new Verdict.Open(lost.words(), List.of());
+            case Answers.AtRest atRest -> throw new IllegalStateException("at rest is no trouble");
+        };
+    }
+
+    private Verdict.Holds holds(Sweep sweep, int inSweep, int c) {
+        Found worst = sweep.findings().get(inSweep).worst().orElseThrow();
+        Case each = cases.get(c);
+        return new Verdict.Holds(
+                each.margin(sweep.at(worst.key()).deciding(each)), situation(sweep, inSweep, worst.key()));
+    }
+
+    private Situation situation(Sweep sweep, int inSweep, Key key) {
+        Condition.Doing doing = sweep.doing(inSweep, key);
+        return new Situation(
+                space.positions().get(key.positions()),
+                space.supplies().get(key.supply()),
+                doing.state(),
+                doing.feed());
+    }
+
+    private Verdict atCorner(Sweep sweep, int inSweep, int c, Sensitivity sensitivity) {
+        Finding finding = sweep.findings().get(inSweep);
+        if (finding.soonestBroken().isPresent()) {
+            List<Effect> flipping = flipping(
+                    cases.get(c), sensitivity, finding.soonestBroken().get().key());
+            return new Verdict.Open(
+                    Phrase.of(
+                            "open.flips",
+                            flipping.stream().map(e -> Words.range(e.figure())).toList()),
+                    flipping.stream().map(e -> Words.reading(e.figure())).toList());
+        }
+        if (finding.unsettled().isPresent()) {
+            return new Verdict.Open(Phrase.of("open.unsettled-in-range"), List.of());
+        }
+        double slackThere = finding.worst().map(Found::slack).orElse(Double.POSITIVE_INFINITY);
+        double slackTypical = typical.findings().get(c).worst().orElseThrow().slack();
+        return slackThere < slackTypical ? holds(sweep, inSweep, c) : holds(typical, c, c);
+    }
+
+    /** The strongest figures that together flip the case at that situation. */
+    private List<Effect> flipping(Case each, Sensitivity sensitivity, Key key) {
+        List<Effect> harmful = sensitivity.harmful();
+        for (int count = 1; count < harmful.size(); count++) {
+            Corner corner = Sensitivity.corner(harmful.subList(0, count));
+            Beside there = new Beside(
+                    space,
+                    key,
+                    Vehicle.stock(job.brief(), corner).restrictedTo(area, job.brief()),
+                    Vehicle.fitted(job.brief(), job.plan(), corner).restrictedTo(area, job.brief()),
+                    typical.working(),
+                    new Workbench());
+            if (there.slack(each) < 0) {
+                return harmful.subList(0, count);
+            }
+        }
+        return harmful;
+    }
+
+    /** How each case moves with the ranged figures at the situation that decides it. */
+    private Map<Integer, Sensitivity> sensitivities() {
+        List<Variations.Variation> variations = job.variations().within(area);
+        Map<Integer, List<Double>> slacks = new HashMap<>();
+        for (Variations.Variation variation : variations) {
+            corners++;
+            Workbench bench = new Workbench();
+            Map<Key, Optional<List<List<Pair>>>> solved = new HashMap<>();
+            for (int c = 0; c < cases.size(); c++) {
+                Optional<Found> worst = typical.findings().get(c).worst();
+                if (worst.isPresent()) {
+                    Optional<List<List<Pair>>> pairs = solved.computeIfAbsent(
+                            worst.get().key(),
+                            key -> new Beside(
+                                            space, key, variation.stock(), variation.fitted(), typical.working(), bench)
+                                    .solve());
+                    Case each = cases.get(c);
+                    slacks.computeIfAbsent(c, k -> new ArrayList<>())
+                            .add(pairs.map(p -> Beside.slack(each, p)).orElse(Double.NaN));
+                }
+            }
+            solves += bench.solves();
+        }
+        Map<Integer, Sensitivity> sensitivities = new HashMap<>();
+        slacks.forEach((c, each) -> {
+            Found worst = typical.findings().get(c).worst().orElseThrow();
+            sensitivities.put(c, Sensitivity.of(worst.key(), worst.slack(), variations, each));
+        });
+        return sensitivities;
+    }
+}

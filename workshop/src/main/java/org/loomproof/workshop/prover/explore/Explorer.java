@@ -1,0 +1,109 @@
+package org.loomproof.workshop.prover.explore;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.prover.verdict.ClaimResult;
+import org.loomproof.workshop.prover.verdict.Proof;
+import org.loomproof.workshop.prover.verdict.Verdict;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
+import org.loomproof.workshop.wiring.ControllerFeed;
+import org.loomproof.workshop.wiring.Situation;
+import org.loomproof.workshop.words.Phrase;
+
+/** Decides cases area by area, and tells what was looked at and what was not. */
+public final class Explorer {
+
+    private final ExplorerJob job;
+    private final List<Area> areas;
+    private final Map<String, ClaimResult> results = new HashMap<>();
+    private final Set<OperableId> leftAtRest = new LinkedHashSet<>();
+    private long situations;
+    private long solves;
+    private long corners;
+
+    /** An explorer of one job; both vehicles have every figure at its typical value. */
+    public Explorer(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
+        this.job = new ExplorerJob(brief, plan, stock, fitted, new Variations(brief, plan, stock, fitted));
+        this.areas = Area.list(stock.wired(), fitted.wired());
+    }
+
+    /** Decides the cases; afterwards each has a result, unless it had nothing to say and fell away. */
+    public Explorer decide(List<Case> cases) {
+        Map<Area, List<Case>> byArea = new LinkedHashMap<>();
+        for (Case each : cases) {
+            byArea.computeIfAbsent(areaOf(each), a -> new ArrayList<>()).add(each);
+        }
+        byArea.forEach((area, there) -> {
+            List<Case> toSolve = new ArrayList<>();
+            for (Case each : there) {
+                Optional<ClaimResult> untouched = area.touched() ? Optional.empty() : untouched(each);
+                untouched.ifPresentOrElse(result -> results.put(each.id(), result), () -> toSolve.add(each));
+            }
+            if (!toSolve.isEmpty()) {
+                solve(area, toSolve);
+            }
+        });
+        return this;
+    }
+
+    private Area areaOf(Case each) {
+        return areas.stream()
+                .filter(area -> area.parts().contains(each.about()))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(each.id() + " is about no part: " + each.about()));
+    }
+
+    private static Optional<ClaimResult> untouched(Case each) {
+        Situation rest =
+                new Situation(new TreeMap<>(), SupplyPoint.REST, ControllerState.DISARMED, ControllerFeed.WHOLE);
+        return each.marginWhereUntouched()
+                .map(margin ->
+                        new ClaimResult(each.id(), each.statement(), new Verdict.Holds(margin, rest), List.of()));
+    }
+
+    private void solve(Area area, List<Case> cases) {
+        AreaProof proof = new AreaProof(job, area, cases);
+        results.putAll(proof.results());
+        leftAtRest.addAll(proof.leftAtRest());
+        situations += proof.situations();
+        solves += proof.solves();
+        corners += proof.corners();
+    }
+
+    /** What was found of a case. */
+    public Optional<ClaimResult> result(Case each) {
+        return Optional.ofNullable(results.get(each.id()));
+    }
+
+    /** What was looked at. */
+    public Proof.Effort effort() {
+        return new Proof.Effort(situations, solves, corners);
+    }
+
+    /** What was not looked at, in words. */
+    public List<Phrase> bounds() {
+        List<Phrase> bounds = new ArrayList<>();
+        bounds.add(Phrase.of("bound.supply-points"));
+        bounds.add(Phrase.of("bound.steady-state"));
+        bounds.add(Phrase.of("bound.histories"));
+        bounds.add(Phrase.of("bound.room-temperature"));
+        if (!job.variations().isEmpty()) {
+            bounds.add(Phrase.of("bound.corners"));
+        }
+        if (!leftAtRest.isEmpty()) {
+            bounds.add(Phrase.of("bound.left-at-rest", List.copyOf(leftAtRest)));
+        }
+        return bounds;
+    }
+}

@@ -1,0 +1,73 @@
+package org.loomproof.workshop.prover.explore;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** What a sweep has found for one case so far. */
+final class Finding {
+
+    /** A situation with the slack found there and the steps that lead to it. */
+    record Found(Key key, double slack, int steps) {
+
+        boolean isWorseThan(Found other) {
+            return slack < other.slack || (slack == other.slack && isSoonerThan(other));
+        }
+
+        boolean isSoonerThan(Found other) {
+            return steps < other.steps || (steps == other.steps && key.compareTo(other.key) < 0);
+        }
+    }
+
+    /** A situation without a point of rest. */
+    record Unsettled(Key key, int steps, Answers trouble, boolean inStock) {}
+
+    private @Nullable Found worst;
+    private @Nullable Found soonestBroken;
+    private @Nullable Unsettled unsettled;
+    private long situations;
+
+    void add(Found found) {
+        situations++;
+        if (worst == null || found.isWorseThan(worst)) {
+            worst = found;
+        }
+        if (found.slack() < 0 && (soonestBroken == null || found.isSoonerThan(soonestBroken))) {
+            soonestBroken = found;
+        }
+    }
+
+    void add(Unsettled trouble) {
+        if (unsettled == null || trouble.steps() < unsettled.steps()) {
+            unsettled = trouble;
+        }
+    }
+
+    /** Takes in what another strip of the same sweep has found. */
+    void merge(Finding other) {
+        long counted = situations + other.situations;
+        Optional.ofNullable(other.worst).ifPresent(this::add);
+        Optional.ofNullable(other.soonestBroken).ifPresent(this::add);
+        Optional.ofNullable(other.unsettled).ifPresent(this::add);
+        situations = counted;
+    }
+
+    /** The least slack, when there was any situation it speaks of. */
+    Optional<Found> worst() {
+        return Optional.ofNullable(worst);
+    }
+
+    /** The broken situation that takes the fewest steps, then the first in order. */
+    Optional<Found> soonestBroken() {
+        return Optional.ofNullable(soonestBroken);
+    }
+
+    /** The situation without a point of rest that takes the fewest steps. */
+    Optional<Unsettled> unsettled() {
+        return Optional.ofNullable(unsettled);
+    }
+
+    /** How many situations it spoke of. */
+    long situations() {
+        return situations;
+    }
+}

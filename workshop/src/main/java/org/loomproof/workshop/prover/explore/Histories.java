@@ -1,0 +1,74 @@
+package org.loomproof.workshop.prover.explore;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.loomproof.network.netlist.Setting;
+import org.loomproof.network.part.HighSideOutput;
+import org.loomproof.network.part.LowSideOutput;
+import org.loomproof.network.part.Part;
+import org.loomproof.network.part.PartId;
+import org.loomproof.network.part.Relay;
+import org.loomproof.network.part.RelayPosition;
+import org.loomproof.network.solve.OperatingPoint;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
+import org.loomproof.workshop.wiring.ControllerFeed;
+
+/**
+ * What a vehicle may have been before: contacts that stay where they were find other points of rest than they do from
+ * power-up.
+ *
+ * @param relays all relays
+ * @param outputs all outputs, whose controller may have been awake
+ * @param points with all relays pulled in and the controller awake; where there are several relays, also with one at a time
+ */
+record Histories(List<PartId> relays, List<PartId> outputs, List<OperatingPoint> points) {
+
+    Histories {
+        relays = List.copyOf(relays);
+        outputs = List.copyOf(outputs);
+        points = List.copyOf(points);
+    }
+
+    static Histories of(Vehicle vehicle, Workbench bench) {
+        List<PartId> relays = list(vehicle, Relay.class);
+        List<PartId> outputs = new ArrayList<>(list(vehicle, LowSideOutput.class));
+        outputs.addAll(list(vehicle, HighSideOutput.class));
+        List<OperatingPoint> points = new ArrayList<>();
+        if (!relays.isEmpty() || !outputs.isEmpty()) {
+            Setting awake = vehicle.settings().atRest(SupplyPoint.HIGH, ControllerState.DISARMED, ControllerFeed.WHOLE);
+            bench.settled(vehicle.wired(), held(awake, relays)).ifPresent(points::add);
+            for (PartId relay : relays.size() > 1 ? relays : List.<PartId>of()) {
+                bench.settled(vehicle.wired(), held(awake, List.of(relay))).ifPresent(points::add);
+            }
+        }
+        return new Histories(relays, outputs, points);
+    }
+
+    private static Setting held(Setting base, List<PartId> relays) {
+        Setting setting = base;
+        for (PartId relay : relays) {
+            setting = setting.contactHeld(relay, RelayPosition.PULLED_IN);
+        }
+        return setting;
+    }
+
+    private static List<PartId> list(Vehicle vehicle, Class<? extends Part> kind) {
+        return vehicle.wired().network().parts().stream()
+                .filter(kind::isInstance)
+                .map(Part::id)
+                .toList();
+    }
+
+    /** Adds the point unless one with the same contact positions is there. */
+    void addNew(OperatingPoint point, List<OperatingPoint> points) {
+        if (points.stream().noneMatch(known -> isSame(known, point))) {
+            points.add(point);
+        }
+    }
+
+    private boolean isSame(OperatingPoint one, OperatingPoint other) {
+        return relays.stream().allMatch(r -> one.relayPosition(r) == other.relayPosition(r))
+                && outputs.stream().allMatch(o -> one.isAwake(o) == other.isAwake(o));
+    }
+}

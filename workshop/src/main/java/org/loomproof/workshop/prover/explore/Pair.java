@@ -1,0 +1,38 @@
+package org.loomproof.workshop.prover.explore;
+
+import java.util.SortedMap;
+import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.prover.state.Condition;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
+import org.loomproof.workshop.wiring.Situation;
+
+/**
+ * Stock and fitted vehicle solved in the same situation.
+ *
+ * @param positions of everything that matters here; what is not named is at rest
+ * @param supply volts at the battery
+ * @param doing what stands for all that the controller may be doing to the same effect
+ * @param stock the vehicle as it came
+ * @param fitted the vehicle with the plan carried out
+ * @param working what the stock loads get when they work
+ * @param bench where a further network may be solved
+ */
+public record Pair(
+        SortedMap<OperableId, String> positions,
+        SupplyPoint supply,
+        Condition.Doing doing,
+        Reading stock,
+        Reading fitted,
+        Working working,
+        Workbench bench) {
+
+    /** Whether the operable is at the position. */
+    public boolean isAt(OperableId operable, String position) {
+        return position.equals(positions.get(operable));
+    }
+
+    /** The situation that stands for all to the same effect. */
+    public Situation situation() {
+        return new Situation(positions, supply, doing.state(), doing.feed());
+    }
+}

@@ -1,0 +1,151 @@
+package org.loomproof.workshop.prover.explore;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.loomproof.network.netlist.Setting;
+import org.loomproof.workshop.prover.explore.Finding.Found;
+import org.loomproof.workshop.prover.explore.Finding.Unsettled;
+import org.loomproof.workshop.prover.state.Condition;
+import org.loomproof.workshop.prover.state.Space;
+import org.loomproof.workshop.prover.state.StepsTo;
+
+/**
+ * One walk through a space: both vehicles solved in every situation that some case concerns, each case asked there.
+ *
+ * <p>The work is split into a fixed number of strips, each with solvers of its own and each walked in order, so that the same
+ * bits come out whether one thread walks them all or several share them.
+ */
+final class Sweep {
+
+    private static final int STRIPS = 4;
+
+    private final Space space;
+    private final StepsTo stepsTo;
+    private final Vehicle stock;
+    private final Vehicle fitted;
+    private final List<Case> cases;
+    private final StockTable stockTable;
+    private final Concern concern;
+    private final List<Finding> findings = new ArrayList<>();
+    private long solves;
+    private long situations;
+
+    Sweep(Space space, StepsTo stepsTo, Vehicle stock, Vehicle fitted, List<Case> cases) {
+        this.space = space;
+        this.stepsTo = stepsTo;
+        this.stock = stock;
+        this.fitted = fitted;
+        this.cases = List.copyOf(cases);
+        this.concern = new Concern(space, this.cases);
+        this.stockTable = StockTable.of(space, stock);
+        this.solves = stockTable.solves();
+    }
+
+    /** Walks the whole space. */
+    Sweep walk() {
+        List<Strip> strips = IntStream.range(0, STRIPS)
+                .parallel()
+                .mapToObj(k -> new Strip().walk(k))
+                .toList();
+        cases.forEach(each -> findings.add(new Finding()));
+        for (Strip strip : strips) {
+            for (int c = 0; c < cases.size(); c++) {
+                findings.get(c).merge(strip.found.get(c));
+            }
+            solves += strip.bench.solves();
+            situations += strip.situations;
+        }
+        return this;
+    }
+
+    /** What was found, case by case. */
+    List<Finding> findings() {
+        return List.copyOf(findings);
+    }
+
+    long solves() {
+        return solves;
+    }
+
+    /** Situations in which some case was asked. */
+    long situations() {
+        return situations;
+    }
+
+    private final class Strip {
+
+        private final Workbench bench = new Workbench();
+        private final List<Finding> found =
+                cases.stream().map(c -> new Finding()).toList();
+        private long situations;
+
+        Strip walk(int strip) {
+            int chunk = 0;
+            for (int c = 0; c < space.conditions().size(); c++) {
+                for (int s = 0; s < space.supplies().size(); s++) {
+                    if (concern.anyAt(c) && chunk++ % STRIPS == strip) {
+                        walk(c, s);
+                    }
+                }
+            }
+            return this;
+        }
+
+        private void walk(int condition, int supply) {
+            Condition.Doing doing = space.conditions().get(condition).representative();
+            Walker settings =
+                    new Walker(space, fitted.settings(), space.supplies().get(supply), doing.state(), doing.feed());
+            for (int p = 0; p < space.positions().size(); p++) {
+                Setting setting = settings.at(p);
+                List<Integer> asked = concern.at(condition, p);
+                if (!asked.isEmpty()) {
+                    situations++;
+                    ask(asked, new Key(condition, supply, p), setting);
+                }
+            }
+        }
+
+        private void ask(List<Integer> asked, Key key, Setting setting) {
+            Answers stockAnswers = stockTable.at(key.supply(), key.positions());
+            if (!(stockAnswers instanceof Answers.AtRest stockAtRest)) {
+                asked.forEach(c -> found.get(c).add(new Unsettled(key, steps(c, key), stockAnswers, true)));
+                return;
+            }
+            Answers fittedAnswers = bench.answers(fitted, setting);
+            if (!(fittedAnswers instanceof Answers.AtRest fittedAtRest)) {
+                asked.forEach(c -> found.get(c).add(new Unsettled(key, steps(c, key), fittedAnswers, false)));
+                return;
+            }
+            Beside beside = new Beside(space, key, stock, fitted, stockTable.working(), bench);
+            List<List<Pair>> pairs = beside.pairs(stockAtRest, fittedAtRest);
+            for (int c : asked) {
+                double slack = Beside.slack(cases.get(c), pairs);
+                if (!Double.isNaN(slack)) {
+                    found.get(c).add(new Found(key, slack, steps(c, key)));
+                }
+            }
+        }
+    }
+
+    private int steps(int caseIndex, Key key) {
+        return StepsTo.count(concern.doing(caseIndex, key.condition()))
+                + StepsTo.count(space.supplies().get(key.supply()))
+                + stepsTo.count(space.positions().get(key.positions()));
+    }
+
+    /** The doing of the controller that stands for the condition in the words of a case. */
+    Condition.Doing doing(int caseIndex, Key key) {
+        return concern.doing(caseIndex, key.condition());
+    }
+
+    /** Both vehicles at a place, to be solved once more. */
+    Beside at(Key key) {
+        return new Beside(space, key, stock, fitted, stockTable.working(), new Workbench());
+    }
+
+    /** What the stock loads get when they work. */
+    Working working() {
+        return stockTable.working();
+    }
+}

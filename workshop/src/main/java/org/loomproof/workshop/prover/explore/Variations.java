@@ -1,0 +1,63 @@
+package org.loomproof.workshop.prover.explore;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.wiring.Corner;
+import org.loomproof.workshop.wiring.RangedFigure;
+
+/** Both vehicles with one ranged figure at one end of its range, for every figure and end. */
+final class Variations {
+
+    /** One figure at one end. */
+    record Variation(RangedFigure figure, Corner.Taken taken, Vehicle stock, Vehicle fitted) {}
+
+    private final Brief brief;
+    private final Vehicle stock;
+    private final Vehicle fitted;
+    private final List<Variation> all = new ArrayList<>();
+
+    Variations(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
+        this.brief = brief;
+        this.stock = stock;
+        this.fitted = fitted;
+        Map<String, RangedFigure> figures = new LinkedHashMap<>();
+        Stream.concat(stock.wired().ranged().stream(), fitted.wired().ranged().stream())
+                .forEach(figure -> figures.putIfAbsent(figure.key(), figure));
+        for (RangedFigure figure : figures.values()) {
+            for (Corner.Taken taken : List.of(Corner.Taken.LOW, Corner.Taken.HIGH)) {
+                Corner corner = Corner.TYPICAL.with(figure.key(), taken);
+                all.add(new Variation(
+                        figure, taken, Vehicle.stock(brief, corner), Vehicle.fitted(brief, plan, corner)));
+            }
+        }
+    }
+
+    /** Those that change anything in the area, restricted to it. */
+    List<Variation> within(Area area) {
+        Vehicle stockThere = stock.restrictedTo(area, brief);
+        Vehicle fittedThere = fitted.restrictedTo(area, brief);
+        List<Variation> there = new ArrayList<>();
+        for (Variation each : all) {
+            Vehicle s = each.stock().restrictedTo(area, brief);
+            Vehicle f = each.fitted().restrictedTo(area, brief);
+            if (differs(s, stockThere) || differs(f, fittedThere)) {
+                there.add(new Variation(each.figure(), each.taken(), s, f));
+            }
+        }
+        return there;
+    }
+
+    private static boolean differs(Vehicle one, Vehicle other) {
+        return !one.wired().network().parts().equals(other.wired().network().parts());
+    }
+
+    /** Whether any figure is a range at all. */
+    boolean isEmpty() {
+        return all.isEmpty();
+    }
+}

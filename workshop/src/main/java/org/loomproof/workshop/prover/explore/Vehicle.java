@@ -1,0 +1,37 @@
+package org.loomproof.workshop.prover.explore;
+
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.wiring.Corner;
+import org.loomproof.workshop.wiring.Settings;
+import org.loomproof.workshop.wiring.VehicleWiring;
+import org.loomproof.workshop.wiring.Wired;
+
+/**
+ * A vehicle as a network, with what sets it.
+ *
+ * @param wired the network
+ * @param settings how a situation sets it
+ */
+public record Vehicle(Wired wired, Settings settings) {
+
+    /** The vehicle as it came. */
+    public static Vehicle stock(Brief brief, Corner corner) {
+        return of(VehicleWiring.stock(brief.sheet(), corner), brief);
+    }
+
+    /** The vehicle with the plan carried out. */
+    public static Vehicle fitted(Brief brief, Plan plan, Corner corner) {
+        return of(VehicleWiring.fitted(brief, plan, corner), brief);
+    }
+
+    /** A vehicle of that network. */
+    public static Vehicle of(Wired wired, Brief brief) {
+        return new Vehicle(wired, new Settings(wired, brief.sheet(), brief.kit().behaviour()));
+    }
+
+    /** What of it lies in the area. */
+    Vehicle restrictedTo(Area area, Brief brief) {
+        return of(wired.restrictedTo(area.parts()::contains), brief);
+    }
+}

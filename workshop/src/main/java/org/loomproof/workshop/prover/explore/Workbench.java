@@ -1,0 +1,102 @@
+package org.loomproof.workshop.prover.explore;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.loomproof.network.netlist.Network;
+import org.loomproof.network.netlist.Setting;
+import org.loomproof.network.part.PartId;
+import org.loomproof.network.solve.OperatingPoint;
+import org.loomproof.network.solve.SolveOutcome;
+import org.loomproof.network.solve.Solver;
+import org.loomproof.network.solve.SolverOptions;
+import org.loomproof.workshop.wiring.Wired;
+import org.loomproof.workshop.words.Phrase;
+
+/** Solvers of the networks in hand, for one thread; counts what it solves. */
+public final class Workbench {
+
+    private final Map<Network, Solver> solvers = new HashMap<>();
+    private final Map<Network, Histories> histories = new HashMap<>();
+    private final Map<Network, Map<PartId, Vehicle>> variants = new HashMap<>();
+    private long solves;
+
+    /** Operating points asked for so far. */
+    public long solves() {
+        return solves;
+    }
+
+    /** The answer from power-up, when there is one. */
+    public Optional<OperatingPoint> settled(Wired wired, Setting setting) {
+        return solve(wired, setting) instanceof SolveOutcome.Settled settled
+                ? Optional.of(settled.point())
+                : Optional.empty();
+    }
+
+    /** A vehicle made from another by changing one part; made once. */
+    public Vehicle variant(Vehicle of, PartId changed, UnaryOperator<Vehicle> making) {
+        return variants.computeIfAbsent(of.wired().network(), n -> new HashMap<>())
+                .computeIfAbsent(changed, part -> making.apply(of));
+    }
+
+    /**
+     * Every answer that was found: from power-up, and from histories in which relays were pulled in and outputs awake, all at
+     * once and one relay at a time.
+     */
+    Answers answers(Vehicle vehicle, Setting setting) {
+        Wired wired = vehicle.wired();
+        Histories before = histories(vehicle);
+        List<OperatingPoint> points = new ArrayList<>();
+        Optional<Answers> trouble = take(wired, before, solve(wired, setting), points);
+        for (OperatingPoint history : before.points()) {
+            if (trouble.isPresent()) {
+                break;
+            }
+            solves++;
+            trouble = take(wired, before, solver(wired).solve(setting, history), points);
+        }
+        return trouble.orElseGet(() -> new Answers.AtRest(points));
+    }
+
+    private Histories histories(Vehicle vehicle) {
+        Histories known = histories.get(vehicle.wired().network());
+        if (known == null) {
+            known = Histories.of(vehicle, this);
+            histories.put(vehicle.wired().network(), known);
+        }
+        return known;
+    }
+
+    private SolveOutcome solve(Wired wired, Setting setting) {
+        solves++;
+        return solver(wired).solve(setting);
+    }
+
+    private Solver solver(Wired wired) {
+        return solvers.computeIfAbsent(
+                wired.network(), n -> Solver.of(n, SolverOptions.USUAL.withoutOtherStablePoints()));
+    }
+
+    private static Optional<Answers> take(
+            Wired wired, Histories before, SolveOutcome outcome, List<OperatingPoint> points) {
+        switch (outcome) {
+            case SolveOutcome.Settled settled -> before.addNew(settled.point(), points);
+            case SolveOutcome.Racing racing -> racing.stablePoints().forEach(point -> before.addNew(point, points));
+            case SolveOutcome.Chattering chattering -> {
+                return Optional.of(new Answers.Chatters(named("outcome.chatters", wired, chattering.moving())));
+            }
+            case SolveOutcome.NotConverged lost -> {
+                return Optional.of(new Answers.Lost(Phrase.of("outcome.lost")));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Phrase named(String key, Wired wired, List<PartId> parts) {
+        List<Phrase> names = parts.stream().map(wired::words).toList();
+        return Phrase.of(key, names);
+    }
+}

@@ -1,0 +1,70 @@
+package org.loomproof.workshop.prover.state;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.Kit;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.kit.OutputBehaviour;
+import org.loomproof.workshop.wiring.ControllerFeed;
+
+/**
+ * Doings of the controller that ask the same of its outputs under the same feed: electrically one, and solved once.
+ *
+ * @param members the doings, those that take the fewest steps to reach first
+ */
+public record Condition(List<Doing> members) {
+
+    /** What the controller is doing and whether it is fed. */
+    public record Doing(ControllerState state, ControllerFeed feed) {}
+
+    public Condition {
+        members = List.copyOf(members);
+    }
+
+    /** What stands for all of them in the network. */
+    public Doing representative() {
+        return members.getFirst();
+    }
+
+    /** All conditions of a kit, whole feed first. A feed without a fuse of its own has none that could be out. */
+    public static List<Condition> list(Kit kit, boolean hasFeedFuse) {
+        List<Condition> conditions = new ArrayList<>();
+        for (ControllerFeed feed : ControllerFeed.values()) {
+            if (feed == ControllerFeed.FUSE_OUT && !hasFeedFuse) {
+                continue;
+            }
+            Map<Set<LeadId>, List<Doing>> byOutputs = new LinkedHashMap<>();
+            for (ControllerState state : LIVE) {
+                byOutputs
+                        .computeIfAbsent(outputsOn(kit, state), o -> new ArrayList<>())
+                        .add(new Doing(state, feed));
+            }
+            byOutputs.values().forEach(members -> conditions.add(new Condition(members)));
+        }
+        return conditions;
+    }
+
+    /** In the order of the steps they take. Without supply is not a doing but what a lost feed leads to. */
+    private static final List<ControllerState> LIVE = List.of(
+            ControllerState.DISARMED,
+            ControllerState.OVERRIDE,
+            ControllerState.ARMING,
+            ControllerState.ARMED,
+            ControllerState.WARNING,
+            ControllerState.SOUNDING);
+
+    private static Set<LeadId> outputsOn(Kit kit, ControllerState state) {
+        Set<LeadId> on = new LinkedHashSet<>();
+        for (OutputBehaviour output : kit.behaviour().outputs()) {
+            if (output.onIn().contains(state)) {
+                on.add(output.lead());
+            }
+        }
+        return on;
+    }
+}

@@ -1,0 +1,95 @@
+package org.loomproof.workshop.prover.state;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.Kit;
+import org.loomproof.workshop.brief.sheet.Operable;
+import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.brief.sheet.Sheet;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
+import org.loomproof.workshop.wiring.ControllerFeed;
+import org.loomproof.workshop.wiring.Situation;
+import org.loomproof.workshop.words.Phrase;
+
+/**
+ * The steps a person takes from a vehicle at rest, disarmed, with a charged battery, to a situation. The controller is brought
+ * to its state first, then its feed is taken away, then things are operated, and the battery's volts come last.
+ */
+public final class StepsTo {
+
+    private final Sheet sheet;
+    private final Kit kit;
+
+    /** Steps in one vehicle with one kit. */
+    public StepsTo(Sheet sheet, Kit kit) {
+        this.sheet = sheet;
+        this.kit = kit;
+    }
+
+    /** How many steps lead to a doing of the controller. */
+    public static int count(Condition.Doing doing) {
+        return count(doing.state()) + (doing.feed() == ControllerFeed.WHOLE ? 0 : 1);
+    }
+
+    private static int count(ControllerState state) {
+        return switch (state) {
+            case WITHOUT_SUPPLY, DISARMED -> 0;
+            case OVERRIDE, ARMING, ARMED -> 1;
+            case WARNING, SOUNDING -> 2;
+        };
+    }
+
+    /** How many steps lead to a supply point. */
+    public static int count(SupplyPoint supply) {
+        return supply == SupplyPoint.REST ? 0 : 1;
+    }
+
+    /** How many things are not at rest. */
+    public int count(Map<OperableId, String> positions) {
+        return (int) positions.entrySet().stream()
+                .filter(e -> !e.getValue().equals(sheet.operable(e.getKey()).rest()))
+                .count();
+    }
+
+    /** The steps in words, in the order they are taken. */
+    public List<Phrase> list(Situation situation) {
+        List<Phrase> steps = new ArrayList<>(state(situation.controller()));
+        if (situation.feed() != ControllerFeed.WHOLE) {
+            steps.add(Phrase.of("step.feed-" + situation.feed().word()));
+        }
+        for (Operable operable : sheet.operables()) {
+            String position = situation.positions().getOrDefault(operable.id(), operable.rest());
+            if (!position.equals(operable.rest())) {
+                steps.add(move(operable, position));
+            }
+        }
+        if (situation.supply() != SupplyPoint.REST) {
+            SupplyPoint supply = situation.supply();
+            steps.add(Phrase.of("step.supply-" + supply.word(), supply.volts()));
+        }
+        return steps;
+    }
+
+    private List<Phrase> state(ControllerState state) {
+        Phrase arm =
+                Phrase.of("step.arm-and-wait", kit.behaviour().armingDelay().high());
+        return switch (state) {
+            case WITHOUT_SUPPLY, DISARMED -> List.of();
+            case OVERRIDE -> List.of(Phrase.of("step.override"));
+            case ARMING -> List.of(Phrase.of("step.arm"));
+            case ARMED -> List.of(arm);
+            case WARNING -> List.of(arm, Phrase.of("step.warn"));
+            case SOUNDING -> List.of(arm, Phrase.of("step.sound"));
+        };
+    }
+
+    private static Phrase move(Operable operable, String position) {
+        return switch (operable.kind()) {
+            case KEY -> Phrase.of("step.turn-key", position);
+            case DOOR, HOOD, TRUNK -> Phrase.of("step.open", operable.id());
+            case CONTROL -> Phrase.of("step.put", operable.id(), position);
+        };
+    }
+}
