@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  */
 public final class QuantityText {
 
-    private static final String NUMBER = "[+-]?(?:\\d{1,15}(?:\\.\\d{0,15})?|\\.\\d{1,15})(?:[eE][+-]?\\d{1,3})?";
+    private static final String NUMBER = "[+-]?(?:\\d{1,15}(?:\\.\\d{0,25})?|\\.\\d{1,25})(?:[eE][+-]?\\d{1,3})?";
     private static final Pattern PIECE = Pattern.compile("(" + NUMBER + ")\\s*([^\\d\\s.,+-]\\S*)?");
     private static final Pattern GAUGE =
             Pattern.compile("(?:AWG\\s*)?(?:(\\d{1,2})|([1-4])/0)(?:\\s*AWG)?", Pattern.CASE_INSENSITIVE);

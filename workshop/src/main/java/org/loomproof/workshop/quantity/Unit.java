@@ -68,6 +68,21 @@ public final class Unit<Q extends Quantity> {
     public static final Unit<Celsius> CELSIUS =
             new Unit<>(Celsius.class, Celsius::new, "C", -100, 300, spelled(1, "C", "°C", "degC"));
 
+    /** The unit a quantity is written in. */
+    static Unit<?> of(Quantity quantity) {
+        return switch (quantity) {
+            case Volts volts -> VOLTS;
+            case Amps amps -> AMPS;
+            case Ohms ohms -> OHMS;
+            case Watts watts -> WATTS;
+            case Metres metres -> METRES;
+            case SquareMillimetres area -> SQUARE_MILLIMETRES;
+            case Seconds seconds -> SECONDS;
+            case AmpHours hours -> AMP_HOURS;
+            case Celsius celsius -> CELSIUS;
+        };
+    }
+
     private final Class<Q> type;
     private final DoubleFunction<Q> maker;
     private final String written;

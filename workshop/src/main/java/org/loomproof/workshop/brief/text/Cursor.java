@@ -85,7 +85,7 @@ public final class Cursor {
     /** Free text of bounded length. */
     public String text() {
         if (!(entry instanceof Scalar scalar)) {
-            problem(ProblemKind.WRONG_SHAPE, Phrase.of("problem.wanted.text"));
+            problem(ProblemKind.WRONG_SHAPE, Phrase.of("problem.wanted.text"), Phrase.of("problem.hint.quotes"));
             return UNREADABLE;
         }
         if (scalar.text().length() > LONGEST_TEXT) {
@@ -93,6 +93,20 @@ public final class Cursor {
             return UNREADABLE;
         }
         return scalar.text().strip();
+    }
+
+    /** Text of any length, exactly as written; empty, with a problem noted, when it is none. */
+    public Optional<String> wholeText() {
+        if (entry instanceof Scalar scalar) {
+            return Optional.of(scalar.text());
+        }
+        problem(ProblemKind.WRONG_SHAPE, Phrase.of("problem.wanted.text"));
+        return Optional.empty();
+    }
+
+    /** Notes that something is missing in what stands here. */
+    public void missing(Phrase wanted) {
+        problems.add(place(), ProblemKind.MISSING, "", wanted);
     }
 
     /** A name for something: letters, digits and {@code . _ + / -}, no spaces. */
@@ -120,12 +134,17 @@ public final class Cursor {
 
     private <E> Optional<E> known(Map<String, E> accepted, ProblemKind otherwise) {
         String text = text();
-        E meant = accepted.get(text);
-        if (meant == null && isText()) {
-            problem(
-                    otherwise,
-                    Phrase.of("problem.wanted.one-of", List.copyOf(accepted.keySet())),
-                    Words.hint(text, accepted.keySet()));
+        return isText() ? part(text, otherwise, accepted) : Optional.empty();
+    }
+
+    /** What one word of the text here stands for; empty, with a problem of that kind noted, when it stands for nothing. */
+    public <E> Optional<E> part(String word, ProblemKind otherwise, Map<String, E> accepted) {
+        E meant = accepted.get(word);
+        if (meant == null) {
+            Phrase wanted = accepted.isEmpty()
+                    ? Phrase.of("problem.wanted.known-id")
+                    : Phrase.of("problem.wanted.one-of", List.copyOf(accepted.keySet()));
+            problems.add(place(), otherwise, word, wanted, Words.hint(word, accepted.keySet()));
         }
         return Optional.ofNullable(meant);
     }

@@ -29,6 +29,11 @@ public final class References {
         }
     }
 
+    /** True when the name was given. */
+    public boolean isGiven(String name) {
+        return given.containsKey(name);
+    }
+
     /** A name is used here. */
     public void use(Cursor at) {
         uses.add(at);

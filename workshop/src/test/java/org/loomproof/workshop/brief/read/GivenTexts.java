@@ -14,11 +14,11 @@ import org.loomproof.workshop.problem.ProblemText;
 import org.loomproof.workshop.words.Messages;
 
 /** The three texts of a small valid job, to be changed in one place and read. */
-record GivenTexts(String sheet, String kit, String order) {
+public record GivenTexts(String sheet, String kit, String order) {
 
     private static final Messages ENGLISH = Messages.english();
 
-    static GivenTexts valid() {
+    public static GivenTexts valid() {
         return new GivenTexts(resource("sheet.yaml"), resource("kit.yaml"), resource("order.yaml"));
     }
 
@@ -30,15 +30,15 @@ record GivenTexts(String sheet, String kit, String order) {
         }
     }
 
-    GivenTexts withSheet(String before, String after) {
+    public GivenTexts withSheet(String before, String after) {
         return new GivenTexts(changed(sheet, before, after), kit, order);
     }
 
-    GivenTexts withKit(String before, String after) {
+    public GivenTexts withKit(String before, String after) {
         return new GivenTexts(sheet, changed(kit, before, after), order);
     }
 
-    GivenTexts withOrder(String before, String after) {
+    public GivenTexts withOrder(String before, String after) {
         return new GivenTexts(sheet, kit, changed(order, before, after));
     }
 
@@ -50,18 +50,18 @@ record GivenTexts(String sheet, String kit, String order) {
         return text.substring(0, at) + after + text.substring(at + before.length());
     }
 
-    static BriefReader reader() {
+    public static BriefReader reader() {
         return new BriefReader(new UsualForTests(), UnaryOperator.identity());
     }
 
-    Checked<ReadBrief> read() {
+    public Checked<ReadBrief> read() {
         return reader().read(
                         new SourceText("sheet.yaml", sheet),
                         new SourceText("kit.yaml", kit),
                         new SourceText("order.yaml", order));
     }
 
-    ReadBrief good() {
+    public ReadBrief good() {
         return switch (read()) {
             case Checked.Good(ReadBrief brief) -> brief;
             case Checked.Bad<ReadBrief>(List<Problem> problems) -> throw new AssertionError(lines(problems));
@@ -69,14 +69,14 @@ record GivenTexts(String sheet, String kit, String order) {
     }
 
     /** The problems as a reader sees them, one line each. */
-    List<String> problems() {
+    public List<String> problems() {
         return switch (read()) {
             case Checked.Good<ReadBrief> good -> List.of();
             case Checked.Bad(List<Problem> problems) -> lines(problems);
         };
     }
 
-    private static List<String> lines(List<Problem> problems) {
+    public static List<String> lines(List<Problem> problems) {
         return problems.stream().map(p -> ProblemText.line(p, ENGLISH)).toList();
     }
 }

@@ -1,0 +1,81 @@
+package org.loomproof.workshop.plan.file;
+
+import java.util.Optional;
+import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.brief.text.Cursor;
+import org.loomproof.workshop.brief.text.FigureReader;
+import org.loomproof.workshop.brief.text.MappingCursor;
+import org.loomproof.workshop.brief.text.Words;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.problem.ProblemKind;
+import org.loomproof.workshop.quantity.Unit;
+import org.loomproof.workshop.words.Phrase;
+
+/** Reads one added part. */
+final class PartReader {
+
+    private enum Kind {
+        RELAY,
+        DIODE,
+        RESISTOR,
+        FUSE,
+        LOAD,
+        PIN_SWITCH
+    }
+
+    private final FigureReader figures;
+    private final PlanNames names;
+
+    PartReader(FigureReader figures, PlanNames names) {
+        this.figures = figures;
+        this.names = names;
+    }
+
+    /** The part; empty, with a problem noted, when its kind is not known. */
+    Optional<AddedPart> read(MappingCursor in, String name) {
+        AddedPartId id = new AddedPartId(name);
+        Optional<AddedPart> part =
+                in.need("kind").flatMap(at -> at.word(Words.all(Kind.class))).map(kind -> part(kind, id, in));
+        if (part.isPresent()) {
+            in.close();
+        }
+        return part;
+    }
+
+    private AddedPart part(Kind kind, AddedPartId id, MappingCursor in) {
+        return switch (kind) {
+            case RELAY -> relay(id, in);
+            case DIODE ->
+                new AddedPart.Diode(
+                        id, figures.value(in, "rating", Unit.AMPS), figures.value(in, "reverse", Unit.VOLTS));
+            case RESISTOR -> new AddedPart.Resistor(id, figures.value(in, "resistance", Unit.OHMS));
+            case FUSE -> new AddedPart.Fuse(id, figures.value(in, "rating", Unit.AMPS));
+            case LOAD -> {
+                String extra = in.need("extra").map(names::extra).orElse(Cursor.UNREADABLE);
+                yield new AddedPart.Load(id, extra, figures.value(in, "draws", Unit.AMPS));
+            }
+            case PIN_SWITCH -> {
+                String opening = in.need("opening").map(names::opening).orElse(Cursor.UNREADABLE);
+                yield new AddedPart.PinSwitch(id, new OperableId(opening));
+            }
+        };
+    }
+
+    private AddedPart relay(AddedPartId id, MappingCursor in) {
+        AddedPart.Relay relay = new AddedPart.Relay(
+                id,
+                figures.value(in, "coil", Unit.OHMS),
+                figures.value(in, "pull-in", Unit.VOLTS),
+                figures.value(in, "drop-out", Unit.VOLTS),
+                figures.value(in, "make-rating", Unit.AMPS),
+                figures.value(in, "break-rating", Unit.AMPS));
+        if (relay.pullIn().value() < relay.dropOut().value()) {
+            in.find("drop-out")
+                    .filter(at -> relay.pullIn().value() > 0)
+                    .ifPresent(at ->
+                            at.problem(ProblemKind.CONTRADICTION, Phrase.of("problem.wanted.drop-out-under-pull-in")));
+        }
+        return relay;
+    }
+}

@@ -1,0 +1,182 @@
+package org.loomproof.workshop.plan.file;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.loomproof.workshop.brief.text.SourceText;
+import org.loomproof.workshop.brief.text.YamlPrinter;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Refusal;
+import org.loomproof.workshop.quantity.QuantityWriter;
+import org.loomproof.workshop.words.Messages;
+import org.loomproof.workshop.words.Phrase;
+
+/** Writes a plan file. The same plan gives the same bytes; reasons are written in the language of the given words. */
+public final class PlanFileWriter {
+
+    static final String FORMAT = "loomproof plan 1";
+    static final String COUPLING = "coupling.";
+    static final String BY_HAND = "coupling.by-hand";
+
+    private final Messages words;
+
+    public PlanFileWriter(Messages words) {
+        this.words = words;
+    }
+
+    /** The file's text, with a few lines at its head that say what it is and how it is used. */
+    public String write(PlanFile file) {
+        Map<String, Object> entries = new LinkedHashMap<>();
+        entries.put("format", FORMAT);
+        entries.put("hookups", file.plan().hookups().stream().map(this::hookup).toList());
+        entries.put(
+                "parts", file.plan().parts().stream().map(PlanFileWriter::part).toList());
+        entries.put(
+                "wires", file.plan().wires().stream().map(PlanFileWriter::wire).toList());
+        entries.put(
+                "refusals", file.plan().refusals().stream().map(this::refusal).toList());
+        entries.put("cautions", texts(file.plan().cautions()));
+        entries.put("inputs", inputs(file));
+        return comment("plan.file.head") + YamlPrinter.print(entries);
+    }
+
+    /** The blank of a plan written by hand: every lead on hold, with the words for deciding them explained. */
+    public String writeBlank(PlanFile blank) {
+        return comment("plan.file.blank-guide") + write(blank);
+    }
+
+    private String comment(String key) {
+        StringBuilder out = new StringBuilder();
+        words.text(key)
+                .lines()
+                .forEach(line -> out.append(line.isEmpty() ? "#" : "# " + line).append('\n'));
+        return out.toString();
+    }
+
+    private Map<String, Object> hookup(Hookup hookup) {
+        Map<String, Object> entry = new LinkedHashMap<>();
+        entry.put("lead", hookup.lead().value());
+        switch (hookup) {
+            case Hookup.Connect connect -> {
+                entry.put("do", HookupReader.CONNECT);
+                entry.put("serves", connect.serves().word());
+                entry.put("circuits", names(connect.circuits()));
+                entry.put("coupling", coupling(connect.coupling()));
+                entry.put("parts", names(connect.parts()));
+                entry.put("wires", names(connect.wires()));
+                entry.put("settings", connect.settings());
+            }
+            case Hookup.Trim trim -> entry.put("do", HookupReader.TRIM);
+            case Hookup.CapAndKeep cap -> entry.put("do", HookupReader.CAP_AND_KEEP);
+            case Hookup.Hold hold -> {
+                entry.put("do", HookupReader.HOLD);
+                entry.put("serves", hold.serves().word());
+                Map<String, Object> until = new LinkedHashMap<>();
+                until.put("name", hold.until().name());
+                until.put("what", text(hold.until().what()));
+                entry.put("until", until);
+            }
+        }
+        entry.put("because", text(hookup.because()));
+        entry.put("instead-of", texts(hookup.insteadOf()));
+        return entry;
+    }
+
+    private static String coupling(String key) {
+        return (key.startsWith(COUPLING) ? key : BY_HAND).substring(COUPLING.length());
+    }
+
+    private static Map<String, Object> part(AddedPart part) {
+        Map<String, Object> entry = new LinkedHashMap<>();
+        entry.put("id", part.id().value());
+        switch (part) {
+            case AddedPart.Relay relay -> {
+                entry.put("kind", "relay");
+                entry.put("coil", QuantityWriter.write(relay.coil()));
+                entry.put("pull-in", QuantityWriter.write(relay.pullIn()));
+                entry.put("drop-out", QuantityWriter.write(relay.dropOut()));
+                entry.put("make-rating", QuantityWriter.write(relay.makeRating()));
+                entry.put("break-rating", QuantityWriter.write(relay.breakRating()));
+            }
+            case AddedPart.Diode diode -> {
+                entry.put("kind", "diode");
+                entry.put("rating", QuantityWriter.write(diode.rating()));
+                entry.put("reverse", QuantityWriter.write(diode.reverse()));
+            }
+            case AddedPart.Resistor resistor -> {
+                entry.put("kind", "resistor");
+                entry.put("resistance", QuantityWriter.write(resistor.resistance()));
+            }
+            case AddedPart.Fuse fuse -> {
+                entry.put("kind", "fuse");
+                entry.put("rating", QuantityWriter.write(fuse.rating()));
+            }
+            case AddedPart.Load load -> {
+                entry.put("kind", "load");
+                entry.put("extra", load.extra());
+                entry.put("draws", QuantityWriter.write(load.draws()));
+            }
+            case AddedPart.PinSwitch pin -> {
+                entry.put("kind", "pin-switch");
+                entry.put("opening", pin.opening().value());
+            }
+        }
+        return entry;
+    }
+
+    private static Map<String, Object> wire(AddedWire wire) {
+        Map<String, Object> entry = new LinkedHashMap<>();
+        entry.put("id", wire.id().value());
+        entry.put("from", EndText.write(wire.from()));
+        entry.put("to", EndText.write(wire.to()));
+        entry.put("length", QuantityWriter.write(wire.length()));
+        entry.put("size", QuantityWriter.write(wire.size()));
+        return entry;
+    }
+
+    private Map<String, Object> refusal(Refusal refusal) {
+        Map<String, Object> entry = new LinkedHashMap<>();
+        entry.put("wish", refusal.wish().word());
+        entry.put("because", text(refusal.because()));
+        entry.put("possible-if", text(refusal.possibleIf()));
+        return entry;
+    }
+
+    private static Map<String, Object> inputs(PlanFile file) {
+        Map<String, Object> inputs = new LinkedHashMap<>();
+        inputs.put("sheet", input(file.given().sheet()));
+        inputs.put("kit", input(file.given().kit()));
+        inputs.put("order", input(file.given().order()));
+        return inputs;
+    }
+
+    /** The folder is left out: it says where a file lay on one machine, and nothing about the job. */
+    private static Map<String, Object> input(SourceText source) {
+        Map<String, Object> entry = new LinkedHashMap<>();
+        entry.put(
+                "name",
+                source.name()
+                        .substring(Math.max(
+                                        source.name().lastIndexOf('/'),
+                                        source.name().lastIndexOf('\\'))
+                                + 1));
+        entry.put("sha256", TextSum.of(source.text()));
+        entry.put("text", source.text());
+        return entry;
+    }
+
+    private static List<String> names(List<?> ids) {
+        return ids.stream().map(Object::toString).toList();
+    }
+
+    private List<String> texts(List<Phrase> phrases) {
+        return phrases.stream().map(this::text).toList();
+    }
+
+    /** On one line: a reason is one paragraph. */
+    private String text(Phrase phrase) {
+        return words.text(phrase).replaceAll("\\s+", " ").strip();
+    }
+}
