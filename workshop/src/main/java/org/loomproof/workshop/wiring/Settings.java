@@ -11,6 +11,7 @@ import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.Behaviour;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.brief.sheet.Sheet;
@@ -39,7 +40,7 @@ public final class Settings {
 
     /** The setting of a whole situation. */
     public Setting of(Situation situation) {
-        Setting setting = atRest(situation.supply(), situation.controller(), situation.feed());
+        Setting setting = atRest(situation.supply(), situation.controller(), situation.feed(), situation.moment());
         for (Map.Entry<OperableId, String> each : situation.positions().entrySet()) {
             setting = moved(setting, each.getKey(), each.getValue());
         }
@@ -47,20 +48,20 @@ public final class Settings {
     }
 
     /** The setting with everything a person operates at rest. */
-    public Setting atRest(SupplyPoint supply, ControllerState state, ControllerFeed feed) {
+    public Setting atRest(SupplyPoint supply, ControllerState state, ControllerFeed feed, Moment moment) {
         Setting setting =
                 wired.network().atRest().emf(wired.battery(), supply.volts().value());
         for (PartId fuse : wired.added().switches()) {
             setting = has(fuse) ? setting.closed(fuse) : setting;
         }
-        setting = controller(setting, state, feed);
+        setting = controller(setting, behaviour.listOn(state, moment), feed);
         for (Operable operable : sheet.operables()) {
             setting = moved(setting, operable.id(), operable.rest());
         }
         return setting;
     }
 
-    private Setting controller(Setting base, ControllerState state, ControllerFeed feed) {
+    private Setting controller(Setting base, Set<LeadId> on, ControllerFeed feed) {
         Setting setting = base;
         if (wired.controller().isEmpty()) {
             return setting;
@@ -77,7 +78,7 @@ public final class Settings {
         }
         for (Map.Entry<LeadId, Reach> output : controller.outputs().entrySet()) {
             PartId part = output.getValue().part();
-            if (has(part) && behaviour.isOn(output.getKey(), state)) {
+            if (has(part) && on.contains(output.getKey())) {
                 setting = setting.on(part);
             }
         }

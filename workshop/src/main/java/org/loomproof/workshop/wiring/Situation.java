@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 
@@ -14,18 +15,32 @@ import org.loomproof.workshop.trade.supply.SupplyPoint;
  * @param supply volts at the battery
  * @param controller what the controller would do if it lives; it is without supply when its feed is not whole
  * @param feed whether the controller gets its supply and ground
+ * @param moment whether pulses and flashes of that doing are on
  */
 public record Situation(
-        SortedMap<OperableId, String> positions, SupplyPoint supply, ControllerState controller, ControllerFeed feed) {
+        SortedMap<OperableId, String> positions,
+        SupplyPoint supply,
+        ControllerState controller,
+        ControllerFeed feed,
+        Moment moment) {
 
     public Situation {
         positions = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(positions));
+    }
+
+    /** The situation with pulses and flashes on. */
+    public Situation(
+            SortedMap<OperableId, String> positions,
+            SupplyPoint supply,
+            ControllerState controller,
+            ControllerFeed feed) {
+        this(positions, supply, controller, feed, Moment.ACTING);
     }
 
     /** The same with one operable moved. */
     public Situation with(OperableId operable, String position) {
         Map<OperableId, String> moved = new TreeMap<>(positions);
         moved.put(operable, position);
-        return new Situation(new TreeMap<>(moved), supply, controller, feed);
+        return new Situation(new TreeMap<>(moved), supply, controller, feed, moment);
     }
 }

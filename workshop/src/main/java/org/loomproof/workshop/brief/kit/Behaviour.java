@@ -1,6 +1,7 @@
 package org.loomproof.workshop.brief.kit;
 
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -24,7 +25,19 @@ public record Behaviour(
         outputs = List.copyOf(outputs);
     }
 
-    /** True when the output is on in the state. */
+    /** The outputs that are on at that moment of the state, in the kit's order. */
+    public Set<LeadId> listOn(ControllerState state, Moment moment) {
+        Set<LeadId> on = new LinkedHashSet<>();
+        for (OutputBehaviour output : outputs) {
+            boolean lasts = moment == Moment.ACTING || output.timing() == OutputTiming.STEADY;
+            if (output.onIn().contains(state) && lasts) {
+                on.add(output.lead());
+            }
+        }
+        return Collections.unmodifiableSet(on);
+    }
+
+    /** True when the output is on in the state, be it for a pulse. */
     public boolean isOn(LeadId output, ControllerState state) {
         return outputs.stream()
                 .anyMatch(o -> o.lead().equals(output) && o.onIn().contains(state));

@@ -9,11 +9,13 @@ import org.loomproof.network.part.PartId;
 import org.loomproof.network.solve.OperatingPoint;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Reading;
+import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
 import org.loomproof.workshop.wiring.ControllerFeed;
@@ -75,6 +77,11 @@ final class CoilKick implements Claim {
         public boolean concerns(ControllerState state, ControllerFeed feed) {
             return feed == ControllerFeed.WHOLE
                     && fitting.brief().kit().behaviour().isOn(lead, state);
+        }
+
+        @Override
+        public boolean concerns(Condition.Doing doing) {
+            return doing.moment() == Moment.ACTING && concerns(doing.state(), doing.feed());
         }
 
         @Override

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.ElementId;
@@ -18,6 +19,7 @@ import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Reading;
+import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
 import org.loomproof.workshop.quantity.Figures;
@@ -190,6 +192,11 @@ final class DoesItsWork implements Claim {
         @Override
         public boolean concerns(ControllerState state, ControllerFeed feed) {
             return feed == ControllerFeed.WHOLE && onIn.contains(state);
+        }
+
+        @Override
+        public boolean concerns(Condition.Doing doing) {
+            return doing.moment() == Moment.ACTING && concerns(doing.state(), doing.feed());
         }
 
         private double volts(Pair pair) {

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
@@ -55,6 +56,11 @@ final class StockAsBefore implements Claim {
         return feed != ControllerFeed.WHOLE || state == ControllerState.DISARMED || state == ControllerState.OVERRIDE;
     }
 
+    /** A controller that has just unlocked the doors is idle when that pulse is over. */
+    private static boolean isSettled(Condition.Doing doing) {
+        return doing.moment() == Moment.SETTLED;
+    }
+
     /** A controller that lives on through some other lead although its feed is lost acts as it means to: that is no fault here. */
     private static boolean actsOnPurpose(Pair pair) {
         Condition.Doing doing = pair.doing();
@@ -71,6 +77,11 @@ final class StockAsBefore implements Claim {
         @Override
         public boolean concerns(ControllerState state, ControllerFeed feed) {
             return isIdleOrDead(state, feed);
+        }
+
+        @Override
+        public boolean concerns(Condition.Doing doing) {
+            return isSettled(doing) && concerns(doing.state(), doing.feed());
         }
 
         @Override
@@ -124,6 +135,11 @@ final class StockAsBefore implements Claim {
         @Override
         public boolean concerns(ControllerState state, ControllerFeed feed) {
             return isIdleOrDead(state, feed);
+        }
+
+        @Override
+        public boolean concerns(Condition.Doing doing) {
+            return isSettled(doing) && concerns(doing.state(), doing.feed());
         }
 
         @Override

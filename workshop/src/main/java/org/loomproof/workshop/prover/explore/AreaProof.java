@@ -202,7 +202,8 @@ final class AreaProof {
                 space.positions().get(key.positions()),
                 space.supplies().get(key.supply()),
                 doing.state(),
-                doing.feed());
+                doing.feed(),
+                doing.moment());
     }
 
     private Verdict atCorner(Sweep sweep, int inSweep, int c, Sensitivity sensitivity) {

@@ -6,12 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import org.loomproof.network.solve.OperatingPoint;
-import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
-import org.loomproof.workshop.wiring.ControllerFeed;
 
 /** Stock and fitted vehicle side by side in one situation. */
 record Beside(Space space, Key key, Vehicle stock, Vehicle fitted, Working working, Workbench bench) {
@@ -55,13 +53,10 @@ record Beside(Space space, Key key, Vehicle stock, Vehicle fitted, Working worki
 
     /** Solves both vehicles here; empty when one of them does not come to rest. */
     Optional<List<List<Pair>>> solve() {
-        Answers stockAnswers = bench.answers(
-                stock,
-                new Walker(space, stock.settings(), supply(), ControllerState.DISARMED, ControllerFeed.WHOLE)
-                        .at(key.positions()));
-        Answers fittedAnswers = bench.answers(
-                fitted,
-                new Walker(space, fitted.settings(), supply(), doing().state(), doing().feed()).at(key.positions()));
+        Answers stockAnswers =
+                bench.answers(stock, new Walker(space, stock.settings(), supply(), Condition.IDLE).at(key.positions()));
+        Answers fittedAnswers =
+                bench.answers(fitted, new Walker(space, fitted.settings(), supply(), doing()).at(key.positions()));
         return stockAnswers instanceof Answers.AtRest s && fittedAnswers instanceof Answers.AtRest f
                 ? Optional.of(pairs(s, f))
                 : Optional.empty();

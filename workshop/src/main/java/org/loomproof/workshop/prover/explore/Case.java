@@ -7,6 +7,7 @@ import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
 import org.loomproof.workshop.wiring.ControllerFeed;
@@ -26,6 +27,11 @@ public interface Case {
 
     /** Whether it concerns this doing of the controller under this feed. */
     boolean concerns(ControllerState state, ControllerFeed feed);
+
+    /** Whether it concerns that moment too; a case that does not care looks at both. */
+    default boolean concerns(Condition.Doing doing) {
+        return concerns(doing.state(), doing.feed());
+    }
 
     /** Whether it concerns these positions; an operable that is not named is at rest. */
     default boolean concerns(Map<OperableId, String> positions) {

@@ -28,7 +28,7 @@ final class Concern {
 
     private static Optional<Condition.Doing> doing(Case each, Condition condition) {
         return condition.members().stream()
-                .filter(member -> each.concerns(member.state(), member.feed()))
+                .filter(member -> each.concerns(member))
                 .findFirst();
     }
 

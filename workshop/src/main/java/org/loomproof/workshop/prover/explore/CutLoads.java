@@ -8,13 +8,11 @@ import java.util.Objects;
 import java.util.Set;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.workshop.brief.Brief;
-import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
-import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.Reach;
 import org.loomproof.workshop.wiring.VehicleWiring;
@@ -87,6 +85,6 @@ public final class CutLoads {
     }
 
     private static Walker walker(Space space, Vehicle vehicle) {
-        return new Walker(space, vehicle.settings(), SupplyPoint.REST, ControllerState.DISARMED, ControllerFeed.WHOLE);
+        return new Walker(space, vehicle.settings(), SupplyPoint.REST, Condition.IDLE);
     }
 }

@@ -96,6 +96,7 @@ public final class Explorer {
         List<Phrase> bounds = new ArrayList<>();
         bounds.add(Phrase.of("bound.supply-points"));
         bounds.add(Phrase.of("bound.steady-state"));
+        bounds.add(Phrase.of("bound.moments"));
         bounds.add(Phrase.of("bound.histories"));
         bounds.add(Phrase.of("bound.room-temperature"));
         if (!job.variations().isEmpty()) {

@@ -10,9 +10,8 @@ import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.Relay;
 import org.loomproof.network.part.RelayPosition;
 import org.loomproof.network.solve.OperatingPoint;
-import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
-import org.loomproof.workshop.wiring.ControllerFeed;
 
 /**
  * What a vehicle may have been before: contacts that stay where they were find other points of rest than they do from
@@ -36,7 +35,8 @@ record Histories(List<PartId> relays, List<PartId> outputs, List<OperatingPoint>
         outputs.addAll(list(vehicle, HighSideOutput.class));
         List<OperatingPoint> points = new ArrayList<>();
         if (!relays.isEmpty() || !outputs.isEmpty()) {
-            Setting awake = vehicle.settings().atRest(SupplyPoint.HIGH, ControllerState.DISARMED, ControllerFeed.WHOLE);
+            Setting awake = vehicle.settings()
+                    .atRest(SupplyPoint.HIGH, Condition.IDLE.state(), Condition.IDLE.feed(), Condition.IDLE.moment());
             bench.settled(vehicle.wired(), held(awake, relays)).ifPresent(points::add);
             for (PartId relay : relays.size() > 1 ? relays : List.<PartId>of()) {
                 bench.settled(vehicle.wired(), held(awake, List.of(relay))).ifPresent(points::add);

@@ -2,10 +2,9 @@ package org.loomproof.workshop.prover.explore;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
-import org.loomproof.workshop.wiring.ControllerFeed;
 
 /** The stock vehicle solved at every supply point and combination of positions: it has no controller to ask about. */
 final class StockTable {
@@ -22,8 +21,7 @@ final class StockTable {
         Workbench bench = new Workbench();
         List<List<Answers>> answers = new ArrayList<>();
         for (SupplyPoint supply : space.supplies()) {
-            Walker settings =
-                    new Walker(space, stock.settings(), supply, ControllerState.DISARMED, ControllerFeed.WHOLE);
+            Walker settings = new Walker(space, stock.settings(), supply, Condition.IDLE);
             List<Answers> row = new ArrayList<>();
             for (int p = 0; p < space.positions().size(); p++) {
                 row.add(bench.answers(stock, settings.at(p)));

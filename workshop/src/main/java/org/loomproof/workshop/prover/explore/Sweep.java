@@ -95,7 +95,7 @@ final class Sweep {
         private void walk(int condition, int supply) {
             Condition.Doing doing = space.conditions().get(condition).representative();
             Walker settings =
-                    new Walker(space, fitted.settings(), space.supplies().get(supply), doing.state(), doing.feed());
+                    new Walker(space, fitted.settings(), space.supplies().get(supply), doing);
             for (int p = 0; p < space.positions().size(); p++) {
                 Setting setting = settings.at(p);
                 List<Integer> asked = concern.at(condition, p);

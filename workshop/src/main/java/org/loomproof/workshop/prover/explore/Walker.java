@@ -3,11 +3,10 @@ package org.loomproof.workshop.prover.explore;
 import java.util.ArrayList;
 import java.util.List;
 import org.loomproof.network.netlist.Setting;
-import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
-import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.Settings;
 
 /** Settings of a space's combinations one after another; each costs only the operables that have moved. */
@@ -20,10 +19,10 @@ final class Walker {
     /** The positions that {@link #partly} was made with. */
     private final List<String> moved = new ArrayList<>();
 
-    Walker(Space space, Settings settings, SupplyPoint supply, ControllerState state, ControllerFeed feed) {
+    Walker(Space space, Settings settings, SupplyPoint supply, Condition.Doing doing) {
         this.space = space;
         this.settings = settings;
-        partly.add(settings.atRest(supply, state, feed));
+        partly.add(settings.atRest(supply, doing.state(), doing.feed(), doing.moment()));
     }
 
     Setting at(int combination) {

@@ -2,14 +2,13 @@ package org.loomproof.workshop.prover.state;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.brief.kit.LeadId;
-import org.loomproof.workshop.brief.kit.OutputBehaviour;
+import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.wiring.ControllerFeed;
 
 /**
@@ -19,8 +18,11 @@ import org.loomproof.workshop.wiring.ControllerFeed;
  */
 public record Condition(List<Doing> members) {
 
-    /** What the controller is doing and whether it is fed. */
-    public record Doing(ControllerState state, ControllerFeed feed) {}
+    /** What the controller is doing, whether it is fed, and whether its pulses and flashes are on. */
+    public record Doing(ControllerState state, ControllerFeed feed, Moment moment) {}
+
+    /** Disarmed, fed, and nothing switched on: for a vehicle without controller, and where none has a say. */
+    public static final Doing IDLE = new Doing(ControllerState.DISARMED, ControllerFeed.WHOLE, Moment.SETTLED);
 
     public Condition {
         members = List.copyOf(members);
@@ -31,7 +33,10 @@ public record Condition(List<Doing> members) {
         return members.getFirst();
     }
 
-    /** All conditions of a kit, whole feed first. A feed without a fuse of its own has none that could be out. */
+    /**
+     * All conditions of a kit, whole feed first. A feed without a fuse of its own has none that could be out. Once the feed is
+     * lost only what is steady counts: a pulse or a flash that keeps the controller alive lets go of it by itself.
+     */
     public static List<Condition> list(Kit kit, boolean hasFeedFuse) {
         List<Condition> conditions = new ArrayList<>();
         for (ControllerFeed feed : ControllerFeed.values()) {
@@ -39,10 +44,14 @@ public record Condition(List<Doing> members) {
                 continue;
             }
             Map<Set<LeadId>, List<Doing>> byOutputs = new LinkedHashMap<>();
-            for (ControllerState state : LIVE) {
-                byOutputs
-                        .computeIfAbsent(outputsOn(kit, state), o -> new ArrayList<>())
-                        .add(new Doing(state, feed));
+            for (Moment moment : Moment.values()) {
+                if (moment == Moment.SETTLED || feed == ControllerFeed.WHOLE) {
+                    for (ControllerState state : LIVE) {
+                        byOutputs
+                                .computeIfAbsent(kit.behaviour().listOn(state, moment), on -> new ArrayList<>())
+                                .add(new Doing(state, feed, moment));
+                    }
+                }
             }
             byOutputs.values().forEach(members -> conditions.add(new Condition(members)));
         }
@@ -57,14 +66,4 @@ public record Condition(List<Doing> members) {
             ControllerState.ARMED,
             ControllerState.WARNING,
             ControllerState.SOUNDING);
-
-    private static Set<LeadId> outputsOn(Kit kit, ControllerState state) {
-        Set<LeadId> on = new LinkedHashSet<>();
-        for (OutputBehaviour output : kit.behaviour().outputs()) {
-            if (output.onIn().contains(state)) {
-                on.add(output.lead());
-            }
-        }
-        return on;
-    }
 }

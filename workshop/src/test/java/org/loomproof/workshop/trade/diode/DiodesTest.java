@@ -22,7 +22,8 @@ class DiodesTest {
                 .isEqualTo("1N4002");
         assertThat(Diodes.findFor(new Amps(1.5), new Volts(100)).orElseThrow().name())
                 .isEqualTo("1N5401");
-        assertThat(Diodes.findFor(new Amps(4), new Volts(100)).orElseThrow().name()).isEqualTo("6A1");
+        assertThat(Diodes.findFor(new Amps(4), new Volts(100)).orElseThrow().name())
+                .isEqualTo("6A1");
         assertThat(Diodes.findFor(new Amps(7), new Volts(100))).isEmpty();
     }
 }

@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.workshop.prover.state;
+
+import org.jspecify.annotations.NullMarked;
