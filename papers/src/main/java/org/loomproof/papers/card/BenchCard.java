@@ -37,6 +37,12 @@ public final class BenchCard {
         List<Markup> content = new ArrayList<>();
         content.add(Parts.heading(words.of("bench-card.title"), brief, words).add(signature()));
         content.add(tally());
+        content.add(Element.of(
+                        "p",
+                        words.of(
+                                "bench-card.joints",
+                                words.joint(brief.order().shop().joint())))
+                .styled("joints"));
         content.add(Parts.cautions(words.of("bench-card.cautions"), plan.cautions(), words));
         leadsByPlug().forEach((plug, leads) -> content.add(plug(plug, leads)));
         content.add(new PartTable(plan, words).section());
@@ -103,8 +109,7 @@ public final class BenchCard {
                                 words.of("bench-card.done"),
                                 words.of("bench-card.position"),
                                 words.of("bench-card.lead"),
-                                words.of("bench-card.what-to-do"),
-                                words.of("bench-card.why")),
+                                words.of("bench-card.what-to-do")),
                         body);
         return Element.of("section")
                 .styled("plug")

@@ -56,9 +56,7 @@ final class LeadRow {
                         Element.of("td").styled("wire").addAll(appearance(lead, samePlug)),
                         Element.of("td")
                                 .styled("work")
-                                .addAll(hookup.map(h -> work(lead, h)).orElseGet(this::undecided)),
-                        Element.of("td")
-                                .styled("why")
+                                .addAll(hookup.map(h -> work(lead, h)).orElseGet(this::undecided))
                                 .addAll(hookup.map(this::why).orElse(List.of())));
     }
 
@@ -69,8 +67,9 @@ final class LeadRow {
                 lead.colour().isPresent()
                         ? colour.addAll(Parts.colour(lead.colour().orElseThrow(), words))
                         : colour.add(words.of("bench-card.colour-not-said")));
-        look.add(Element.of("p", lead.size().typical().toString()));
-        look.add(Element.of("p", words.role(lead.role())).styled("role"));
+        String size = lead.size().typical().toString();
+        look.add(Element.of("p", words.of("bench-card.role-size", words.role(lead.role()), size))
+                .styled("role"));
         String alike = samePlug.stream()
                 .filter(other -> !other.id().equals(lead.id()))
                 .filter(other -> lead.colour().isPresent() && other.colour().equals(lead.colour()))
@@ -181,11 +180,10 @@ final class LeadRow {
                 }
             }
         }
-        String joint = words.joint(brief.order().shop().joint());
         if (cut) {
-            return words.of("bench-card.cut-here", joint);
+            return words.of("bench-card.cut-here");
         }
-        return tapped ? words.of("bench-card.tap-here", joint) : words.of("bench-card.through-others");
+        return tapped ? words.of("bench-card.tap-here") : words.of("bench-card.through-others");
     }
 
     private String through(Hookup.Connect connect) {
@@ -214,7 +212,7 @@ final class LeadRow {
 
     private List<Markup> why(Hookup hookup) {
         List<Markup> why = new ArrayList<>();
-        why.add(Element.of("p", words.of(hookup.because())));
+        why.add(Element.of("p", words.of(hookup.because())).styled("because"));
         for (Phrase lost : hookup.insteadOf()) {
             why.add(Element.of("p", words.of("bench-card.instead-of", lost)).styled("instead-of"));
         }
