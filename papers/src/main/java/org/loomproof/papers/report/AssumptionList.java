@@ -56,26 +56,27 @@ final class AssumptionList {
                     .with("id", name(a))
                     .add(
                             Element.of("th", name(a)).with("scope", "row"),
-                            Parts.cell(words.of("report.figure"), a.figure()),
-                            Parts.cell(words.of("report.taken"), words.of("report.range", a.low(), a.high())),
+                            Parts.cell(words.of("proof-report.figure"), a.figure()),
                             Parts.cell(
-                                    words.of("report.settled-by"),
+                                    words.of("proof-report.taken"), words.of("proof-report.range", a.low(), a.high())),
+                            Parts.cell(
+                                    words.of("proof-report.settled-by"),
                                     words.of(a.settledBy().what()))));
         }
         return Element.of("section")
                 .with("id", "assumptions")
                 .add(
-                        Element.of("h2", words.of("report.assumptions"))
+                        Element.of("h2", words.of("proof-report.assumptions"))
                                 .add(Element.of("small", String.valueOf(names.size()))),
-                        Element.of("p", words.of("report.assumptions-mean")),
+                        Element.of("p", words.of("proof-report.assumptions-mean")),
                         Element.of("table")
                                 .styled("list")
                                 .add(
                                         Parts.tableHead(
-                                                words.of("report.number"),
-                                                words.of("report.figure"),
-                                                words.of("report.taken"),
-                                                words.of("report.settled-by")),
+                                                words.of("proof-report.number"),
+                                                words.of("proof-report.figure"),
+                                                words.of("proof-report.taken"),
+                                                words.of("proof-report.settled-by")),
                                         body));
     }
 }

@@ -21,13 +21,14 @@ record ClaimEntry(Brief brief, AssumptionList assumptions, Wording words) {
     Element of(ClaimResult result, Element entry) {
         Element whole = switch (result.verdict()) {
             case Verdict.Holds v ->
-                entry.add(margin(v.tightest(), "report.to-spare")
-                        .addAll(Parts.fact(words.of("report.deciding"), words.situation(v.deciding(), brief.sheet()))));
-            case Verdict.Broken v -> entry.add(margin(v.worst(), "report.short-by"), witness(v.witness()));
+                entry.add(margin(v.tightest(), "proof-report.to-spare")
+                        .addAll(Parts.fact(
+                                words.of("proof-report.deciding"), words.situation(v.deciding(), brief.sheet()))));
+            case Verdict.Broken v -> entry.add(margin(v.worst(), "proof-report.short-by"), witness(v.witness()));
             case Verdict.Open v -> open(entry, v);
         };
         if (!result.restsOn().isEmpty()) {
-            Element rests = Element.of("p").styled("rests-on").add(Element.of("b", words.of("report.rests-on")));
+            Element rests = Element.of("p").styled("rests-on").add(Element.of("b", words.of("proof-report.rests-on")));
             for (Element link : assumptions.links(result.restsOn())) {
                 rests = rests.add(new Text(" "), link);
             }
@@ -40,8 +41,8 @@ record ClaimEntry(Brief brief, AssumptionList assumptions, Wording words) {
         String slack = Figures.plain(Math.abs(margin.slack())) + (margin.unit().isEmpty() ? "" : " " + margin.unit());
         return Element.of("dl")
                 .styled("margin")
-                .addAll(Parts.fact(words.of("report.computed"), words.of(margin.computed())))
-                .addAll(Parts.fact(words.of("report.allowed"), words.of(margin.allowed())))
+                .addAll(Parts.fact(words.of("proof-report.computed"), words.of(margin.computed())))
+                .addAll(Parts.fact(words.of("proof-report.allowed"), words.of(margin.allowed())))
                 .addAll(Parts.fact(words.of(slackKey), slack));
     }
 
@@ -58,14 +59,14 @@ record ClaimEntry(Brief brief, AssumptionList assumptions, Wording words) {
         return Element.of("div")
                 .styled("witness")
                 .add(
-                        Element.of("h4", words.of("report.witness")),
+                        Element.of("h4", words.of("proof-report.witness")),
                         steps,
-                        Element.of("h4", words.of("report.seen")),
+                        Element.of("h4", words.of("proof-report.seen")),
                         seen,
                         Element.of(
                                         "p",
                                         words.of(
-                                                "report.situation",
+                                                "proof-report.situation",
                                                 words.situation(witness.situation(), brief.sheet())))
                                 .styled("situation"));
     }
@@ -80,6 +81,6 @@ record ClaimEntry(Brief brief, AssumptionList assumptions, Wording words) {
         for (Measurement measurement : settledBy) {
             list = list.add(Element.of("li", words.of(measurement.what())));
         }
-        return whole.add(Element.of("h4", words.of("report.settles-it")), list);
+        return whole.add(Element.of("h4", words.of("proof-report.settles-it")), list);
     }
 }

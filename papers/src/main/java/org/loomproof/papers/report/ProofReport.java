@@ -47,11 +47,11 @@ public final class ProofReport {
 
     private String page(List<Element> drawings) {
         List<Markup> content = new ArrayList<>();
-        content.add(Parts.heading(words.of("report.title"), brief, words));
+        content.add(Parts.heading(words.of("proof-report.title"), brief, words));
         content.add(summary());
         addRefusals(content);
         addHolds(content);
-        content.add(Parts.cautions(words.of("report.cautions"), plan.cautions(), words));
+        content.add(Parts.cautions(words.of("proof-report.cautions"), plan.cautions(), words));
         ClaimEntry entries = new ClaimEntry(brief, assumptions, words);
         addClaims(content, Mark.BROKEN, listResults(Verdict.Broken.class), entries);
         addClaims(content, Mark.OPEN, listResults(Verdict.Open.class), entries);
@@ -63,8 +63,8 @@ public final class ProofReport {
             content.add(drawings(drawings));
         }
         content.add(effort());
-        String title =
-                words.of("page.title", words.of("report.title"), brief.order().job());
+        String title = words.of(
+                "page.title", words.of("proof-report.title"), brief.order().job());
         return Page.of(words.messages().locale(), title, "report", content);
     }
 
@@ -76,11 +76,11 @@ public final class ProofReport {
 
     private Element summary() {
         Element tiles = Element.of("ul").styled("tiles");
-        tiles = tiles.add(tile(Mark.HOLDS, tally.holding(), "report.holds", "#holds"));
-        tiles = tiles.add(tile(Mark.BROKEN, tally.broken(), "report.broken", "#broken"));
-        tiles = tiles.add(tile(Mark.OPEN, tally.open(), "report.open", "#open"));
-        tiles = tiles.add(tile(Mark.REFUSED, tally.refused(), "report.refused", "#refused"));
-        tiles = tiles.add(tile(Mark.WAITING, tally.waiting(), "report.waiting", "#waiting"));
+        tiles = tiles.add(tile(Mark.HOLDS, tally.holding(), "proof-report.holds", "#holds"));
+        tiles = tiles.add(tile(Mark.BROKEN, tally.broken(), "proof-report.broken", "#broken"));
+        tiles = tiles.add(tile(Mark.OPEN, tally.open(), "proof-report.open", "#open"));
+        tiles = tiles.add(tile(Mark.REFUSED, tally.refused(), "proof-report.refused", "#refused"));
+        tiles = tiles.add(tile(Mark.WAITING, tally.waiting(), "proof-report.waiting", "#waiting"));
         return Element.of("section")
                 .styled("summary " + tally.mark().styleClass())
                 .add(
@@ -104,12 +104,15 @@ public final class ProofReport {
             return;
         }
         Element section = section(
-                Mark.REFUSED, "refused", "report.refusals", plan.refusals().size());
+                Mark.REFUSED,
+                "refused",
+                "proof-report.refusals",
+                plan.refusals().size());
         for (Refusal refusal : plan.refusals()) {
-            section = section.add(entry(Mark.REFUSED, words.of("report.refused-wish", words.wish(refusal.wish())))
+            section = section.add(entry(Mark.REFUSED, words.of("proof-report.refused-wish", words.wish(refusal.wish())))
                     .add(
                             Element.of("p", words.of(refusal.because())),
-                            labelled("report.possible-if", words.of(refusal.possibleIf()))));
+                            labelled("proof-report.possible-if", words.of(refusal.possibleIf()))));
         }
         content.add(section);
     }
@@ -122,17 +125,19 @@ public final class ProofReport {
         if (holds.isEmpty()) {
             return;
         }
-        Element section = section(Mark.WAITING, "waiting", "report.holds-of-leads", holds.size());
+        Element section = section(Mark.WAITING, "waiting", "proof-report.holds-of-leads", holds.size());
         for (Hookup.Hold hold : holds) {
             String lead = words.of(
-                    "report.waiting-lead",
+                    "proof-report.waiting-lead",
                     hold.lead().value(),
                     words.role(brief.kit().lead(hold.lead()).role()),
                     words.wish(hold.serves()));
             section = section.add(entry(Mark.WAITING, lead)
                     .add(
                             Element.of("p", words.of(hold.because())),
-                            labelled("report.measure", words.of(hold.until().what()))));
+                            labelled(
+                                    "proof-report.measure",
+                                    words.of(hold.until().what()))));
         }
         content.add(section);
     }
@@ -147,7 +152,7 @@ public final class ProofReport {
             case HOLDS -> "holds";
             case REFUSED, WAITING, CAUTION -> throw new IllegalArgumentException(mark + " is not of a claim");
         };
-        Element section = section(mark, id, "report.claims-" + id, results.size());
+        Element section = section(mark, id, "proof-report.claims-" + id, results.size());
         for (ClaimResult result : results) {
             section = section.add(entries.of(result, entry(mark, words.of(result.statement()))));
         }
@@ -195,21 +200,21 @@ public final class ProofReport {
         Element section = Element.of("section")
                 .styled("effort")
                 .add(
-                        Element.of("h2", words.of("report.effort")),
+                        Element.of("h2", words.of("proof-report.effort")),
                         Element.of(
                                 "p",
                                 words.of(
-                                        "report.effort-counts",
+                                        "proof-report.effort-counts",
                                         proof.effort().situations(),
                                         proof.effort().solves(),
                                         proof.effort().corners())));
         if (proof.bounds().isEmpty()) {
-            return section.add(Element.of("p", words.of("report.no-bounds")));
+            return section.add(Element.of("p", words.of("proof-report.no-bounds")));
         }
         Element list = Element.of("ul");
         for (Phrase bound : proof.bounds()) {
             list = list.add(Element.of("li", words.of(bound)));
         }
-        return section.add(Element.of("p", words.of("report.bounds")), list);
+        return section.add(Element.of("p", words.of("proof-report.bounds")), list);
     }
 }

@@ -40,10 +40,10 @@ record Tally(int holding, int broken, int open, int refused, int waiting) {
     /** The key of the sentence that answers: may this be built? */
     String answer() {
         return switch (mark()) {
-            case BROKEN -> "report.answer-broken";
-            case OPEN -> "report.answer-open";
-            case REFUSED -> "report.answer-refused";
-            case HOLDS -> "report.answer-holds";
+            case BROKEN -> "proof-report.answer-broken";
+            case OPEN -> "proof-report.answer-open";
+            case REFUSED -> "proof-report.answer-refused";
+            case HOLDS -> "proof-report.answer-holds";
             case WAITING, CAUTION -> throw new IllegalStateException("no answer for " + mark());
         };
     }

@@ -1,0 +1,122 @@
+package org.loomproof.papers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.loomproof.papers.card.BenchCard;
+import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Plan;
+import org.w3c.dom.Element;
+
+class BenchCardTest {
+
+    private static final Reading CARD =
+            Reading.of(BenchCard.page(SampleJob.brief(), SampleJob.plan(), SampleJob.words()));
+
+    private static Element row(String lead) {
+        return CARD.elements("tr", "lead").stream()
+                .filter(r ->
+                        r.getElementsByTagName("small").item(0).getTextContent().equals(lead))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void everyLeadHasOneRowWithOneBoxToTickInTheKitsOrder() {
+        List<String> leads = CARD.elements("tr", "lead").stream()
+                .map(r -> r.getElementsByTagName("small").item(0).getTextContent())
+                .toList();
+        assertThat(leads)
+                .containsExactlyElementsOf(SampleJob.brief().kit().leads().stream()
+                        .map(Lead::id)
+                        .map(Object::toString)
+                        .toList());
+        assertThat(CARD.elements("input")).hasSize(leads.size());
+    }
+
+    @Test
+    void eachColourIsDrawnAndLettered() {
+        Element row = row("P1-5");
+        assertThat(row.getTextContent()).contains("PK/BK");
+        Element swatch = (Element) row.getElementsByTagName("svg").item(0);
+        assertThat(((Element) swatch.getElementsByTagName("rect").item(0)).getAttribute("fill"))
+                .isEqualTo("#f291b2");
+        assertThat(((Element) swatch.getElementsByTagName("path").item(0)).getAttribute("fill"))
+                .isEqualTo("#1c1c1c");
+    }
+
+    @Test
+    void theStarterLeadSaysWhereToCutAndWhereToTap() {
+        assertThat(row("P1-5").getTextContent())
+                .contains("4 mm², behind column shroud, connector C21, cavity 5. Cut here, join both sides.")
+                .contains("2.5 mm², behind column shroud, connector C21, cavity 3. Tap, do not cut.")
+                .contains("starter, cut, side before the cut → K1 terminal 30")
+                .contains("Not chosen: A make contact (87)");
+    }
+
+    @Test
+    void settingsOfTheKitStandAtTheLeadThatNeedsThem() {
+        assertThat(row("P3-1").getTextContent()).contains("lock pulse: 0.8 s");
+        assertThat(row("P1-4").getTextContent()).doesNotContain("lock pulse");
+    }
+
+    @Test
+    void leadsThatLookAlikeInOnePlugWarnOfEachOther() {
+        assertThat(row("P2-3").getTextContent()).contains("Looks like P2-4");
+        assertThat(row("P2-4").getTextContent()).contains("Looks like P2-3");
+        assertThat(CARD.elements("p", "look-alike")).hasSize(2);
+    }
+
+    @Test
+    void aLeadOnHoldHasRoomForTheReading() {
+        assertThat(row("P3-3").getTextContent())
+                .contains(
+                        "Hold",
+                        "Measure: the interior light's wire at the lamp",
+                        "Reading (levels-of interior-light):");
+    }
+
+    @Test
+    void aLeadThePlanForgetsIsShownAsNotDecided() {
+        List<Hookup> allButOne = SampleJob.plan().hookups().subList(1, 21);
+        Plan plan =
+                new Plan(allButOne, SampleJob.plan().parts(), SampleJob.plan().wires(), List.of(), List.of());
+        Reading card = Reading.of(BenchCard.page(SampleJob.brief(), plan, SampleJob.words()));
+        assertThat(card.elements("tr", "do-undecided")).hasSize(1);
+        assertThat(card.elements("tr", "lead")).hasSize(21);
+    }
+
+    @Test
+    void cautionsStandAboveTheFirstPlug() {
+        String text = CARD.text();
+        assertThat(text.indexOf("Yellow loom along the left sill")).isPositive().isLessThan(text.indexOf("Plug P1"));
+        assertThat(text.indexOf("vehicle maker's instructions")).isPositive().isLessThan(text.indexOf("Plug P1"));
+    }
+
+    @Test
+    void everyPartAndEveryWireHasOneRowWithBothEnds() {
+        List<String> heads = CARD.elements("tbody").stream()
+                .flatMap(b -> rowHeads(b).stream())
+                .toList();
+        for (AddedPart part : SampleJob.plan().parts()) {
+            assertThat(heads).containsOnlyOnce(part.id().value());
+        }
+        for (AddedWire wire : SampleJob.plan().wires()) {
+            assertThat(heads).containsOnlyOnce(wire.id().value());
+        }
+        assertThat(CARD.text()).contains("free, insulate");
+    }
+
+    private static List<String> rowHeads(Element body) {
+        var found = body.getElementsByTagName("th");
+        List<String> heads = new java.util.ArrayList<>();
+        for (int i = 0; i < found.getLength(); i++) {
+            heads.add(found.item(i).getTextContent());
+        }
+        return heads;
+    }
+}

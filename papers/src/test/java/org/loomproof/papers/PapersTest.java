@@ -1,0 +1,96 @@
+package org.loomproof.papers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.loomproof.papers.drawing.Inspection;
+import org.loomproof.papers.drawing.PlacedDrawing;
+import org.loomproof.papers.folder.FolderOutcome;
+import org.loomproof.papers.folder.Paper;
+import org.loomproof.papers.folder.PaperFolder;
+import org.loomproof.papers.schematic.Schematic;
+import org.loomproof.workshop.words.Messages;
+
+class PapersTest {
+
+    private static final String PLAN = "format: loomproof plan 1\n";
+
+    private static List<Paper> papers() {
+        return Papers.of(SampleJob.brief(), SampleJob.plan(), SampleProof.proof(), PLAN, Messages.english());
+    }
+
+    /** Also leaves them where a person can look at them. */
+    @Test
+    void thePapersOfAJobAreAPlanABenchCardAProofAndASchematic() {
+        Path folder = Path.of("target", "sample-papers");
+        assertThat(papers())
+                .extracting(Paper::name)
+                .containsExactly("plan.yaml", "bench-card.html", "proof.html", "schematic.svg");
+        assertThat(PaperFolder.write(folder, papers())).isEqualTo(new FolderOutcome.Written(folder));
+    }
+
+    @Test
+    void thePlanIsPutInAsItWasGiven() {
+        assertThat(papers().getFirst().text()).isEqualTo(PLAN);
+    }
+
+    @Test
+    void theSameJobGivesTheSameBytes() {
+        assertThat(papers()).isEqualTo(papers());
+    }
+
+    @Test
+    void everyPageIsWellFormedAndFetchesNothing() {
+        Pattern fetches = Pattern.compile("(src=|url\\(|@import|<script|<link|<iframe)");
+        for (Paper paper : papers().subList(1, 4)) {
+            Reading.of(paper.text());
+            assertThat(paper.text()).doesNotContainPattern(fetches);
+            assertThat(paper.text().replaceAll("xmlns=\"http://www.w3.org/[a-z0-9/]*\"", ""))
+                    .doesNotContain("http:", "https:");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "</td><script>alert(1)</script>",
+                "\" onload=\"alert(1)\" x='",
+                "&lt;b&gt; & <!-- ]]> {0} ''",
+                "\u202Egnidliub \u2066nedda\u2069 \u05E2\u05D1\u05E8\u05D9\u05EA \u0639\u0631\u0628\u064A",
+                "\uD83D\uDE9A van \uD83D\uDD27\uD83C\uDFFD \uD800 lone \u0000\u0007 control",
+                "Averyveryverylongnamewithoutanyplacetobreakit-Averyveryverylongnamewithoutanyplacetobreakit-"
+                        + "Averyveryverylongnamewithoutanyplacetobreakit-Averyveryverylongnamewithoutanyplacetobreakit"
+            })
+    void namesThatMeanHarmAreOnlyText(String nasty) {
+        HostileJob job = new HostileJob(nasty);
+        List<Paper> papers = Papers.of(job.brief(), job.plan(), SampleProof.proof(), PLAN, Messages.english());
+        int elementsOfTheTameCard =
+                Reading.of(papers().get(1).text()).elements("*").size();
+        for (Paper paper : papers.subList(1, 4)) {
+            Reading read = Reading.of(paper.text());
+            assertThat(read.elements("script")).isEmpty();
+            assertThat(read.elements("*")).noneMatch(e -> e.hasAttribute("onload"));
+            assertThat(paper.text()).doesNotContain("\u202E", "\u2066", "\u0000");
+        }
+        // The hostile card has a setting and a rejected option at each connected lead; apart from those nothing is
+        // added.
+        assertThat(Reading.of(papers.get(1).text()).elements("*").size() - elementsOfTheTameCard)
+                .isLessThanOrEqualTo(4 * SampleJob.plan().hookups().size());
+        for (PlacedDrawing sheet : Schematic.sheets(job.brief(), job.plan(), SampleJob.words())) {
+            Inspection found = Inspection.of(sheet);
+            assertThat(found.overlaps()).isEmpty();
+            assertThat(found.struck()).isEmpty();
+            assertThat(found.outside()).isEmpty();
+        }
+    }
+
+    @Test
+    void anotherLanguageIsNamedOnThePage() {
+        assertThat(papers().get(1).text()).contains("lang=\"en\"");
+    }
+}

@@ -1,0 +1,5 @@
+/** Escaping. */
+@NullMarked
+package org.loomproof.papers.markup;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Words and marks. */
+@NullMarked
+package org.loomproof.papers.page;
+
+import org.jspecify.annotations.NullMarked;
