@@ -1,0 +1,129 @@
+package org.loomproof.workshop.planner.coupling;
+
+import java.util.List;
+import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.sheet.Circuit;
+import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.Metres;
+import org.loomproof.workshop.sizing.CoilCurrent;
+import org.loomproof.workshop.trade.diode.DiodeType;
+import org.loomproof.workshop.trade.relay.RelayType;
+import org.loomproof.workshop.trade.wire.AllowedDrop;
+
+/** How an output works factory wires: straight, through a diode each, or through a relay. */
+public final class Driving {
+
+    private Driving() {}
+
+    /** Which pole the output gives while it is on. */
+    public enum Side {
+        LOW,
+        HIGH
+    }
+
+    /**
+     * One factory wire to be driven.
+     *
+     * @param circuit which
+     * @param active the pole that makes it active
+     * @param carries what flows then
+     * @param fusedFor what a fuse in its feed is chosen for
+     * @param run from the controller
+     * @param drop what it is for
+     */
+    public record Line(Circuit circuit, Side active, Amps carries, Amps fusedFor, Metres run, AllowedDrop drop) {}
+
+    /** The output on the wires as it is. Only for wires that may be joined with each other. */
+    public static Draft straight(Lead lead, List<Line> lines) {
+        Draft.Builder draft = Draft.of("coupling.straight").throughController(fromController(lines));
+        End last = Draft.lead(lead);
+        for (Line line : lines) {
+            draft.run(last, Draft.tap(line.circuit()), line.run(), line.carries(), line.drop());
+            last = Draft.tap(line.circuit());
+        }
+        return draft.build();
+    }
+
+    /** A diode in each wire, so that no wire feeds another, nor a controller that has lost its supply or its ground. */
+    public static Draft withDiodes(Lead lead, List<Line> lines, DiodeType diode) {
+        Draft.Builder draft = Draft.of("coupling.isolation-diodes").throughController(fromController(lines));
+        End last = Draft.lead(lead);
+        for (Line line : lines) {
+            AddedPartId d = Draft.local(lead.id(), "diode " + line.circuit().id());
+            String towardsLead = line.active() == Side.HIGH ? "A" : "K";
+            String towardsLine = line.active() == Side.HIGH ? "K" : "A";
+            draft.with(new Piece.Diode(d, diode));
+            draft.run(last, Draft.at(d, towardsLead), Draft.BESIDE, line.carries(), line.drop());
+            draft.run(Draft.at(d, towardsLine), Draft.tap(line.circuit()), line.run(), line.carries(), line.drop());
+            last = Draft.at(d, towardsLead);
+        }
+        return draft.build();
+    }
+
+    /**
+     * A relay in front of each wire: 30 on the wire, 87 on the pole it wants, the coil between the output and the other
+     * pole, a clamp diode across the coil.
+     *
+     * @param coils the feed that coils hang on when the output is low-side and the contact needs no feed
+     * @param contact the feed for contacts of positive wires
+     */
+    public static Draft byRelay(
+            Lead lead, Side output, List<Line> lines, RelayType relay, DiodeType clamp, Feed coils, Feed contact) {
+        Amps coil = CoilCurrent.most(relay.coil());
+        Draft.Builder draft = Draft.of("coupling.relay");
+        if (output == Side.HIGH) {
+            draft.throughController(new Amps(coil.value() * lines.size()));
+        }
+        End last = Draft.lead(lead);
+        for (Line line : lines) {
+            AddedPartId k = Draft.local(lead.id(), "relay " + line.circuit().id());
+            draft.with(new Piece.Relay(k, relay));
+            last = switch (line.active()) {
+                case LOW -> {
+                    draft.run(Draft.at(k, "30"), Draft.tap(line.circuit()), line.run(), line.carries(), line.drop());
+                    draft.run(Draft.at(k, "87"), Draft.body(), Draft.BESIDE, line.carries(), line.drop());
+                    yield coil(output, k, last, coil, coils, draft);
+                }
+                case HIGH -> {
+                    Feed near = contact.reaching(k, "87", line.carries(), line.fusedFor(), line.drop(), draft);
+                    draft.fused(
+                            Draft.at(k, "30"),
+                            Draft.tap(line.circuit()),
+                            line.run(),
+                            line.carries(),
+                            line.drop(),
+                            contact.fuse());
+                    yield coil(output, k, last, coil, near, draft);
+                }
+            };
+            Clamp.across(k, clamp, draft);
+        }
+        return draft.build();
+    }
+
+    /** Puts the coil between the output and the other pole. */
+    static End coil(Side output, AddedPartId k, End last, Amps coil, Feed feed, Draft.Builder draft) {
+        Metres length = last instanceof End.OfLead ? feed.run() : Draft.BESIDE;
+        return switch (output) {
+            case LOW -> {
+                feed.to(Draft.at(k, "86"), coil, AllowedDrop.SIGNAL, draft);
+                draft.run(last, Draft.at(k, "85"), length, coil, AllowedDrop.SIGNAL);
+                yield Draft.at(k, "85");
+            }
+            case HIGH -> {
+                draft.run(Draft.at(k, "85"), Draft.body(), Draft.BESIDE, coil, AllowedDrop.SIGNAL);
+                draft.run(last, Draft.at(k, "86"), length, coil, AllowedDrop.SIGNAL);
+                yield Draft.at(k, "86");
+            }
+        };
+    }
+
+    private static Amps fromController(List<Line> lines) {
+        return new Amps(lines.stream()
+                .filter(line -> line.active() == Side.HIGH)
+                .mapToDouble(line -> line.carries().value())
+                .sum());
+    }
+}

@@ -1,0 +1,54 @@
+package org.loomproof.workshop.planner.coupling;
+
+import java.util.Optional;
+import org.loomproof.workshop.brief.sheet.Circuit;
+import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.Metres;
+import org.loomproof.workshop.trade.wire.AllowedDrop;
+
+/**
+ * A feed taken from a factory circuit through a fuse of its own near the take-off. Everything that names the same fuse hangs
+ * on the same feed.
+ *
+ * @param circuit where it is taken
+ * @param fuse the fuse's local name
+ * @param run the length from the fuse to what it feeds
+ * @param reached an end that the feed already reaches, from where it goes on
+ */
+public record Feed(Circuit circuit, AddedPartId fuse, Metres run, Optional<End> reached) {
+
+    /** A fuse stands 150 to 300 mm from where the feed is taken; this much is planned. Common practice, no published source. */
+    public static final Metres TAKE_OFF = new Metres(0.2);
+
+    /** A feed that reaches nothing yet. */
+    public static Feed from(Circuit circuit, AddedPartId fuse, Metres run) {
+        return new Feed(circuit, fuse, run, Optional.empty());
+    }
+
+    /** Runs the feed to an end. */
+    void to(End end, Amps carries, AllowedDrop drop, Draft.Builder draft) {
+        to(end, carries, carries, drop, draft);
+    }
+
+    /** Runs the feed to a terminal whose load may start with a surge, and gives the feed as it goes on from there. */
+    Feed reaching(
+            AddedPartId part, String terminal, Amps carries, Amps fusedFor, AllowedDrop drop, Draft.Builder draft) {
+        End end = Draft.at(part, terminal);
+        to(end, carries, fusedFor, drop, draft);
+        return new Feed(circuit, fuse, run, Optional.of(end));
+    }
+
+    private void to(End end, Amps carries, Amps fusedFor, AllowedDrop drop, Draft.Builder draft) {
+        draft.with(new Piece.Fuse(fuse, fusedFor, false));
+        draft.fused(Draft.tap(circuit), Draft.at(fuse, "1"), TAKE_OFF, carries, drop, fuse);
+        draft.fused(
+                reached.orElse(Draft.at(fuse, "2")),
+                end,
+                reached.isPresent() ? Draft.BESIDE : run,
+                carries,
+                drop,
+                fuse);
+    }
+}

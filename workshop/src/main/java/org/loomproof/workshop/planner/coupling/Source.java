@@ -1,0 +1,51 @@
+package org.loomproof.workshop.planner.coupling;
+
+import org.loomproof.workshop.brief.sheet.Circuit;
+import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.quantity.Metres;
+
+/** Where an input gets what it reads: a factory wire, or a pin switch that the work adds. */
+public sealed interface Source {
+
+    /** How far it is from the controller. */
+    Metres run();
+
+    /** The end to join. */
+    End end();
+
+    /** A factory wire. */
+    record Wire(Circuit circuit, Metres run) implements Source {
+        @Override
+        public End end() {
+            return Draft.tap(circuit);
+        }
+    }
+
+    /** A factory wire that is taken through a fuse near the take-off, since its own fuse is too large for a thin lead. */
+    record Fused(Feed feed) implements Source {
+        @Override
+        public Metres run() {
+            return feed.run();
+        }
+
+        @Override
+        public End end() {
+            return Draft.at(feed.fuse(), "2");
+        }
+    }
+
+    /** An added pin switch, which goes to the body while its opening is open. */
+    record Pin(OperableId opening, Metres run) implements Source {
+        /** The pin's local name: one an opening, whoever reads it. */
+        public AddedPartId part() {
+            return Draft.local(opening, "pin");
+        }
+
+        @Override
+        public End end() {
+            return Draft.at(part(), "1");
+        }
+    }
+}

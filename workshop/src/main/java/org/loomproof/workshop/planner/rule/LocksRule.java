@@ -1,0 +1,95 @@
+package org.loomproof.workshop.planner.rule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.kit.LeadRole;
+import org.loomproof.workshop.brief.order.Wish;
+import org.loomproof.workshop.brief.sheet.Circuit;
+import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.plan.Refusal;
+import org.loomproof.workshop.planner.survey.Joint;
+import org.loomproof.workshop.trade.wire.AllowedDrop;
+
+/**
+ * The locks are worked at the wires of the lock switch. Both directions stand or fall together: a car that can be locked and
+ * not unlocked is worse than one without the wish.
+ */
+public final class LocksRule implements Rule {
+
+    private static final Wish WISH = Wish.LOCKS;
+
+    @Override
+    public Set<LeadRole> roles() {
+        return Set.of(LeadRole.LOCK, LeadRole.UNLOCK);
+    }
+
+    @Override
+    public Set<Wish> wishes() {
+        return Set.of(WISH);
+    }
+
+    @Override
+    public List<Question> questions(Job job, List<Lead> leads) {
+        if (leads.isEmpty()) {
+            return List.of();
+        }
+        if (!job.wants(WISH)) {
+            return List.of(Question.settled(
+                    "locks",
+                    Option.of(
+                            leads.stream().map(l -> Aside.notAskedFor(l, WISH)).toList())));
+        }
+        List<Circuit> legs = job.finder().list(CircuitRole.LOCK_MOTOR_LEG);
+        boolean onlyLegs = !legs.isEmpty()
+                && job.finder().list(CircuitRole.LOCK).isEmpty()
+                && job.finder().list(CircuitRole.UNLOCK).isEmpty();
+        return List.of(
+                onlyLegs
+                        ? Question.settled(
+                                "locks",
+                                Option.refused(
+                                        FactoryOutputs.refusalOf(WISH, legs.getFirst()), Aside.allRefused(leads, WISH)))
+                        : new Question("locks", bothWays(job, leads)));
+    }
+
+    private static List<Option> bothWays(Job job, List<Lead> leads) {
+        Optional<Lead> lock = first(leads, LeadRole.LOCK);
+        Optional<Lead> unlock = first(leads, LeadRole.UNLOCK);
+        List<Lead> pair = Stream.of(lock, unlock).flatMap(Optional::stream).toList();
+        List<List<Option>> ways = pair.stream().map(lead -> ways(job, lead)).toList();
+        Optional<Refusal> refusal = ways.stream()
+                .flatMap(List::stream)
+                .flatMap(o -> o.refusals().stream())
+                .findFirst();
+        if (refusal.isPresent()) {
+            return List.of(Option.refused(refusal.get(), Aside.allRefused(leads, WISH)));
+        }
+        int most = ways.stream().mapToInt(List::size).max().orElse(1);
+        List<Option> options = new ArrayList<>();
+        for (int i = 0; i < most; i++) {
+            List<Decision> decisions = new ArrayList<>();
+            for (List<Option> way : ways) {
+                decisions.addAll(way.get(Math.min(i, way.size() - 1)).decisions());
+            }
+            leads.stream()
+                    .filter(l -> !pair.contains(l))
+                    .map(l -> Aside.another(l, first(leads, l.role()).orElseThrow()))
+                    .forEach(decisions::add);
+            options.add(Option.of(decisions));
+        }
+        return options;
+    }
+
+    private static Optional<Lead> first(List<Lead> leads, LeadRole role) {
+        return leads.stream().filter(l -> l.role() == role).findFirst();
+    }
+
+    private static List<Option> ways(Job job, Lead lead) {
+        CircuitRole role = lead.role() == LeadRole.LOCK ? CircuitRole.LOCK : CircuitRole.UNLOCK;
+        return FactoryOutputs.options(job, lead, WISH, job.finder().one(role, Joint.POWER_TAP), AllowedDrop.LOCK_MOTOR);
+    }
+}

@@ -1,0 +1,36 @@
+package org.loomproof.workshop.planner.rule;
+
+import java.util.List;
+import org.loomproof.workshop.plan.Refusal;
+import org.loomproof.workshop.words.Phrase;
+
+/**
+ * One way to answer a question.
+ *
+ * @param decisions one for each lead of the question
+ * @param refusals wishes that this way turns down
+ * @param cautions what to beware of, where this work is
+ */
+public record Option(List<Decision> decisions, List<Refusal> refusals, List<Phrase> cautions) {
+
+    public Option {
+        decisions = List.copyOf(decisions);
+        refusals = List.copyOf(refusals);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** Decisions alone. */
+    public static Option of(List<? extends Decision> decisions) {
+        return new Option(List.copyOf(decisions), List.of(), List.of());
+    }
+
+    /** A refusal and what becomes of the leads. */
+    public static Option refused(Refusal refusal, List<? extends Decision> decisions) {
+        return new Option(List.copyOf(decisions), List.of(refusal), List.of());
+    }
+
+    /** The same with cautions. */
+    public Option beware(List<Phrase> more) {
+        return new Option(decisions, refusals, more);
+    }
+}

@@ -1,0 +1,33 @@
+package org.loomproof.workshop.planner.rule;
+
+import java.util.List;
+import java.util.Set;
+import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.kit.LeadRole;
+import org.loomproof.workshop.brief.order.Wish;
+import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.planner.survey.Found;
+import org.loomproof.workshop.planner.survey.Joint;
+import org.loomproof.workshop.trade.wire.AllowedDrop;
+
+/** The trunk is released where its switch releases it. */
+public final class TrunkReleaseRule implements Rule {
+
+    @Override
+    public Set<LeadRole> roles() {
+        return Set.of(LeadRole.TRUNK_RELEASE);
+    }
+
+    @Override
+    public Set<Wish> wishes() {
+        return Set.of(Wish.TRUNK_RELEASE);
+    }
+
+    @Override
+    public List<Question> questions(Job job, List<Lead> leads) {
+        return OneOutput.questions(job, leads, Wish.TRUNK_RELEASE, lead -> {
+            Found found = job.finder().one(CircuitRole.TRUNK_RELEASE, Joint.POWER_TAP);
+            return FactoryOutputs.options(job, lead, Wish.TRUNK_RELEASE, found, AllowedDrop.LOCK_MOTOR);
+        });
+    }
+}

@@ -1,0 +1,140 @@
+package org.loomproof.workshop.planner.search;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.plan.Refusal;
+import org.loomproof.workshop.planner.coupling.Piece;
+import org.loomproof.workshop.planner.coupling.Run;
+import org.loomproof.workshop.planner.rule.Decision;
+import org.loomproof.workshop.planner.rule.Job;
+import org.loomproof.workshop.planner.rule.Option;
+import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.words.Phrase;
+
+/** Makes a plan of one answer to every question: numbers and sizes for parts and wires, a hookup for every lead. */
+final class Assembly {
+
+    private final Job job;
+    private final Map<LeadId, Decision> decisions = new LinkedHashMap<>();
+    private final Set<Refusal> refusals = new LinkedHashSet<>();
+    private final Set<Phrase> cautions = new LinkedHashSet<>();
+    private final Ledger ledger = new Ledger();
+
+    private Assembly(Job job) {
+        this.job = job;
+    }
+
+    /** The plan of those answers. */
+    static Plan of(Job job, List<Option> answers, List<Refusal> furtherRefusals, List<Phrase> generalCautions) {
+        Assembly assembly = new Assembly(job);
+        assembly.cautions.addAll(generalCautions);
+        answers.forEach(assembly::take);
+        assembly.refusals.addAll(furtherRefusals);
+        return assembly.plan();
+    }
+
+    private void take(Option option) {
+        for (Decision decision : option.decisions()) {
+            if (decisions.put(decision.lead(), decision) != null) {
+                throw new IllegalStateException("lead " + decision.lead() + " is decided twice");
+            }
+        }
+        refusals.addAll(option.refusals());
+        cautions.addAll(option.cautions());
+    }
+
+    private Plan plan() {
+        List<Lead> leads = job.brief().kit().leads();
+        double throughController = 0;
+        for (Lead lead : leads) {
+            if (decisions.get(lead.id()) instanceof Decision.Join join) {
+                ledger.enter(join.draft());
+                throughController += join.draft().throughController().value();
+            }
+        }
+        Sizes sizes = new Sizes(job, ledger, new Amps(throughController));
+        List<AddedPart> parts = ledger.listPieces().stream()
+                .map(same -> part(same.getFirst(), sizes))
+                .toList();
+        List<AddedWire> wires =
+                ledger.listRuns().stream().map(same -> wire(same, sizes)).toList();
+        List<Hookup> hookups = leads.stream().map(this::hookup).toList();
+        cautions.addAll(sizes.cautions());
+        cautions.add(Drain.phrase(job, decisions.values()));
+        return new Plan(hookups, parts, wires, List.copyOf(refusals), List.copyOf(cautions));
+    }
+
+    private AddedPart part(Piece piece, Sizes sizes) {
+        AddedPartId id = ledger.number(piece.name());
+        return switch (piece) {
+            case Piece.Relay(var name, var type) ->
+                new AddedPart.Relay(
+                        id,
+                        type.coil(),
+                        type.pullIn(),
+                        type.dropOut(),
+                        type.makeRating(),
+                        type.breakRating().orElseThrow());
+            case Piece.Diode(var name, var type) -> new AddedPart.Diode(id, type.average(), type.reverse());
+            case Piece.Resistor(var name, var resistance) -> new AddedPart.Resistor(id, resistance);
+            case Piece.Fuse fuse -> new AddedPart.Fuse(id, sizes.rating(fuse.name()));
+            case Piece.Load(var name, var extra, var draws) -> new AddedPart.Load(id, extra, draws);
+            case Piece.Pin(var name, var opening) -> new AddedPart.PinSwitch(id, opening);
+        };
+    }
+
+    private AddedWire wire(List<Run> same, Sizes sizes) {
+        Run run = same.getFirst();
+        return new AddedWire(
+                ledger.number(run),
+                ledger.numbered(run.from()),
+                ledger.numbered(run.to()),
+                run.length(),
+                sizes.size(same));
+    }
+
+    private Hookup hookup(Lead lead) {
+        Decision decision = decisions.get(lead.id());
+        if (decision == null) {
+            throw new IllegalStateException("lead " + lead.id() + " is not decided");
+        }
+        return switch (decision) {
+            case Decision.Leave(var hookup) -> hookup;
+            case Decision.Join join ->
+                new Hookup.Connect(
+                        lead.id(),
+                        join.serves(),
+                        join.circuits(),
+                        join.draft().key(),
+                        join.draft().pieces().stream()
+                                .map(p -> ledger.number(p.name()))
+                                .distinct()
+                                .toList(),
+                        join.draft().runs().stream()
+                                .map(ledger::number)
+                                .distinct()
+                                .toList(),
+                        settings(lead),
+                        join.because(),
+                        join.insteadOf());
+        };
+    }
+
+    /** What is set on the kit for a lead: the kit describes its leads as they come out of the box. */
+    private List<String> settings(Lead lead) {
+        return job.brief().kit().options().stream()
+                .filter(o -> o.leads().contains(lead.id()) && !o.settings().isEmpty())
+                .map(o -> o.name() + ": " + o.settings().getFirst())
+                .toList();
+    }
+}

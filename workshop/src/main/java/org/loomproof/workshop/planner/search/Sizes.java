@@ -1,0 +1,165 @@
+package org.loomproof.workshop.planner.search;
+
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.planner.coupling.Piece;
+import org.loomproof.workshop.planner.coupling.Run;
+import org.loomproof.workshop.planner.rule.Job;
+import org.loomproof.workshop.planner.survey.Finder;
+import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.SquareMillimetres;
+import org.loomproof.workshop.quantity.Volts;
+import org.loomproof.workshop.sizing.FuseChoice;
+import org.loomproof.workshop.sizing.WireChoice;
+import org.loomproof.workshop.trade.wire.Conductor;
+import org.loomproof.workshop.trade.wire.Conductors;
+import org.loomproof.workshop.words.Phrase;
+
+/** Chooses fuses for all that hangs on them, and wires for their current, their drop and the fuse in front of them. */
+final class Sizes {
+
+    /** A wire without a fuse of its own is protected by the factory fuse or by the output that feeds it. */
+    private static final Amps NO_FUSE = new Amps(0);
+
+    /** A run is one of two that share the drop allowed: there and back, or before and behind a part. */
+    private static final double SHARE_OF_DROP = 0.5;
+
+    /**
+     * Wire makers pair gauges with metric sizes up to a fifth larger than their copper (18 AWG, 0.82 mm², is sold as 1 mm²).
+     */
+    private static final double GAUGE_FOR_METRIC = 0.8;
+
+    private final Job job;
+    private final Ledger ledger;
+    private final Amps throughController;
+    private final Map<AddedPartId, Amps> ratings = new HashMap<>();
+    private final Set<Phrase> cautions = new LinkedHashSet<>();
+
+    /**
+     * Sizes for what stands in the ledger.
+     *
+     * @param throughController what all outputs together draw through the controller's own supply
+     */
+    Sizes(Job job, Ledger ledger, Amps throughController) {
+        this.job = job;
+        this.ledger = ledger;
+        this.throughController = throughController;
+    }
+
+    /** What the sizes chosen ask to beware of. */
+    Set<Phrase> cautions() {
+        return cautions;
+    }
+
+    /** The fuse of that local name: for all it carries; when no wire behind it bears that, the largest that the wire bears. */
+    Amps rating(AddedPartId fuse) {
+        Amps known = ratings.get(fuse);
+        if (known == null) {
+            known = choose(fuse);
+            ratings.put(fuse, known);
+        }
+        return known;
+    }
+
+    private Amps choose(AddedPartId fuse) {
+        Amps carries = carriedBy(fuse);
+        Amps ceiling = leastCeilingBehind(fuse);
+        Optional<Amps> fitting = FuseChoice.rating(carries, ceiling);
+        if (fitting.isEmpty()) {
+            cautions.add(Phrase.of("caution.fuse-too-small", ledger.number(fuse), carries, ceiling));
+        }
+        Amps chosen = fitting.orElseGet(() -> FuseChoice.largestUnder(ceiling));
+        compareWithFactoryFuse(fuse, chosen);
+        return chosen;
+    }
+
+    private Amps carriedBy(AddedPartId fuse) {
+        double carries = 0;
+        boolean feedsController = false;
+        for (Piece piece : ledger.named(fuse)) {
+            if (piece instanceof Piece.Fuse said) {
+                carries += said.carries().value();
+                feedsController |= said.feedsController();
+            }
+        }
+        return new Amps(feedsController ? carries + throughController.value() : carries);
+    }
+
+    /** The kit's leads cannot be made thicker: the thinnest behind a fuse bounds it. */
+    private Amps leastCeilingBehind(AddedPartId fuse) {
+        double thickest = listBought().getLast().fuseCeiling().value();
+        return new Amps(ledger.behind(fuse).stream()
+                .flatMap(run -> leadOf(run).stream())
+                .mapToDouble(lead -> ceiling(lead.size().typical()).value())
+                .min()
+                .orElse(thickest));
+    }
+
+    /** Of two fuses in a row the smaller opens first: ours should. */
+    private void compareWithFactoryFuse(AddedPartId fuse, Amps chosen) {
+        for (Run run : ledger.behind(fuse)) {
+            if (run.from() instanceof End.Tap(var circuit)) {
+                Finder.findFuseAmps(job.brief().sheet().circuit(circuit))
+                        .filter(factory -> factory <= chosen.value())
+                        .ifPresent(factory -> cautions.add(Phrase.of(
+                                "caution.factory-fuse", ledger.number(fuse), chosen, circuit, new Amps(factory))));
+            }
+        }
+    }
+
+    /** The size of a run, named as often as couplings ask for it: the kit's own for a lead, else what it must bear. */
+    SquareMillimetres size(List<Run> same) {
+        Run run = same.getFirst();
+        Amps carries =
+                new Amps(same.stream().mapToDouble(r -> r.carries().value()).sum());
+        Amps fuse = run.behind().map(this::rating).orElse(NO_FUSE);
+        Volts allowed = new Volts(run.drop().volts().value() * SHARE_OF_DROP);
+        return leadOf(run)
+                .map(lead -> lead.size().typical())
+                .orElseGet(() -> WireChoice.choose(
+                                listNoThinnerThan(run.noThinnerThan()), carries, run.length(), allowed, fuse)
+                        .area());
+    }
+
+    private Optional<Lead> leadOf(Run run) {
+        return Stream.of(run.from(), run.to())
+                .flatMap(end -> end instanceof End.OfLead(var lead) ? Stream.of(lead) : Stream.empty())
+                .map(job.brief().kit()::lead)
+                .findFirst();
+    }
+
+    private static Amps ceiling(SquareMillimetres size) {
+        return Conductors.find(size)
+                .map(Conductor::fuseCeiling)
+                .orElseGet(() -> Conductors.listMetric().stream()
+                        .filter(c -> c.area().value() <= size.value())
+                        .reduce((thinner, thicker) -> thicker)
+                        .orElse(Conductors.listMetric().getFirst())
+                        .fuseCeiling());
+    }
+
+    private List<Conductor> listNoThinnerThan(Optional<SquareMillimetres> least) {
+        List<Conductor> bought = listBought();
+        // A gauge stands in for the metric size it is sold as when it is at most this much thinner.
+        double area = least.map(SquareMillimetres::value).orElse(0.0) * GAUGE_FOR_METRIC;
+        List<Conductor> fitting =
+                bought.stream().filter(c -> c.area().value() >= area).toList();
+        return fitting.isEmpty() ? List.of(bought.getLast()) : fitting;
+    }
+
+    private List<Conductor> listBought() {
+        List<Conductor> all = switch (job.brief().order().shop().sizes()) {
+            case AWG -> Conductors.listGauges();
+            case MM2 -> Conductors.listMetric();
+        };
+        return all.stream().filter(Conductor::bought).toList();
+    }
+}

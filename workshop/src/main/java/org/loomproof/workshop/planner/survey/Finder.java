@@ -1,0 +1,218 @@
+package org.loomproof.workshop.planner.survey;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.loomproof.workshop.brief.Certainty;
+import org.loomproof.workshop.brief.sheet.Access;
+import org.loomproof.workshop.brief.sheet.Circuit;
+import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.brief.sheet.Level;
+import org.loomproof.workshop.brief.sheet.PathStep;
+import org.loomproof.workshop.brief.sheet.Sheet;
+import org.loomproof.workshop.planner.explain.Measurements;
+import org.loomproof.workshop.planner.explain.Terms;
+import org.loomproof.workshop.words.Phrase;
+
+/**
+ * Looks for the circuit that serves a role. It answers with the circuit, with the measurement that must come first, or with
+ * the reason why it must not be joined. It never chooses by colour, and the order of the sheet does not matter.
+ */
+public final class Finder {
+
+    private static final Comparator<Circuit> BY_NAME = Comparator.comparing(Circuit::id);
+
+    private final Sheet sheet;
+
+    /** Looks on that sheet. */
+    public Finder(Sheet sheet) {
+        this.sheet = sheet;
+    }
+
+    /** All circuits of a role, by name. */
+    public List<Circuit> list(CircuitRole role) {
+        return sheet.listCircuits(role).stream().sorted(BY_NAME).toList();
+    }
+
+    /** The one circuit of the role; several that are equally sure are a question. */
+    public Found one(CircuitRole role, Joint joint) {
+        return switch (every(role, joint)) {
+            case Found.Usable usable
+            when usable.circuits().size() > 1 ->
+                new Found.Waiting(
+                        Measurements.whichOf(role, names(usable.circuits())),
+                        Phrase.of("hold.ambiguous", names(usable.circuits()), Terms.role(role)));
+            case Found found -> found;
+        };
+    }
+
+    /** All circuits that serve the role together, surest entries only. */
+    public Found every(CircuitRole role, Joint joint) {
+        List<Circuit> all = list(role);
+        return all.isEmpty()
+                ? new Found.Waiting(Measurements.find(role), Phrase.of("hold.missing", Terms.role(role)))
+                : amongst(role, all, joint);
+    }
+
+    /** The constant supply with the largest factory fuse: it has the most to spare. */
+    public Found constantSupply() {
+        return switch (every(CircuitRole.CONSTANT_SUPPLY, Joint.POWER_TAP)) {
+            case Found.Usable(var circuits, var passedOver) -> {
+                Comparator<Circuit> byFuse = Comparator.comparingDouble(Finder::fuseAmps);
+                List<Circuit> best = circuits.stream()
+                        .sorted(byFuse.reversed().thenComparing(BY_NAME))
+                        .toList();
+                List<Phrase> reasons = new ArrayList<>(passedOver);
+                best.stream()
+                        .skip(1)
+                        .map(c -> Phrase.of(
+                                "lost.smaller-fuse", c.id(), best.getFirst().id()))
+                        .forEach(reasons::add);
+                yield new Found.Usable(List.of(best.getFirst()), reasons);
+            }
+            case Found found -> found;
+        };
+    }
+
+    /** The factory fuse in front of a circuit's wire, when its path names one; the largest is meant when there are several. */
+    public static Optional<Double> findFuseAmps(Circuit circuit) {
+        return circuit.paths().stream()
+                .flatMap(List::stream)
+                .filter(PathStep.Fuse.class::isInstance)
+                .map(step -> ((PathStep.Fuse) step).rating().typical().value())
+                .max(Comparator.naturalOrder());
+    }
+
+    private static double fuseAmps(Circuit circuit) {
+        return findFuseAmps(circuit).orElse(0.0);
+    }
+
+    /** Judges candidates of one role: what is barred, what must be measured, and which of the rest are surest. */
+    public Found amongst(CircuitRole role, List<Circuit> all, Joint joint) {
+        List<Circuit> left = new ArrayList<>(all);
+        List<Phrase> passedOver = new ArrayList<>();
+        Optional<Found> barred = barred(left);
+        if (barred.isPresent()) {
+            return barred.get();
+        }
+        left.removeIf(c -> drop(c, isBarred(c), "lost.barred", passedOver));
+        Optional<Circuit> doubtful =
+                left.stream().filter(c -> contradicts(c, left)).findFirst();
+        if (doubtful.isPresent()) {
+            return new Found.Waiting(
+                    Measurements.levelsOf(doubtful.get()),
+                    Phrase.of("hold.contradictory", doubtful.get().id()));
+        }
+        if (joint == Joint.CUT && left.stream().allMatch(c -> c.access() == Access.MAY_BE_TAPPED)) {
+            return new Found.Waiting(
+                    Measurements.accessTo(left.getFirst()),
+                    Phrase.of("hold.may-not-be-cut", left.getFirst().id()));
+        }
+        left.removeIf(c ->
+                drop(c, joint == Joint.CUT && c.access() == Access.MAY_BE_TAPPED, "lost.may-not-be-cut", passedOver));
+        return surest(role, left, joint, passedOver);
+    }
+
+    private Found surest(CircuitRole role, List<Circuit> left, Joint joint, List<Phrase> passedOver) {
+        Certainty best = left.stream()
+                .map(c -> c.basis().certainty())
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+        Circuit first = left.stream()
+                .filter(c -> c.basis().certainty() == best)
+                .findFirst()
+                .orElseThrow();
+        if (joint.needsMoreThanAGuess() && best.compareTo(Certainty.STATED) > 0) {
+            return new Found.Waiting(
+                    Measurements.levelsOf(first),
+                    Phrase.of("hold.guessed", first.id(), Terms.role(role), Terms.certainty(best)));
+        }
+        left.removeIf(c -> drop(c, c.basis().certainty().compareTo(best) > 0, "lost.less-sure", passedOver));
+        Optional<Circuit> unknown =
+                left.stream().filter(c -> c.paths().isEmpty()).findFirst();
+        if (unknown.isPresent()) {
+            return new Found.Waiting(
+                    Measurements.pathOf(unknown.get()),
+                    Phrase.of("hold.no-path", unknown.get().id()));
+        }
+        return new Found.Usable(left, passedOver);
+    }
+
+    private static Optional<Found> barred(List<Circuit> circuits) {
+        if (circuits.stream().allMatch(c -> Family.of(c.switching()) == Family.DATA)) {
+            return Optional.of(new Found.Forbidden(
+                    Phrase.of("refuse.data-only", circuits.getFirst().id()), Phrase.of("possible.data-only")));
+        }
+        if (circuits.stream().allMatch(Finder::isBarred)) {
+            return Optional.of(new Found.Waiting(
+                    Measurements.accessTo(circuits.getFirst()),
+                    Phrase.of("hold.not-to-be-touched", circuits.getFirst().id())));
+        }
+        return Optional.empty();
+    }
+
+    private static boolean isBarred(Circuit circuit) {
+        return circuit.access() == Access.NOT_TO_BE_TOUCHED || Family.of(circuit.switching()) == Family.DATA;
+    }
+
+    /** True when an entry contradicts itself, or says of one place what another entry of the role says otherwise. */
+    private static boolean contradicts(Circuit circuit, List<Circuit> others) {
+        return !switchesAsItsRole(circuit)
+                || others.stream()
+                        .anyMatch(o -> !o.id().equals(circuit.id())
+                                && o.basis().certainty() == circuit.basis().certainty()
+                                && isSamePlace(o, circuit)
+                                && !o.switching().equals(circuit.switching()));
+    }
+
+    /** A supply is always at supply, an ignition goes to supply; anything else rests and acts at different levels. */
+    private static boolean switchesAsItsRole(Circuit circuit) {
+        Level always = new Level.Supply();
+        return switch (circuit.role()) {
+            case CONSTANT_SUPPLY ->
+                circuit.switching().rest().equals(always)
+                        && circuit.switching().active().equals(always);
+            case IGNITION, SECOND_IGNITION, ACCESSORY -> Family.of(circuit.switching()) == Family.POSITIVE;
+            case STARTER,
+                    SECOND_STARTER,
+                    GROUND,
+                    DOOR_TRIGGER,
+                    HOOD_TRIGGER,
+                    TRUNK_TRIGGER,
+                    INTERIOR_LIGHT,
+                    PARKING_LAMP,
+                    HORN,
+                    LOCK,
+                    UNLOCK,
+                    LOCK_MOTOR_LEG,
+                    TRUNK_RELEASE,
+                    WINDOW,
+                    BRAKE,
+                    TACHOMETER,
+                    FUEL_PUMP,
+                    DATA,
+                    RESTRAINT,
+                    HIGH_VOLTAGE,
+                    OTHER -> Family.of(circuit.switching()) != Family.CONTRADICTORY;
+        };
+    }
+
+    private static boolean isSamePlace(Circuit one, Circuit other) {
+        return !one.where().connector().isBlank()
+                && !one.where().cavity().isBlank()
+                && one.where().connector().equals(other.where().connector())
+                && one.where().cavity().equals(other.where().cavity());
+    }
+
+    private static boolean drop(Circuit circuit, boolean dropped, String key, List<Phrase> passedOver) {
+        if (dropped) {
+            passedOver.add(Phrase.of(key, circuit.id()));
+        }
+        return dropped;
+    }
+
+    private static List<String> names(List<Circuit> circuits) {
+        return circuits.stream().map(c -> c.id().toString()).toList();
+    }
+}

@@ -1,0 +1,77 @@
+package org.loomproof.workshop.weigh;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.planner.Planner;
+import org.loomproof.workshop.planner.search.Candidates;
+import org.loomproof.workshop.prover.Prover;
+import org.loomproof.workshop.prover.verdict.Proof;
+import org.loomproof.workshop.words.Phrase;
+
+/**
+ * Has candidates proven in the planner's order and picks the best. It stops as soon as a plan is proven that no candidate left
+ * can beat: nothing broken, nothing open, and none of the rest turns down or holds less or has fewer parts.
+ */
+public final class Weigher {
+
+    /** More candidates than this are not proven. */
+    public static final int MOST_WEIGHED = 24;
+
+    private final BiFunction<Brief, Plan, Proof> prover;
+
+    /** Weighs with the prover. */
+    public Weigher() {
+        this(Prover::prove);
+    }
+
+    Weigher(BiFunction<Brief, Plan, Proof> prover) {
+        this.prover = prover;
+    }
+
+    private record Weighed(Plan plan, Proof proof, Score score) {}
+
+    /** The best plan for a brief, with its proof and the reasons why others lost. */
+    public PlannedJob weigh(Brief brief) {
+        return weigh(brief, Planner.plan(brief));
+    }
+
+    PlannedJob weigh(Brief brief, Candidates candidates) {
+        List<Weighed> weighed = new ArrayList<>();
+        List<Plan> left = new ArrayList<>(candidates.plans());
+        Weighed best = take(brief, left.removeFirst(), weighed);
+        while (!left.isEmpty() && weighed.size() < MOST_WEIGHED) {
+            Score toBeat = best.score();
+            if (toBeat.isProven()) {
+                left.removeIf(plan -> Score.atBest(plan).compareTo(toBeat) >= 0);
+                if (left.isEmpty()) {
+                    break;
+                }
+            }
+            Weighed next = take(brief, left.removeFirst(), weighed);
+            if (next.score().compareTo(best.score()) < 0) {
+                best = next;
+            }
+        }
+        List<Phrase> bounds = new ArrayList<>(candidates.bounds());
+        if (!left.isEmpty()) {
+            bounds.add(Phrase.of("bound.weighed", weighed.size(), weighed.size() + left.size()));
+        }
+        Plan winner = best.plan();
+        for (Weighed other : weighed) {
+            if (!other.equals(best)) {
+                winner = Losers.tell(winner, other.plan(), other.proof(), Losers.isWorse(other.score(), best.score()));
+            }
+        }
+        return new PlannedJob(winner, best.proof(), weighed.size(), bounds);
+    }
+
+    private Weighed take(Brief brief, Plan plan, List<Weighed> weighed) {
+        Proof proof = prover.apply(brief, plan);
+        Weighed result = new Weighed(plan, proof, Score.of(plan, proof));
+        weighed.add(result);
+        return result;
+    }
+}
