@@ -52,8 +52,8 @@ class BenchCardTest {
     @Test
     void theStarterLeadSaysWhereToCutAndWhereToTap() {
         assertThat(row("P1-5").getTextContent())
-                .contains("4 mm², behind column shroud, connector C21, cavity 5. Cut here, join both sides.")
-                .contains("2.5 mm², behind column shroud, connector C21, cavity 3. Tap, do not cut.")
+                .contains("4 mm², column shroud, connector C21, cavity 5. Cut here, join both sides.")
+                .contains("2.5 mm², column shroud, connector C21, cavity 3. Tap, do not cut.")
                 .contains("starter, cut, side before the cut → K1 terminal 30")
                 .contains("Not chosen: A make contact (87)");
     }

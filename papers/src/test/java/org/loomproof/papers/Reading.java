@@ -12,7 +12,7 @@ import org.w3c.dom.Element;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
-/** Reads a paper back with the parser of the Java library, which refuses whatever is not well-formed. */
+/** Reads a paper back with the parser of the Java library, which refuses whatever is not well-formed. Hard spaces become plain. */
 record Reading(Document document) {
 
     static Reading of(String paper) {
@@ -20,7 +20,7 @@ record Reading(Document document) {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
             factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
             DocumentBuilder builder = factory.newDocumentBuilder();
-            return new Reading(builder.parse(new InputSource(new StringReader(paper))));
+            return new Reading(builder.parse(new InputSource(new StringReader(paper.replace('\u00A0', ' ')))));
         } catch (ParserConfigurationException | IOException e) {
             throw new IllegalStateException(e);
         } catch (SAXException e) {

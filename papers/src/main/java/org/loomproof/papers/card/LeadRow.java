@@ -67,7 +67,7 @@ final class LeadRow {
                 lead.colour().isPresent()
                         ? colour.addAll(Parts.colour(lead.colour().orElseThrow(), words))
                         : colour.add(words.of("bench-card.colour-not-said")));
-        String size = lead.size().typical().toString();
+        String size = words.figure(lead.size().typical());
         look.add(Element.of("p", words.of("bench-card.role-size", words.role(lead.role()), size))
                 .styled("role"));
         String alike = samePlug.stream()
@@ -158,11 +158,11 @@ final class LeadRow {
             line = line.addAll(Parts.colour(circuit.colour().orElseThrow(), words));
         }
         List<String> said = new ArrayList<>();
-        circuit.size().ifPresent(size -> said.add(size.typical().toString()));
+        circuit.size().ifPresent(size -> said.add(words.figure(size.typical())));
         String where = words.where(circuit.where());
         said.add(where.isEmpty() ? words.of("where.not-said") : where);
         line = line.add(" " + String.join(", ", said) + ". ");
-        return line.add(Element.of("b", jointAt(circuit.id(), wires)));
+        return line.add(Element.of("b", jointAt(circuit.id(), wires)).styled("joint"));
     }
 
     private String jointAt(CircuitId circuit, List<AddedWire> wires) {

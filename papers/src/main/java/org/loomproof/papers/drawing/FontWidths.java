@@ -40,6 +40,9 @@ public final class FontWidths {
         if (c >= FIRST && c < FIRST + ASCII.length) {
             return ASCII[c - FIRST];
         }
+        if (c == 0xA0) {
+            return ASCII[0];
+        }
         if (c < 0x250) {
             return 1000;
         }

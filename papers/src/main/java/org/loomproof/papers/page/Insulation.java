@@ -91,6 +91,6 @@ public final class Insulation {
                 .with("width", String.valueOf(WIDTH - 1))
                 .with("height", String.valueOf(HEIGHT - 1))
                 .with("fill", "none")
-                .with("stroke", "#333"));
+                .with("stroke", "#6b747c"));
     }
 }

@@ -15,6 +15,7 @@ import org.loomproof.workshop.brief.sheet.Where;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.quantity.Quantity;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.words.Messages;
@@ -100,9 +101,14 @@ public record Wording(Messages messages) {
         return terminal.equals("-") ? "−" : terminal;
     }
 
+    /** A value that a line never ends in: number and unit stay together. */
+    public String figure(Quantity quantity) {
+        return quantity.toString().replace(' ', '\u00A0');
+    }
+
     /** A wire: size and length. */
     public String wire(AddedWire wire) {
-        return of("wire.size-length", wire.size().toString(), wire.length().toString());
+        return of("wire.size-length", figure(wire.size()), figure(wire.length()));
     }
 
     /** What an added part is, without its name. */
@@ -123,16 +129,15 @@ public record Wording(Messages messages) {
             case AddedPart.Relay p ->
                 of(
                         "part.relay.ratings",
-                        p.coil().toString(),
-                        p.pullIn().toString(),
-                        p.dropOut().toString(),
-                        p.makeRating().toString(),
-                        p.breakRating().toString());
-            case AddedPart.Diode p ->
-                of("part.diode.ratings", p.rating().toString(), p.reverse().toString());
-            case AddedPart.Resistor p -> p.resistance().toString();
-            case AddedPart.Fuse p -> p.rating().toString();
-            case AddedPart.Load p -> of("part.load.ratings", p.draws().toString());
+                        figure(p.coil()),
+                        figure(p.pullIn()),
+                        figure(p.dropOut()),
+                        figure(p.makeRating()),
+                        figure(p.breakRating()));
+            case AddedPart.Diode p -> of("part.diode.ratings", figure(p.rating()), figure(p.reverse()));
+            case AddedPart.Resistor p -> figure(p.resistance());
+            case AddedPart.Fuse p -> figure(p.rating());
+            case AddedPart.Load p -> of("part.load.ratings", figure(p.draws()));
             case AddedPart.PinSwitch p -> of("part.pin-switch.ratings");
         };
     }
@@ -150,7 +155,7 @@ public record Wording(Messages messages) {
         parts.add(moved.isEmpty() ? of("situation.at-rest") : moved.stream().collect(Collectors.joining(", ")));
         parts.add(of(
                 "situation.battery",
-                situation.supply().volts().toString(),
+                figure(situation.supply().volts()),
                 of("supply-point." + situation.supply().word())));
         parts.add(of("controller-state." + situation.controller().word()));
         if (situation.feed() != ControllerFeed.WHOLE) {

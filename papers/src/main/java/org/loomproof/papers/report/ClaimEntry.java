@@ -22,8 +22,7 @@ record ClaimEntry(Brief brief, AssumptionList assumptions, Wording words) {
         Element whole = switch (result.verdict()) {
             case Verdict.Holds v ->
                 entry.add(margin(v.tightest(), "proof-report.to-spare")
-                        .addAll(Parts.fact(
-                                words.of("proof-report.deciding"), words.situation(v.deciding(), brief.sheet()))));
+                        .add(pair("proof-report.deciding", words.situation(v.deciding(), brief.sheet()))));
             case Verdict.Broken v -> entry.add(margin(v.worst(), "proof-report.short-by"), witness(v.witness()));
             case Verdict.Open v -> open(entry, v);
         };
@@ -41,9 +40,14 @@ record ClaimEntry(Brief brief, AssumptionList assumptions, Wording words) {
         String slack = Figures.plain(Math.abs(margin.slack())) + (margin.unit().isEmpty() ? "" : " " + margin.unit());
         return Element.of("dl")
                 .styled("margin")
-                .addAll(Parts.fact(words.of("proof-report.computed"), words.of(margin.computed())))
-                .addAll(Parts.fact(words.of("proof-report.allowed"), words.of(margin.allowed())))
-                .addAll(Parts.fact(words.of(slackKey), slack));
+                .add(
+                        pair("proof-report.computed", words.of(margin.computed())),
+                        pair("proof-report.allowed", words.of(margin.allowed())),
+                        pair(slackKey, slack.replace(' ', '\u00A0')));
+    }
+
+    private Element pair(String key, String said) {
+        return Element.of("div").addAll(Parts.fact(words.of(key), said));
     }
 
     private Element witness(Witness witness) {
@@ -54,7 +58,9 @@ record ClaimEntry(Brief brief, AssumptionList assumptions, Wording words) {
         Element seen = Element.of("ul").styled("seen");
         for (Observation observation : witness.seen()) {
             seen = seen.add(Element.of("li")
-                    .add(new Text(words.of(observation.at()) + " "), Element.of("b", observation.reads())));
+                    .add(
+                            new Text(words.of(observation.at()) + " "),
+                            Element.of("b", observation.reads().replace(' ', '\u00A0'))));
         }
         return Element.of("div")
                 .styled("witness")

@@ -151,7 +151,12 @@ final class Rung {
         double y = top + wireY();
         for (int i = 0; i < cells.size(); i++) {
             Cell cell = cells.get(i);
-            draw(s, cell, left + cell.x(), y, i == 0, penAt(i));
+            boolean isInside = i > 0 && i < cells.size() - 1;
+            if (isInside && cell.step() instanceof PathStep.Point point) {
+                named(s, point.id().value(), left + cell.x(), y, cell.width(), penAt(i));
+            } else {
+                draw(s, cell, left + cell.x(), y, i == 0, penAt(i));
+            }
         }
     }
 
@@ -219,6 +224,14 @@ final class Rung {
             s.outline(Pen.INK, left, y, left + 4, y - 5, right, y - 5, right, y + 5, left + 4, y + 5);
             s.letter(right - 2, y + 2.6, fitted(name), name, Ink.Anchor.END, false);
         }
+    }
+
+    /** A named place along the way, where another path joins. */
+    private static void named(Sketch s, String name, double x, double y, double width, Pen pen) {
+        double middle = x + width / 2;
+        s.line(pen, x, y, x + width, y);
+        s.joint(middle, y);
+        s.letter(middle, y + 15.5, fitted(name), name, Ink.Anchor.MIDDLE, false);
     }
 
     private void part(Sketch s, PathStep.Part part, double x, double y, double right) {
