@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 
@@ -14,12 +15,20 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  *
  * @param exit the code the command ends with
  * @param hookups the decision by lead, in the kit's order: connect, trim, cap-and-keep or hold
+ * @param holding how many claims of each name hold
+ * @param open how many claims of each name are open
  * @param refusals the wishes that are turned down
  * @param holds the names of the measurements that leads wait for
  * @param handWorked figures of the README
  */
 record Expected(
-        int exit, Map<String, String> hookups, List<String> refusals, List<String> holds, List<HandWorked> handWorked) {
+        int exit,
+        Map<String, String> hookups,
+        Map<String, Integer> holding,
+        Map<String, Integer> open,
+        List<String> refusals,
+        List<String> holds,
+        List<HandWorked> handWorked) {
 
     /**
      * One figure that was worked by hand.
@@ -59,6 +68,8 @@ record Expected(
         return new Expected(
                 Integer.parseInt(text(map, "exit")),
                 words((Map<?, ?>) Objects.requireNonNull(map.get("hookups"))),
+                counts(map, "holding"),
+                counts(map, "open"),
                 list(map, "refusals").stream().map(Object::toString).toList(),
                 list(map, "holds").stream().map(Object::toString).toList(),
                 List.copyOf(figures));
@@ -70,6 +81,13 @@ record Expected(
 
     private static String text(Map<?, ?> map, String key) {
         return Objects.requireNonNull(map.get(key), key).toString();
+    }
+
+    private static Map<String, Integer> counts(Map<?, ?> map, String key) {
+        Map<String, Integer> counts = new TreeMap<>();
+        words((Map<?, ?>) Objects.requireNonNull(map.get(key), key))
+                .forEach((name, count) -> counts.put(name, Integer.valueOf(count)));
+        return counts;
     }
 
     private static Map<String, String> words(Map<?, ?> map) {
