@@ -12,6 +12,7 @@ import org.loomproof.workshop.prover.explore.Explorer;
 import org.loomproof.workshop.prover.explore.Vehicle;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
+import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.wiring.Corner;
 
 /** Proves a plan: states every claim, explores what can matter to it, and says what was found. */
@@ -27,16 +28,32 @@ public final class Prover {
      * @throws IllegalArgumentException if the plan names a circuit or lead that the brief does not have
      */
     public static Proof prove(Brief brief, Plan plan) {
-        Vehicle stock = Vehicle.stock(brief, Corner.TYPICAL);
-        Vehicle fitted = Vehicle.fitted(brief, plan, Corner.TYPICAL);
-        Fitting fitting = new Fitting(brief, plan, stock, fitted);
+        Fitting fitting = fitting(brief, plan);
+        return proof(fitting, Explorer.ofWholeRanges(brief, plan, fitting.stock(), fitting.fitted()));
+    }
+
+    /** The claims that do not hold already with every figure at its typical value: the short answer, which proves nothing. */
+    public static List<ClaimResult> listObjections(Brief brief, Plan plan) {
+        Fitting fitting = fitting(brief, plan);
+        return proof(fitting, Explorer.ofTypicalValues(brief, plan, fitting.stock(), fitting.fitted()))
+                .results()
+                .stream()
+                .filter(result -> !(result.verdict() instanceof Verdict.Holds))
+                .toList();
+    }
+
+    private static Fitting fitting(Brief brief, Plan plan) {
+        return new Fitting(
+                brief, plan, Vehicle.stock(brief, Corner.TYPICAL), Vehicle.fitted(brief, plan, Corner.TYPICAL));
+    }
+
+    private static Proof proof(Fitting fitting, Explorer explorer) {
         List<Claimed> claimed = new ArrayList<>();
         Claim.all().forEach(claim -> claimed.addAll(claim.in(fitting)));
-        List<Case> cases = claimed.stream()
+        explorer.decide(claimed.stream()
                 .filter(Claimed.ToShow.class::isInstance)
                 .map(c -> ((Claimed.ToShow) c).toShow())
-                .toList();
-        Explorer explorer = new Explorer(brief, plan, stock, fitted).decide(cases);
+                .toList());
         List<ClaimResult> results = new ArrayList<>();
         for (Claimed each : claimed) {
             switch (each) {

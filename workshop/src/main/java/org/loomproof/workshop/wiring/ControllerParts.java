@@ -20,6 +20,8 @@ import org.loomproof.workshop.brief.kit.LeadId;
  * @param supplySwitches between each supply lead and the supply node; open when the supply is lost
  * @param groundSwitches between each ground lead and the ground node; open when the ground is lost
  * @param feedFuses the added fuses on the way to a supply lead; open when the fuse is out
+ * @param fuseOutIsUnplugged whether nothing but wire lies between those fuses and the supply leads, so that the controller
+ *     without its fuse is the controller unplugged
  */
 public record ControllerParts(
         Node supply,
@@ -30,7 +32,8 @@ public record ControllerParts(
         Map<LeadId, InputReach> inputs,
         List<PartId> supplySwitches,
         List<PartId> groundSwitches,
-        List<PartId> feedFuses) {
+        List<PartId> feedFuses,
+        boolean fuseOutIsUnplugged) {
 
     public ControllerParts {
         leads = Collections.unmodifiableMap(new LinkedHashMap<>(leads));

@@ -58,7 +58,7 @@ final class ControllerWiring {
         return new Node("kit " + lead);
     }
 
-    ControllerParts draw(List<PartId> feedFuses) {
+    ControllerParts draw(FeedFuses feedFuses) {
         double standbyAmps = drawing.figures.take("kit standby", kit.standby());
         drawing.add(
                 new Resistor(new PartId("kit standby"), SUPPLY, GROUND, STANDBY_RATED_VOLTS / standbyAmps),
@@ -77,7 +77,8 @@ final class ControllerWiring {
                 inputs,
                 supplySwitches,
                 groundSwitches,
-                feedFuses);
+                feedFuses.fuses().stream().map(AddedWiring::partId).toList(),
+                feedFuses.standAlone());
     }
 
     private void draw(Lead lead) {

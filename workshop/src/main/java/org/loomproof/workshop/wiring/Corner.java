@@ -36,9 +36,21 @@ public record Corner(SortedMap<String, Taken> choices) {
         return new Corner(new TreeMap<>(moved));
     }
 
+    /** Which point of its range a figure takes. */
+    public Taken taken(String key) {
+        return choices.getOrDefault(key, Taken.TYPICAL);
+    }
+
+    /** Both corners' choices together; where both choose, this one's. */
+    public Corner and(Corner other) {
+        Map<String, Taken> together = new TreeMap<>(other.choices);
+        together.putAll(choices);
+        return new Corner(new TreeMap<>(together));
+    }
+
     /** The value a figure has at this corner, in the unit of its quantity. */
     public double value(String key, Figure<? extends Quantity> figure) {
-        return switch (choices.getOrDefault(key, Taken.TYPICAL)) {
+        return switch (taken(key)) {
             case LOW -> figure.low().value();
             case TYPICAL -> figure.typical().value();
             case HIGH -> figure.high().value();

@@ -16,12 +16,20 @@ import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Plan;
 
-/** Finds the added fuses in the controller's own supply: the first one met on each way out of a supply lead. */
-final class FeedFuses {
+/**
+ * The added fuses in the controller's own supply: the first one met on each way out of a supply lead.
+ *
+ * @param fuses in the order in which they are met
+ * @param standAlone whether a supply lead leads nowhere but to a fuse, so that one without its fuse is as good as unplugged
+ */
+record FeedFuses(List<AddedPartId> fuses, boolean standAlone) {
 
-    private FeedFuses() {}
+    FeedFuses {
+        fuses = List.copyOf(fuses);
+    }
 
-    static List<AddedPartId> list(Kit kit, Plan plan) {
+    static FeedFuses of(Kit kit, Plan plan) {
+        boolean standAlone = true;
         Set<AddedPartId> found = new LinkedHashSet<>();
         Deque<End> toVisit = new ArrayDeque<>();
         for (Lead lead : kit.leads()) {
@@ -34,12 +42,21 @@ final class FeedFuses {
             for (End next : neighbours(plan, toVisit.remove())) {
                 if (next instanceof End.OfPart part && isFuse(plan, part.part())) {
                     found.add(part.part());
-                } else if (isJunctionOfAddedWires(next) && visited.add(next)) {
+                    if (visited.add(next)) {
+                        toVisit.add(next);
+                    }
+                } else if (next instanceof End.OfLead && visited.add(next)) {
                     toVisit.add(next);
+                    standAlone &= isSupply(kit, next);
+                } else if (visited.add(next)) {
+                    standAlone = false;
+                    if (next instanceof End.OfPart) {
+                        toVisit.add(next);
+                    }
                 }
             }
         }
-        return List.copyOf(found);
+        return new FeedFuses(List.copyOf(found), standAlone && !found.isEmpty());
     }
 
     private static List<End> neighbours(Plan plan, End at) {
@@ -58,14 +75,7 @@ final class FeedFuses {
         return plan.findPart(id).filter(AddedPart.Fuse.class::isInstance).isPresent();
     }
 
-    private static boolean isJunctionOfAddedWires(End end) {
-        return switch (end) {
-            case End.OfLead lead -> true;
-            case End.OfPart part -> true;
-            case End.Tap tap -> false;
-            case End.CutBefore cut -> false;
-            case End.CutAfter cut -> false;
-            case End.Body body -> false;
-        };
+    private static boolean isSupply(Kit kit, End end) {
+        return end instanceof End.OfLead lead && kit.lead(lead.lead()).port() instanceof Port.Supply;
     }
 }

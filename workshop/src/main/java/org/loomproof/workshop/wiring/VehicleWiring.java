@@ -47,10 +47,7 @@ public final class VehicleWiring {
     public static Wired fitted(Brief brief, Plan plan, Corner corner) {
         Drawing drawing = begin(corner);
         FactoryParts factory = FactoryWiring.draw(brief.sheet(), cutCircuits(plan), drawing);
-        List<PartId> feedFuses = FeedFuses.list(brief.kit(), plan).stream()
-                .map(AddedWiring::partId)
-                .toList();
-        ControllerParts controller = new ControllerWiring(brief.kit(), drawing).draw(feedFuses);
+        ControllerParts controller = new ControllerWiring(brief.kit(), drawing).draw(FeedFuses.of(brief.kit(), plan));
         AddedParts added = new AddedWiring(factory, drawing).draw(plan);
         return end(drawing, factory, Optional.of(controller), added);
     }

@@ -142,12 +142,12 @@ final class CoilKick implements Claim {
 
         @Override
         public List<Observation> observations(Pair pair) {
-            return List.of(
+            return LoadCase.withControllerSupply(
+                    pair,
                     new Observation(
                             Phrase.of("meter.coil-amps-before", pair.fitted().words(coil)),
                             Shown.amps(Math.abs(pair.fitted().point().amps(coil)))
-                                    .toString()),
-                    LoadCase.controllerSupply(pair));
+                                    .toString()));
         }
     }
 }

@@ -61,7 +61,18 @@ final class DoesItsWork implements Claim {
                 case Hookup.CapAndKeep cap -> {}
             }
         }
+        for (Wish wish : Wish.values()) {
+            if (fitting.isWanted(wish) && !isJudgedElsewhere(wish) && !fitting.isServed(wish)) {
+                Phrase statement = Phrase.of("claim.wish-works", wish.word());
+                all.add(Fitting.open(
+                        name() + " " + wish.word(), statement, Phrase.of("open.nothing-serves", wish.word())));
+            }
+        }
         return all;
+    }
+
+    private static boolean isJudgedElsewhere(Wish wish) {
+        return wish == Wish.BASICS || wish == Wish.WATCH_OPENINGS || wish == Wish.STARTER_INTERRUPT;
     }
 
     private static Phrase statement(LeadId lead) {
@@ -223,11 +234,11 @@ final class DoesItsWork implements Claim {
 
         @Override
         public List<Observation> observations(Pair pair) {
-            return List.of(
+            return LoadCase.withControllerSupply(
+                    pair,
                     new Observation(
                             Phrase.of("meter.volts-across", pair.fitted().words(about)),
-                            Shown.volts(volts(pair)).toString()),
-                    LoadCase.controllerSupply(pair));
+                            Shown.volts(volts(pair)).toString()));
         }
     }
 }

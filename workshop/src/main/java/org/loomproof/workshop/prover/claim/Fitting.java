@@ -51,6 +51,11 @@ public record Fitting(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
         return brief.order().wishes().contains(wish) && plan.refusals().stream().noneMatch(r -> r.wish() == wish);
     }
 
+    /** True when a lead is connected or waits for the wish. */
+    boolean isServed(Wish wish) {
+        return !connected(wish).isEmpty() || !onHold(wish).isEmpty();
+    }
+
     /** What no longer works in the stock vehicle when the wires of these circuits are cut. */
     List<ElementId> loadsBehind(Set<CircuitId> circuits) {
         return CutLoads.list(brief, stock, circuits);

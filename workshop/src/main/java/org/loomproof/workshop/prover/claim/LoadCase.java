@@ -84,13 +84,23 @@ abstract class LoadCase implements Case {
         seen.add(new Observation(
                 Phrase.of("meter.amps-through-before", words),
                 Shown.amps(amps(pair.stock())).toString()));
-        seen.add(controllerSupply(pair));
+        seen.addAll(controllerSupply(pair));
         return seen;
     }
 
-    static Observation controllerSupply(Pair pair) {
-        return new Observation(
-                Phrase.of("meter.controller-supply"),
-                Shown.volts(pair.fitted().controllerVolts()).toString());
+    /** What the controller lives on, where it has a say. */
+    static List<Observation> controllerSupply(Pair pair) {
+        return pair.fitted().hasController()
+                ? List.of(new Observation(
+                        Phrase.of("meter.controller-supply"),
+                        Shown.volts(pair.fitted().controllerVolts()).toString()))
+                : List.of();
+    }
+
+    /** What was seen, and what the controller lives on. */
+    static List<Observation> withControllerSupply(Pair pair, Observation... seen) {
+        List<Observation> all = new ArrayList<>(List.of(seen));
+        all.addAll(controllerSupply(pair));
+        return all;
     }
 }

@@ -123,7 +123,7 @@ final class OpeningSeen implements Claim {
         public List<Observation> observations(Pair pair) {
             List<Observation> seen = new ArrayList<>();
             triggers.forEach(t -> seen.add(TriggerWords.observation(t, pair.fitted())));
-            seen.add(LoadCase.controllerSupply(pair));
+            seen.addAll(LoadCase.controllerSupply(pair));
             return seen;
         }
 

@@ -81,7 +81,7 @@ final class QuietWhenClosed implements Claim {
 
         @Override
         public List<Observation> observations(Pair pair) {
-            return List.of(TriggerWords.observation(trigger, pair.fitted()), LoadCase.controllerSupply(pair));
+            return LoadCase.withControllerSupply(pair, TriggerWords.observation(trigger, pair.fitted()));
         }
     }
 }

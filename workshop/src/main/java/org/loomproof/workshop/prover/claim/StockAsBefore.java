@@ -64,7 +64,8 @@ final class StockAsBefore implements Claim {
     /** A controller that lives on through some other lead although its feed is lost acts as it means to: that is no fault here. */
     private static boolean actsOnPurpose(Pair pair) {
         Condition.Doing doing = pair.doing();
-        return !isIdleOrDead(doing.state(), ControllerFeed.WHOLE)
+        return pair.fitted().hasController()
+                && !isIdleOrDead(doing.state(), ControllerFeed.WHOLE)
                 && pair.fitted().aliveByVolts() >= 0;
     }
 
@@ -200,10 +201,10 @@ final class StockAsBefore implements Claim {
             Phrase words = pair.fitted().words(about);
             Volts now = Shown.volts(pair.fitted().volts(reach(pair.fitted())));
             Volts before = Shown.volts(pair.stock().volts(reach(pair.stock())));
-            return List.of(
+            return LoadCase.withControllerSupply(
+                    pair,
                     new Observation(Phrase.of("meter.volts-at", words), now.toString()),
-                    new Observation(Phrase.of("meter.volts-at-before", words), before.toString()),
-                    LoadCase.controllerSupply(pair));
+                    new Observation(Phrase.of("meter.volts-at-before", words), before.toString()));
         }
     }
 }

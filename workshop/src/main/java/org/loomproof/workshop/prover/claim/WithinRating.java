@@ -195,11 +195,11 @@ final class WithinRating implements Claim {
         @Override
         public List<Observation> observations(Pair pair) {
             Rated busiest = busiest(pair);
-            return List.of(
+            return LoadCase.withControllerSupply(
+                    pair,
                     new Observation(
                             Phrase.of("meter.amps-in", busiest.title()),
-                            Shown.amps(busiest.carriedAmps(pair.fitted())).toString()),
-                    LoadCase.controllerSupply(pair));
+                            Shown.amps(busiest.carriedAmps(pair.fitted())).toString()));
         }
     }
 }

@@ -2,7 +2,6 @@ package org.loomproof.workshop.prover.explore;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +21,7 @@ import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.prover.verdict.Witness;
+import org.loomproof.workshop.wiring.ControllerParts;
 import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.words.Phrase;
@@ -52,11 +52,10 @@ final class AreaProof {
     private Space space() {
         Set<OperableId> askedAbout = new LinkedHashSet<>();
         cases.forEach(each -> askedAbout.addAll(each.asksAbout()));
-        boolean hasFeedFuse =
-                !job.fitted().wired().controller().orElseThrow().feedFuses().isEmpty();
+        ControllerParts controller = job.fitted().wired().controller().orElseThrow();
         return Space.of(
                 job.brief().sheet(),
-                Condition.list(job.brief().kit(), hasFeedFuse),
+                Condition.list(job.brief().kit(), !controller.feedFuses().isEmpty(), controller.fuseOutIsUnplugged()),
                 area.parts(),
                 Stream.concat(job.stock().wired().switches().stream(), job.fitted().wired().switches().stream())
                         .toList(),
@@ -89,8 +88,8 @@ final class AreaProof {
     /** The results, by the ids of the cases; a case that has nothing to say may have none. */
     Map<String, ClaimResult> results() {
         Map<String, ClaimResult> results = new HashMap<>();
-        Map<Corner, List<Integer>> toSweepAgain = new LinkedHashMap<>();
         Map<Integer, Sensitivity> sensitivities = sensitivities();
+        List<Integer> holding = new ArrayList<>();
         for (int c = 0; c < cases.size(); c++) {
             Case each = cases.get(c);
             List<Assumption> restsOn = Optional.ofNullable(sensitivities.get(c))
@@ -100,16 +99,11 @@ final class AreaProof {
             if (early.isPresent()) {
                 results.put(each.id(), new ClaimResult(each.id(), each.statement(), early.get(), restsOn));
             } else if (typical.findings().get(c).worst().isPresent()) {
-                Corner corner = Optional.ofNullable(sensitivities.get(c))
-                        .map(Sensitivity::worstCorner)
-                        .orElse(Corner.TYPICAL);
                 results.put(each.id(), new ClaimResult(each.id(), each.statement(), holds(typical, c, c), restsOn));
-                if (!corner.choices().isEmpty()) {
-                    toSweepAgain.computeIfAbsent(corner, k -> new ArrayList<>()).add(c);
-                }
+                holding.add(c);
             }
         }
-        toSweepAgain.forEach((corner, again) -> {
+        CornerGroups.of(sensitivities, holding).forEach((corner, again) -> {
             corners++;
             List<Case> asked = again.stream().map(cases::get).toList();
             Sweep sweep = sweep(

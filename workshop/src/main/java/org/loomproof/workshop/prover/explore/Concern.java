@@ -1,21 +1,28 @@
 package org.loomproof.workshop.prover.explore;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.state.Space;
+import org.loomproof.workshop.prover.state.StepsTo;
 
 /** Which cases are to be asked where, worked out once for a space. */
 final class Concern {
 
     private final List<List<Optional<Condition.Doing>>> doings = new ArrayList<>();
     private final List<BitSet> positions = new ArrayList<>();
+    private final int[] supplySteps;
+    private final int[] positionSteps;
     private final List<Case> cases;
 
-    Concern(Space space, List<Case> cases) {
+    Concern(Space space, StepsTo stepsTo, List<Case> cases) {
         this.cases = cases;
+        this.supplySteps = space.supplies().stream().mapToInt(StepsTo::count).toArray();
+        this.positionSteps = space.positions().stream().mapToInt(stepsTo::count).toArray();
         for (Case each : cases) {
             doings.add(space.conditions().stream().map(c -> doing(each, c)).toList());
             BitSet at = new BitSet();
@@ -32,19 +39,25 @@ final class Concern {
                 .findFirst();
     }
 
-    boolean anyAt(int condition) {
-        return doings.stream().anyMatch(d -> d.get(condition).isPresent());
+    /** The places of the cases to be asked under a condition, whatever the positions. */
+    int[] under(int condition) {
+        return IntStream.range(0, cases.size())
+                .filter(c -> doings.get(c).get(condition).isPresent())
+                .toArray();
     }
 
-    /** The cases to be asked there, by their places. */
-    List<Integer> at(int condition, int combination) {
-        List<Integer> asked = new ArrayList<>();
-        for (int c = 0; c < cases.size(); c++) {
-            if (doings.get(c).get(condition).isPresent() && positions.get(c).get(combination)) {
-                asked.add(c);
-            }
-        }
-        return asked;
+    /** Those of them to be asked at a combination of positions. */
+    int[] at(int[] under, int combination) {
+        return Arrays.stream(under)
+                .filter(c -> positions.get(c).get(combination))
+                .toArray();
+    }
+
+    /** How many steps lead a person to where the case is asked. */
+    int steps(int caseIndex, Key key) {
+        return StepsTo.count(doing(caseIndex, key.condition()))
+                + supplySteps[key.supply()]
+                + positionSteps[key.positions()];
     }
 
     Condition.Doing doing(int caseIndex, int condition) {

@@ -32,10 +32,19 @@ public final class Explorer {
     private long solves;
     private long corners;
 
-    /** An explorer of one job; both vehicles have every figure at its typical value. */
-    public Explorer(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
-        this.job = new ExplorerJob(brief, plan, stock, fitted, new Variations(brief, plan, stock, fitted));
+    private Explorer(Brief brief, Plan plan, Vehicle stock, Vehicle fitted, Variations variations) {
+        this.job = new ExplorerJob(brief, plan, stock, fitted, variations);
         this.areas = Area.list(stock.wired(), fitted.wired());
+    }
+
+    /** An explorer of one job, wherever ranged figures lie. Both vehicles have every figure at its typical value. */
+    public static Explorer ofWholeRanges(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
+        return new Explorer(brief, plan, stock, fitted, Variations.all(brief, plan, stock, fitted));
+    }
+
+    /** An explorer that leaves every figure at its typical value: fit to find what is broken, not to say that a claim holds. */
+    public static Explorer ofTypicalValues(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
+        return new Explorer(brief, plan, stock, fitted, Variations.none(brief, stock, fitted));
     }
 
     /** Decides the cases; afterwards each has a result, unless it had nothing to say and fell away. */

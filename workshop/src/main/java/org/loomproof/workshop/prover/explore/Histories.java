@@ -19,30 +19,34 @@ import org.loomproof.workshop.trade.supply.SupplyPoint;
  *
  * @param relays all relays
  * @param outputs all outputs, whose controller may have been awake
- * @param points with all relays pulled in and the controller awake; where there are several relays, also with one at a time
+ * @param together with all relays pulled in and the controller awake
+ * @param single with one relay pulled in at a time, where there are several
  */
-record Histories(List<PartId> relays, List<PartId> outputs, List<OperatingPoint> points) {
+record Histories(
+        List<PartId> relays, List<PartId> outputs, List<OperatingPoint> together, List<OperatingPoint> single) {
 
     Histories {
         relays = List.copyOf(relays);
         outputs = List.copyOf(outputs);
-        points = List.copyOf(points);
+        together = List.copyOf(together);
+        single = List.copyOf(single);
     }
 
     static Histories of(Vehicle vehicle, Workbench bench) {
         List<PartId> relays = list(vehicle, Relay.class);
         List<PartId> outputs = new ArrayList<>(list(vehicle, LowSideOutput.class));
         outputs.addAll(list(vehicle, HighSideOutput.class));
-        List<OperatingPoint> points = new ArrayList<>();
+        List<OperatingPoint> together = new ArrayList<>();
+        List<OperatingPoint> single = new ArrayList<>();
         if (!relays.isEmpty() || !outputs.isEmpty()) {
             Setting awake = vehicle.settings()
                     .atRest(SupplyPoint.HIGH, Condition.IDLE.state(), Condition.IDLE.feed(), Condition.IDLE.moment());
-            bench.settled(vehicle.wired(), held(awake, relays)).ifPresent(points::add);
+            bench.settled(vehicle.wired(), held(awake, relays)).ifPresent(together::add);
             for (PartId relay : relays.size() > 1 ? relays : List.<PartId>of()) {
-                bench.settled(vehicle.wired(), held(awake, List.of(relay))).ifPresent(points::add);
+                bench.settled(vehicle.wired(), held(awake, List.of(relay))).ifPresent(single::add);
             }
         }
-        return new Histories(relays, outputs, points);
+        return new Histories(relays, outputs, together, single);
     }
 
     private static Setting held(Setting base, List<PartId> relays) {

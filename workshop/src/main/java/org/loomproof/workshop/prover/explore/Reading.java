@@ -58,6 +58,11 @@ public record Reading(Vehicle vehicle, OperatingPoint point) {
         return point.volts(controller.supply(), controller.ground());
     }
 
+    /** Whether the controller is in the network read; where it is not, nothing it does can matter. */
+    public boolean hasController() {
+        return wired().network().hasNode(controller().supply());
+    }
+
     /** Volts by which the controller has more than it needs to live; negative when it is without supply. */
     public double aliveByVolts() {
         return controllerVolts() - controller().leastSupplyVolts();

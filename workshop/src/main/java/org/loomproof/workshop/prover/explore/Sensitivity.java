@@ -15,8 +15,11 @@ import org.loomproof.workshop.wiring.RangedFigure;
  */
 record Sensitivity(Key key, double slack, List<Effect> effects) {
 
-    /** Changes smaller than this part of the slack, or than this much, are taken for none. */
-    private static final double NOTHING = 1e-6;
+    /**
+     * A figure that moves the slack by less than this share of it is taken to leave it alone: a hundred such figures together
+     * cannot use it up.
+     */
+    static final double NOTHING_SHARE = 0.005;
 
     /**
      * What one figure does.
@@ -36,7 +39,7 @@ record Sensitivity(Key key, double slack, List<Effect> effects) {
         for (int k = 0; k < variations.size(); k++) {
             RangedFigure figure = variations.get(k).figure();
             double moved = slacks.get(k);
-            if (Double.isNaN(moved) || Math.abs(moved - slack) <= NOTHING * Math.max(1, Math.abs(slack))) {
+            if (Double.isNaN(moved) || Math.abs(moved - slack) <= NOTHING_SHARE * Math.abs(slack)) {
                 continue;
             }
             Effect effect = new Effect(figure, variations.get(k).taken(), moved);
@@ -70,6 +73,14 @@ record Sensitivity(Key key, double slack, List<Effect> effects) {
     /** All those figures at their worse ends together. */
     Corner worstCorner() {
         return corner(harmful());
+    }
+
+    /** Whether another corner may be taken for the worst one: it differs only in figures that leave the slack alone. */
+    boolean bears(Corner other) {
+        return effects.stream().allMatch(effect -> {
+            String key = effect.figure().key();
+            return worstCorner().taken(key) == other.taken(key);
+        });
     }
 
     static Corner corner(List<Effect> effects) {

@@ -21,7 +21,6 @@ final class Sweep {
     private static final int STRIPS = 4;
 
     private final Space space;
-    private final StepsTo stepsTo;
     private final Vehicle stock;
     private final Vehicle fitted;
     private final List<Case> cases;
@@ -33,11 +32,10 @@ final class Sweep {
 
     Sweep(Space space, StepsTo stepsTo, Vehicle stock, Vehicle fitted, List<Case> cases) {
         this.space = space;
-        this.stepsTo = stepsTo;
         this.stock = stock;
         this.fitted = fitted;
         this.cases = List.copyOf(cases);
-        this.concern = new Concern(space, this.cases);
+        this.concern = new Concern(space, stepsTo, this.cases);
         this.stockTable = StockTable.of(space, stock);
         this.solves = stockTable.solves();
     }
@@ -84,7 +82,7 @@ final class Sweep {
             int chunk = 0;
             for (int c = 0; c < space.conditions().size(); c++) {
                 for (int s = 0; s < space.supplies().size(); s++) {
-                    if (concern.anyAt(c) && chunk++ % STRIPS == strip) {
+                    if (concern.under(c).length > 0 && chunk++ % STRIPS == strip) {
                         walk(c, s);
                     }
                 }
@@ -96,25 +94,32 @@ final class Sweep {
             Condition.Doing doing = space.conditions().get(condition).representative();
             Walker settings =
                     new Walker(space, fitted.settings(), space.supplies().get(supply), doing);
+            int[] under = concern.under(condition);
             for (int p = 0; p < space.positions().size(); p++) {
                 Setting setting = settings.at(p);
-                List<Integer> asked = concern.at(condition, p);
-                if (!asked.isEmpty()) {
+                int[] asked = concern.at(under, p);
+                if (asked.length > 0) {
                     situations++;
                     ask(asked, new Key(condition, supply, p), setting);
                 }
             }
         }
 
-        private void ask(List<Integer> asked, Key key, Setting setting) {
+        private void unsettled(int[] asked, Key key, Answers trouble, boolean inStock) {
+            for (int c : asked) {
+                found.get(c).add(new Unsettled(key, concern.steps(c, key), trouble, inStock));
+            }
+        }
+
+        private void ask(int[] asked, Key key, Setting setting) {
             Answers stockAnswers = stockTable.at(key.supply(), key.positions());
             if (!(stockAnswers instanceof Answers.AtRest stockAtRest)) {
-                asked.forEach(c -> found.get(c).add(new Unsettled(key, steps(c, key), stockAnswers, true)));
+                unsettled(asked, key, stockAnswers, true);
                 return;
             }
             Answers fittedAnswers = bench.answers(fitted, setting);
             if (!(fittedAnswers instanceof Answers.AtRest fittedAtRest)) {
-                asked.forEach(c -> found.get(c).add(new Unsettled(key, steps(c, key), fittedAnswers, false)));
+                unsettled(asked, key, fittedAnswers, false);
                 return;
             }
             Beside beside = new Beside(space, key, stock, fitted, stockTable.working(), bench);
@@ -122,16 +127,10 @@ final class Sweep {
             for (int c : asked) {
                 double slack = Beside.slack(cases.get(c), pairs);
                 if (!Double.isNaN(slack)) {
-                    found.get(c).add(new Found(key, slack, steps(c, key)));
+                    found.get(c).add(new Found(key, slack, concern.steps(c, key)));
                 }
             }
         }
-    }
-
-    private int steps(int caseIndex, Key key) {
-        return StepsTo.count(concern.doing(caseIndex, key.condition()))
-                + StepsTo.count(space.supplies().get(key.supply()))
-                + stepsTo.count(space.positions().get(key.positions()));
     }
 
     /** The doing of the controller that stands for the condition in the words of a case. */

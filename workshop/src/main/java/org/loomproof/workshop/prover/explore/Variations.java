@@ -21,20 +21,31 @@ final class Variations {
     private final Vehicle fitted;
     private final List<Variation> all = new ArrayList<>();
 
-    Variations(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
+    private Variations(Brief brief, Vehicle stock, Vehicle fitted) {
         this.brief = brief;
         this.stock = stock;
         this.fitted = fitted;
+    }
+
+    /** None: every figure stays at its typical value. */
+    static Variations none(Brief brief, Vehicle stock, Vehicle fitted) {
+        return new Variations(brief, stock, fitted);
+    }
+
+    /** All there are. */
+    static Variations all(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
+        Variations variations = new Variations(brief, stock, fitted);
         Map<String, RangedFigure> figures = new LinkedHashMap<>();
         Stream.concat(stock.wired().ranged().stream(), fitted.wired().ranged().stream())
                 .forEach(figure -> figures.putIfAbsent(figure.key(), figure));
         for (RangedFigure figure : figures.values()) {
             for (Corner.Taken taken : List.of(Corner.Taken.LOW, Corner.Taken.HIGH)) {
                 Corner corner = Corner.TYPICAL.with(figure.key(), taken);
-                all.add(new Variation(
+                variations.all.add(new Variation(
                         figure, taken, Vehicle.stock(brief, corner), Vehicle.fitted(brief, plan, corner)));
             }
         }
+        return variations;
     }
 
     /** Those that change anything in the area, restricted to it. */

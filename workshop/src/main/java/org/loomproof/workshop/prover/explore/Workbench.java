@@ -43,22 +43,37 @@ public final class Workbench {
     }
 
     /**
-     * Every answer that was found: from power-up, and from histories in which relays were pulled in and outputs awake, all at
-     * once and one relay at a time.
+     * Every answer that was found: from power-up, and from a history in which all relays were pulled in and the controller was
+     * awake. Where these two differ, also from each relay pulled in by itself.
      */
     Answers answers(Vehicle vehicle, Setting setting) {
         Wired wired = vehicle.wired();
         Histories before = histories(vehicle);
         List<OperatingPoint> points = new ArrayList<>();
         Optional<Answers> trouble = take(wired, before, solve(wired, setting), points);
-        for (OperatingPoint history : before.points()) {
-            if (trouble.isPresent()) {
-                break;
-            }
-            solves++;
-            trouble = take(wired, before, solver(wired).solve(setting, history), points);
+        if (trouble.isEmpty()) {
+            trouble = takeAll(wired, before, before.together(), setting, points);
+        }
+        if (trouble.isEmpty() && points.size() > 1) {
+            trouble = takeAll(wired, before, before.single(), setting, points);
         }
         return trouble.orElseGet(() -> new Answers.AtRest(points));
+    }
+
+    private Optional<Answers> takeAll(
+            Wired wired,
+            Histories before,
+            List<OperatingPoint> histories,
+            Setting setting,
+            List<OperatingPoint> points) {
+        for (OperatingPoint history : histories) {
+            solves++;
+            Optional<Answers> trouble = take(wired, before, solver(wired).solve(setting, history), points);
+            if (trouble.isPresent()) {
+                return trouble;
+            }
+        }
+        return Optional.empty();
     }
 
     private Histories histories(Vehicle vehicle) {

@@ -34,29 +34,33 @@ public record Condition(List<Doing> members) {
     }
 
     /**
-     * All conditions of a kit, whole feed first. A feed without a fuse of its own has none that could be out. Once the feed is
-     * lost only what is steady counts: a pulse or a flash that keeps the controller alive lets go of it by itself.
+     * All conditions of a kit, whole feed first. A feed without a fuse of its own has none that could be out; where that fuse
+     * leads to nothing but the supply leads, the fuse out and the supply unplugged are one condition. Once the feed is lost
+     * only what is steady counts: a pulse or a flash that keeps the controller alive lets go of it by itself.
      */
-    public static List<Condition> list(Kit kit, boolean hasFeedFuse) {
-        List<Condition> conditions = new ArrayList<>();
+    public static List<Condition> list(Kit kit, boolean hasFeedFuse, boolean fuseOutIsUnplugged) {
+        Map<Electrically, List<Doing>> alike = new LinkedHashMap<>();
         for (ControllerFeed feed : ControllerFeed.values()) {
             if (feed == ControllerFeed.FUSE_OUT && !hasFeedFuse) {
                 continue;
             }
-            Map<Set<LeadId>, List<Doing>> byOutputs = new LinkedHashMap<>();
+            boolean asUnplugged = feed == ControllerFeed.FUSE_OUT && fuseOutIsUnplugged;
+            ControllerFeed effect = asUnplugged ? ControllerFeed.SUPPLY_LOST : feed;
             for (Moment moment : Moment.values()) {
                 if (moment == Moment.SETTLED || feed == ControllerFeed.WHOLE) {
                     for (ControllerState state : LIVE) {
-                        byOutputs
-                                .computeIfAbsent(kit.behaviour().listOn(state, moment), on -> new ArrayList<>())
+                        alike.computeIfAbsent(
+                                        new Electrically(effect, kit.behaviour().listOn(state, moment)),
+                                        on -> new ArrayList<>())
                                 .add(new Doing(state, feed, moment));
                     }
                 }
             }
-            byOutputs.values().forEach(members -> conditions.add(new Condition(members)));
         }
-        return conditions;
+        return alike.values().stream().map(Condition::new).toList();
     }
+
+    private record Electrically(ControllerFeed feed, Set<LeadId> outputsOn) {}
 
     /** In the order of the steps they take. Without supply is not a doing but what a lost feed leads to. */
     private static final List<ControllerState> LIVE = List.of(

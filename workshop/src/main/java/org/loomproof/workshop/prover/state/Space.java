@@ -25,8 +25,9 @@ import org.loomproof.workshop.wiring.WorkedSwitch;
  * {@link #leftAtRest()} names them: then nothing found here is the whole truth.
  *
  * @param conditions of the controller
- * @param supplies in the order in which they are reached from rest
- * @param axes the operables that are moved
+ * @param supplies rest first, so that it is tried first
+ * @param axes the operables that are moved, the last of the sheet first, so that of two ways to show a thing the one with
+ *     the sheet's first operable comes first
  * @param positions all combinations, the first axis slowest
  * @param leftAtRest operables that matter and are not moved
  */
@@ -39,6 +40,9 @@ public record Space(
 
     /** Enough for ten openings with key and light switch. */
     public static final int MOST_COMBINATIONS = 1 << 14;
+
+    private static final List<SupplyPoint> SUPPLIES =
+            List.of(SupplyPoint.REST, SupplyPoint.LOW, SupplyPoint.CHARGING, SupplyPoint.HIGH, SupplyPoint.CRANKING);
 
     /** An operable with the positions that differ here, rest first. */
     public record Axis(OperableId operable, List<String> positions) {
@@ -79,7 +83,8 @@ public record Space(
                 combinations *= different.size();
             }
         }
-        return new Space(conditions, List.of(SupplyPoint.values()), axes, product(axes), leftAtRest);
+        List<Axis> lastFirst = axes.reversed();
+        return new Space(conditions, SUPPLIES, lastFirst, product(lastFirst), leftAtRest);
     }
 
     private static List<String> different(Operable operable, List<WorkedSwitch> switches) {

@@ -53,7 +53,7 @@ class ConditionTest {
 
     @Test
     void aControllerWithoutItsFeedIsLookedAtWithSteadyOutputsOnly() {
-        List<Condition> conditions = Condition.list(kit(), true);
+        List<Condition> conditions = Condition.list(kit(), true, false);
         assertThat(conditions)
                 .flatExtracting(Condition::members)
                 .filteredOn(doing -> doing.feed() != ControllerFeed.WHOLE)
@@ -63,7 +63,7 @@ class ConditionTest {
 
     @Test
     void whatAsksTheSameOfTheOutputsIsSolvedOnce() {
-        List<Condition> whole = Condition.list(kit(), false).stream()
+        List<Condition> whole = Condition.list(kit(), false, false).stream()
                 .filter(c -> c.representative().feed() == ControllerFeed.WHOLE)
                 .toList();
         // Unlocking; nothing; guarding; sounding with lamps lit.

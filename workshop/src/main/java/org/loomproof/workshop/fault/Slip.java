@@ -1,0 +1,76 @@
+package org.loomproof.workshop.fault;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.plan.Plan;
+
+/** A mistake of the hand with one added part. */
+public sealed interface Slip {
+
+    /** The part. */
+    AddedPartId part();
+
+    /** The plan as it then is in the car. */
+    Plan on(Plan plan);
+
+    /** The part was left out; its wires hang loose. */
+    record LeftOut(AddedPartId part) implements Slip {
+        @Override
+        public Plan on(Plan plan) {
+            List<AddedPart> others =
+                    plan.parts().stream().filter(p -> !p.id().equals(part)).toList();
+            return new Plan(plan.hookups(), others, plan.wires(), plan.refusals(), plan.cautions());
+        }
+    }
+
+    /** A diode is the wrong way round. */
+    record TurnedRound(AddedPartId part) implements Slip {
+        @Override
+        public Plan on(Plan plan) {
+            return swapped(plan, part, "A", "K");
+        }
+    }
+
+    /** The wires of 87 and 87a of a relay are swapped. */
+    record ContactsSwapped(AddedPartId part) implements Slip {
+        @Override
+        public Plan on(Plan plan) {
+            return swapped(plan, part, "87", "87a");
+        }
+    }
+
+    /** The slips that a plan's parts allow, in the order of the parts. */
+    static List<Slip> list(Plan plan) {
+        List<Slip> slips = new ArrayList<>();
+        for (AddedPart part : plan.parts()) {
+            slips.add(new LeftOut(part.id()));
+            switch (part) {
+                case AddedPart.Diode diode -> slips.add(new TurnedRound(diode.id()));
+                case AddedPart.Relay relay -> slips.add(new ContactsSwapped(relay.id()));
+                case AddedPart.Resistor resistor -> {}
+                case AddedPart.Fuse fuse -> {}
+                case AddedPart.Load load -> {}
+                case AddedPart.PinSwitch pin -> {}
+            }
+        }
+        return slips;
+    }
+
+    private static Plan swapped(Plan plan, AddedPartId part, String one, String other) {
+        UnaryOperator<End> swap = end -> {
+            if (end instanceof End.OfPart(AddedPartId id, String terminal) && id.equals(part)) {
+                return new End.OfPart(id, terminal.equals(one) ? other : terminal.equals(other) ? one : terminal);
+            }
+            return end;
+        };
+        List<AddedWire> wires = plan.wires().stream()
+                .map(w -> new AddedWire(w.id(), swap.apply(w.from()), swap.apply(w.to()), w.length(), w.size()))
+                .toList();
+        return new Plan(plan.hookups(), plan.parts(), wires, plan.refusals(), plan.cautions());
+    }
+}

@@ -1,0 +1,210 @@
+package org.loomproof.workshop.prover;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.loomproof.network.solve.OperatingPoint;
+import org.loomproof.network.solve.SolveOutcome;
+import org.loomproof.network.solve.Solver;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.sheet.ElementId;
+import org.loomproof.workshop.brief.sheet.Operable;
+import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.fixture.Altered;
+import org.loomproof.workshop.fixture.Jobs;
+import org.loomproof.workshop.prover.verdict.Verdict;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
+import org.loomproof.workshop.wiring.ControllerFeed;
+import org.loomproof.workshop.wiring.Corner;
+import org.loomproof.workshop.wiring.InputReach;
+import org.loomproof.workshop.wiring.Reach;
+import org.loomproof.workshop.wiring.Settings;
+import org.loomproof.workshop.wiring.Situation;
+import org.loomproof.workshop.wiring.VehicleWiring;
+import org.loomproof.workshop.wiring.Wired;
+
+/**
+ * A second opinion: the whole network, every position of everything, every state under every feed at every supply point,
+ * nothing left out as alike or far away, each with the engine's own search for other points of rest. The worst slack of a few
+ * claims, worked out here afresh, is the prover's.
+ */
+class BruteForceTest {
+
+    private static final double SAME_VOLTS = 1e-5;
+    private static final double ALLOWED_DROP_VOLTS = 0.2;
+
+    @Test
+    void theVanAsPlanned() {
+        check(Jobs.vanJob());
+    }
+
+    @Test
+    void theVanWithItsStarterOnTheMakeContact() {
+        Jobs.Job van = Jobs.vanJob();
+        check(van.with(Altered.rewired(van.plan(), "W11", "K1 87", "circuit starter after")));
+    }
+
+    private static void check(Jobs.Job job) {
+        Proven proven = Proven.proven(job);
+        Worst worst = new Worst(job).walk();
+        assertThat(slack(proven.verdict("starts-when-disarmed starter-solenoid")))
+                .isCloseTo(worst.startsDisarmed, within(SAME_VOLTS));
+        assertThat(slack(proven.verdict("starts-with-controller-dead starter-solenoid")))
+                .isCloseTo(worst.startsDead, within(SAME_VOLTS));
+        assertThat(slack(proven.verdict("opening-seen passenger-door"))).isCloseTo(worst.doorSeen, within(SAME_VOLTS));
+        assertThat(slack(proven.verdict("quiet-when-closed trigger"))).isCloseTo(worst.quiet, within(SAME_VOLTS));
+        assertThat(slack(proven.verdict("stock-as-before trunk-lamp-lamp"))).isCloseTo(worst.lampPercent, within(1e-3));
+    }
+
+    private static double slack(Verdict verdict) {
+        return switch (verdict) {
+            case Verdict.Holds holds -> holds.tightest().slack();
+            case Verdict.Broken broken -> broken.worst().slack();
+            case Verdict.Open open -> Double.NaN;
+        };
+    }
+
+    private static final class Worst {
+
+        private final Wired stock;
+        private final Wired fitted;
+        private final Settings stockSettings;
+        private final Settings fittedSettings;
+        private final Solver stockSolver;
+        private final Solver fittedSolver;
+        private final List<Operable> operables;
+        private final Map<SupplyPoint, Double> lampWorks = new TreeMap<>();
+        private final double leastSupply;
+        double startsDisarmed = Double.POSITIVE_INFINITY;
+        double startsDead = Double.POSITIVE_INFINITY;
+        double doorSeen = Double.POSITIVE_INFINITY;
+        double quiet = Double.POSITIVE_INFINITY;
+        double lampPercent = Double.POSITIVE_INFINITY;
+
+        Worst(Jobs.Job job) {
+            stock = VehicleWiring.stock(job.brief().sheet(), Corner.TYPICAL);
+            fitted = VehicleWiring.fitted(job.brief(), job.plan(), Corner.TYPICAL);
+            stockSettings =
+                    new Settings(stock, job.brief().sheet(), job.brief().kit().behaviour());
+            fittedSettings =
+                    new Settings(fitted, job.brief().sheet(), job.brief().kit().behaviour());
+            stockSolver = Solver.of(stock.network());
+            fittedSolver = Solver.of(fitted.network());
+            operables = job.brief().sheet().operables();
+            leastSupply = job.brief().kit().leastSupply().typical().value();
+        }
+
+        Worst walk() {
+            List<Map<OperableId, String>> all = positions(0);
+            for (SupplyPoint supply : SupplyPoint.values()) {
+                for (Map<OperableId, String> positions : all) {
+                    OperatingPoint before = stockPoint(supply, positions);
+                    lampWorks.merge(supply, Math.abs(lampAmps(stock, before)), Math::max);
+                }
+                for (Map<OperableId, String> positions : all) {
+                    walk(supply, positions);
+                }
+            }
+            return this;
+        }
+
+        private List<Map<OperableId, String>> positions(int from) {
+            if (from == operables.size()) {
+                return List.of(Map.of());
+            }
+            List<Map<OperableId, String>> all = new ArrayList<>();
+            for (Map<OperableId, String> rest : positions(from + 1)) {
+                for (String position : operables.get(from).positions()) {
+                    Map<OperableId, String> each = new TreeMap<>(rest);
+                    each.put(operables.get(from).id(), position);
+                    all.add(each);
+                }
+            }
+            return all;
+        }
+
+        private OperatingPoint stockPoint(SupplyPoint supply, Map<OperableId, String> positions) {
+            return stockSolver
+                    .solve(stockSettings.of(new Situation(
+                            new TreeMap<>(positions), supply, ControllerState.DISARMED, ControllerFeed.WHOLE)))
+                    .settledPoint();
+        }
+
+        private void walk(SupplyPoint supply, Map<OperableId, String> positions) {
+            OperatingPoint before = stockPoint(supply, positions);
+            for (ControllerState state : ControllerState.values()) {
+                for (ControllerFeed feed : ControllerFeed.values()) {
+                    if (state != ControllerState.WITHOUT_SUPPLY) {
+                        Situation situation = new Situation(new TreeMap<>(positions), supply, state, feed);
+                        SolveOutcome outcome = fittedSolver.solve(fittedSettings.of(situation));
+                        points(outcome).forEach(after -> judge(situation, before, after));
+                    }
+                }
+            }
+        }
+
+        private static Stream<OperatingPoint> points(SolveOutcome outcome) {
+            return switch (outcome) {
+                case SolveOutcome.Settled settled ->
+                    Stream.concat(Stream.of(settled.point()), settled.otherStablePoints().stream());
+                case SolveOutcome.Racing racing -> racing.stablePoints().stream();
+                case SolveOutcome.Chattering chattering -> throw new AssertionError("chatters: " + chattering);
+                case SolveOutcome.NotConverged lost -> throw new AssertionError("lost: " + lost);
+            };
+        }
+
+        private void judge(Situation situation, OperatingPoint before, OperatingPoint after) {
+            boolean idle = situation.controller() == ControllerState.DISARMED
+                    || situation.controller() == ControllerState.OVERRIDE;
+            boolean whole = situation.feed() == ControllerFeed.WHOLE;
+            boolean armed = whole && situation.controller() == ControllerState.ARMED;
+            if ("start".equals(situation.positions().get(Operable.KEY))) {
+                double slack = volts(fitted, after) - volts(stock, before) + ALLOWED_DROP_VOLTS;
+                startsDisarmed = whole && idle ? Math.min(startsDisarmed, slack) : startsDisarmed;
+                startsDead = whole ? startsDead : Math.min(startsDead, slack);
+            }
+            InputReach trigger = Objects.requireNonNull(
+                    fitted.controller().orElseThrow().inputs().get(new LeadId("trigger")));
+            double reads = after.volts(trigger.wire(), trigger.ground());
+            double alive = after.volts(
+                            fitted.controller().orElseThrow().supply(),
+                            fitted.controller().orElseThrow().ground())
+                    - leastSupply;
+            boolean anyOpen = situation.positions().containsValue("open");
+            if (armed && "open".equals(situation.positions().get(new OperableId("passenger-door")))) {
+                doorSeen = Math.min(doorSeen, Math.min(2 - reads, alive));
+            }
+            if (armed && !anyOpen) {
+                quiet = Math.min(quiet, reads - 4);
+            }
+            if (idle || (!whole && alive < 0)) {
+                lampPercent = Math.min(lampPercent, 5 - lampChangePercent(situation, before, after));
+            }
+        }
+
+        private double lampChangePercent(Situation situation, OperatingPoint before, OperatingPoint after) {
+            double works = Objects.requireNonNull(lampWorks.get(situation.supply()));
+            double amps = Math.abs(lampAmps(stock, before));
+            double change = Math.abs(lampAmps(fitted, after) - lampAmps(stock, before));
+            return change < 1e-5 ? 0 : 100 * change / (amps > 0.05 * works ? amps : works);
+        }
+
+        private static double lampAmps(Wired wired, OperatingPoint point) {
+            Reach lamp = Objects.requireNonNull(wired.factory().loads().get(new ElementId("trunk-lamp-lamp")));
+            return point.ampsInto(lamp.part(), lamp.pin());
+        }
+
+        private static double volts(Wired wired, OperatingPoint point) {
+            Reach solenoid = Objects.requireNonNull(wired.factory().loads().get(new ElementId("starter-solenoid")));
+            return Math.abs(point.volts(solenoid.from(), solenoid.to()));
+        }
+    }
+}
