@@ -1,0 +1,162 @@
+package org.loomproof.workshop.planner;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashSet;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.loomproof.testing.Sample;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.order.Wish;
+import org.loomproof.workshop.fixture.Jobs;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.planner.search.CandidateSearch;
+import org.loomproof.workshop.planner.search.Candidates;
+
+/** Whatever the brief: every lead decided once, every wish served, waiting or refused, and no part or wire left hanging. */
+class PlannerTest {
+
+    private static final int SAMPLED = 300;
+    private static final int IN_FULL = 5000;
+
+    static LongStream seeds() {
+        return Sample.seeds(SAMPLED, IN_FULL);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void anyBriefGetsAPlanInWhichEveryLeadIsDecidedOnce(long seed) {
+        Brief brief = AnyBrief.from(seed);
+        Candidates candidates = Planner.plan(brief);
+
+        assertThat(candidates.plans()).hasSizeLessThanOrEqualTo(CandidateSearch.MOST_CANDIDATES);
+        for (Plan plan : candidates.plans()) {
+            assertThat(plan.hookups().stream().map(Hookup::lead))
+                    .containsExactlyElementsOf(
+                            brief.kit().leads().stream().map(Lead::id).toList());
+            everyWishIsSpokenFor(brief, plan);
+            everyEndIsThere(brief, plan);
+            everyPartIsJoinedAndNamedByAHookup(plan);
+        }
+        assertThat(Planned.of(brief).told()).isNotBlank();
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void theSameBriefGivesTheSamePlansInWhateverOrderItsSheetListsCircuits(long seed) {
+        Brief brief = AnyBrief.from(seed);
+
+        assertThat(Planner.plan(brief)).isEqualTo(Planner.plan(brief));
+        assertThat(Planner.plan(Changed.shuffled(brief, seed))).isEqualTo(Planner.plan(brief));
+    }
+
+    @Test
+    void theseBriefsTogetherTryEveryCouplingAndEveryDecision() {
+        Set<String> couplings = new TreeSet<>();
+        Set<String> decisions = new TreeSet<>();
+        seeds().mapToObj(AnyBrief::from)
+                .map(Planner::plan)
+                .forEach(candidates -> candidates.plans().stream()
+                        .flatMap(p -> p.hookups().stream())
+                        .forEach(h -> {
+                            decisions.add(h.getClass().getSimpleName());
+                            if (h instanceof Hookup.Connect c) {
+                                couplings.add(c.coupling());
+                            }
+                        }));
+        assertThat(decisions).containsExactly("CapAndKeep", "Connect", "Hold", "Trim");
+        assertThat(couplings)
+                .contains(
+                        "coupling.straight",
+                        "coupling.fused-supply",
+                        "coupling.body-ground",
+                        "coupling.isolation-diodes",
+                        "coupling.inverting-relay",
+                        "coupling.added-pin",
+                        "coupling.break-contact",
+                        "coupling.relay",
+                        "coupling.added-load",
+                        "coupling.added-load-by-relay",
+                        "coupling.plug");
+    }
+
+    @Test
+    void aParkedBatteryThatDoesNotLastIsACaution() {
+        // 70 Ah, half of it usable, 12 mA of kit and 18 mA of car: 35 Ah / 0.030 A = 1167 h = 48 days, over the 21
+        // asked.
+        assertThat(Planned.of(Jobs.simple().brief()).told()).contains("48 days");
+    }
+
+    private static void everyWishIsSpokenFor(Brief brief, Plan plan) {
+        Set<Wish> open = new HashSet<>(brief.order().wishes());
+        plan.refusals().forEach(r -> open.remove(r.wish()));
+        for (Hookup hookup : plan.hookups()) {
+            switch (hookup) {
+                case Hookup.Connect c -> {
+                    open.remove(c.serves());
+                    if (c.serves() == Wish.SIREN) {
+                        open.remove(Wish.SECOND_SOUNDER);
+                    }
+                }
+                case Hookup.Hold h -> open.remove(h.serves());
+                case Hookup.Trim t -> {}
+                case Hookup.CapAndKeep c -> {}
+            }
+        }
+        open.remove(Wish.WATCH_OPENINGS);
+        assertThat(open).isEmpty();
+    }
+
+    private static void everyEndIsThere(Brief brief, Plan plan) {
+        for (AddedWire wire : plan.wires()) {
+            assertThat(wire.from()).isNotEqualTo(wire.to());
+            for (End end : new End[] {wire.from(), wire.to()}) {
+                switch (end) {
+                    case End.OfLead(var lead) ->
+                        assertThat(plan.findHookup(lead)).containsInstanceOf(Hookup.Connect.class);
+                    case End.OfPart(var part, var terminal) ->
+                        assertThat(plan.findPart(part).orElseThrow().terminals())
+                                .contains(terminal);
+                    case End.Tap(var circuit) ->
+                        assertThat(brief.sheet().circuit(circuit)).isNotNull();
+                    case End.CutBefore(var circuit) ->
+                        assertThat(brief.sheet().circuit(circuit)).isNotNull();
+                    case End.CutAfter(var circuit) ->
+                        assertThat(brief.sheet().circuit(circuit)).isNotNull();
+                    case End.Body body -> {}
+                }
+            }
+        }
+    }
+
+    private static void everyPartIsJoinedAndNamedByAHookup(Plan plan) {
+        Set<AddedPartId> joined = new HashSet<>();
+        for (AddedWire wire : plan.wires()) {
+            for (End end : new End[] {wire.from(), wire.to()}) {
+                if (end instanceof End.OfPart(var part, var terminal)) {
+                    joined.add(part);
+                }
+            }
+        }
+        Set<AddedPartId> named = new HashSet<>();
+        plan.hookups().forEach(h -> {
+            if (h instanceof Hookup.Connect c) {
+                named.addAll(c.parts());
+            }
+        });
+        Set<AddedPartId> all =
+                new HashSet<>(plan.parts().stream().map(AddedPart::id).toList());
+        assertThat(joined).isEqualTo(all);
+        assertThat(named).isEqualTo(all);
+    }
+}

@@ -1,0 +1,143 @@
+package org.loomproof.workshop.weigh;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.kit.LeadRole;
+import org.loomproof.workshop.brief.order.Wish;
+import org.loomproof.workshop.brief.sheet.Access;
+import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.brief.sheet.Level;
+import org.loomproof.workshop.fixture.AKit;
+import org.loomproof.workshop.fixture.AVehicle;
+import org.loomproof.workshop.fixture.AnOrder;
+import org.loomproof.workshop.fixture.Jobs;
+import org.loomproof.workshop.fixture.Steps;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.prover.verdict.ClaimResult;
+import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.prover.verdict.Proof;
+import org.loomproof.workshop.prover.verdict.Verdict;
+import org.loomproof.workshop.prover.verdict.Witness;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
+import org.loomproof.workshop.wiring.ControllerFeed;
+import org.loomproof.workshop.wiring.Situation;
+import org.loomproof.workshop.words.Messages;
+import org.loomproof.workshop.words.Phrase;
+
+/** Three ways to work the horn: straight, with a diode in line, by relay. A judge that breaks what it is told to picks. */
+class WeigherTest {
+
+    private static final LeadId HORN = new LeadId("horn");
+    private static final Phrase STATEMENT = Phrase.of("term.wish.horn");
+
+    @Test
+    void theFirstWayIsTakenWhenItIsProvenAndNoneHasFewerParts() {
+        PlannedJob job = new Weigher((brief, plan) -> proof(false, false)).weigh(brief());
+
+        assertThat(coupling(job.plan())).isEqualTo("coupling.straight");
+        assertThat(job.candidatesWeighed()).isEqualTo(1);
+        assertThat(job.bounds()).isEmpty();
+    }
+
+    @Test
+    void aBrokenWayLosesToTheNextAndLeavesItsReason() {
+        PlannedJob job =
+                new Weigher((brief, plan) -> proof(coupling(plan).equals("coupling.straight"), false)).weigh(brief());
+
+        assertThat(coupling(job.plan())).isEqualTo("coupling.isolation-diodes");
+        assertThat(reasons(job.plan())).anyMatch(r -> r.contains("straight joint") && r.contains("would break"));
+    }
+
+    @Test
+    void anOpenWayLosesToAProvenOne() {
+        PlannedJob job =
+                new Weigher((brief, plan) -> proof(false, !coupling(plan).equals("coupling.relay"))).weigh(brief());
+
+        assertThat(coupling(job.plan())).isEqualTo("coupling.relay");
+        assertThat(job.candidatesWeighed()).isEqualTo(3);
+        assertThat(reasons(job.plan()))
+                .filteredOn(r -> r.contains("leave open"))
+                .hasSize(2);
+    }
+
+    @Test
+    void whenEveryWayIsBrokenTheSimplestIsGivenWithItsProof() {
+        PlannedJob job = new Weigher((brief, plan) -> proof(true, false)).weigh(brief());
+
+        assertThat(coupling(job.plan())).isEqualTo("coupling.straight");
+        assertThat(job.proof().results()).anyMatch(r -> r.verdict() instanceof Verdict.Broken);
+        assertThat(reasons(job.plan())).anyMatch(r -> r.contains("more parts"));
+    }
+
+    @Test
+    void theHandcartIsProvenWholeByTheRealProver() {
+        PlannedJob job = new Weigher().weigh(Jobs.simple().brief());
+
+        assertThat(job.proof().results()).isNotEmpty().allMatch(r -> r.verdict() instanceof Verdict.Holds);
+    }
+
+    @Test
+    void theVanIsProvenWholeByTheRealProver() {
+        PlannedJob job = new Weigher().weigh(Jobs.vanJob().brief());
+
+        assertThat(job.proof().results()).isNotEmpty().allMatch(r -> r.verdict() instanceof Verdict.Holds);
+    }
+
+    private static Proof proof(boolean broken, boolean open) {
+        List<ClaimResult> results = new ArrayList<>();
+        if (broken) {
+            Situation situation =
+                    new Situation(new TreeMap<>(), SupplyPoint.REST, ControllerState.DISARMED, ControllerFeed.WHOLE);
+            Verdict verdict = new Verdict.Broken(
+                    new Margin(-1, "V", STATEMENT, STATEMENT), new Witness(List.of(), situation, List.of()));
+            results.add(new ClaimResult("broken", STATEMENT, verdict, List.of()));
+        }
+        if (open) {
+            results.add(new ClaimResult("open", STATEMENT, new Verdict.Open(STATEMENT, List.of()), List.of()));
+        }
+        return new Proof(results, new Proof.Effort(1, 1, 0), List.of());
+    }
+
+    private static String coupling(Plan plan) {
+        return ((Hookup.Connect) plan.findHookup(HORN).orElseThrow()).coupling();
+    }
+
+    private static List<String> reasons(Plan plan) {
+        return plan.findHookup(HORN).orElseThrow().insteadOf().stream()
+                .map(Messages.english()::text)
+                .toList();
+    }
+
+    private static Brief brief() {
+        AVehicle car = AVehicle.named("cart")
+                .withConstantSupply("constant", 20)
+                .control("horn-button", "rest", "pressed")
+                .circuit(
+                        "horn-wire",
+                        CircuitRole.HORN,
+                        new Level.Supply(),
+                        new Level.Ground(),
+                        List.of("horn-button"),
+                        Access.MAY_BE_TAPPED,
+                        List.of(
+                                Steps.supply(),
+                                Steps.coil("horn-coil", "horn-relay", 100),
+                                Steps.here(),
+                                Steps.contact("horn-switch", "horn-button", "pressed"),
+                                Steps.ground()));
+        AKit kit = AKit.named("kit")
+                .supply("supply")
+                .ground("ground")
+                .lowSide("horn", LeadRole.HORN, 0.5, Set.of(ControllerState.SOUNDING));
+        return new Brief(car.sheet(), kit.kit(), AnOrder.forWishes(Wish.HORN).order());
+    }
+}
