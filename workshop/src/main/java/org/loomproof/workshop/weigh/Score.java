@@ -2,7 +2,11 @@ package org.loomproof.workshop.weigh;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
@@ -49,14 +53,35 @@ record Score(int broken, int refused, int held, int open, int parts, int joints)
                 2 * plan.wires().size());
     }
 
-    /** The best that a plan can score before it is proven. */
-    static Score atBest(Plan plan) {
-        return of(plan, new Proof(List.of(), new Proof.Effort(0, 0, 0), List.of()));
+    /**
+     * The best that a plan can score, judged before it is proven by another that was: leads that wait for the same readings
+     * leave the same claims open.
+     */
+    static Score atBest(Plan plan, Plan proven, Proof proof) {
+        Score blank = of(plan, new Proof(List.of(), proof.effort(), List.of()));
+        int open = holds(plan).equals(holds(proven)) ? openByHolds(proven, proof) : 0;
+        return new Score(0, blank.refused(), blank.held(), open, blank.parts(), blank.joints());
     }
 
-    /** True when nothing is broken and nothing open, so that only a simpler plan could be better. */
-    boolean isProven() {
-        return broken == 0 && open == 0;
+    /** True when nothing is broken, and nothing open but what waits for the readings of held leads. */
+    static boolean isProvenAsFarAsItGoes(Plan plan, Proof proof) {
+        Score score = of(plan, proof);
+        return score.broken() == 0 && score.open() == openByHolds(plan, proof);
+    }
+
+    private static Set<Hookup> holds(Plan plan) {
+        return plan.hookups().stream().filter(Hookup.Hold.class::isInstance).collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static int openByHolds(Plan plan, Proof proof) {
+        Set<Measurement> awaited = holds(plan).stream()
+                .flatMap(h -> h instanceof Hookup.Hold hold ? Stream.of(hold.until()) : Stream.empty())
+                .collect(Collectors.toUnmodifiableSet());
+        return (int) proof.results().stream()
+                .filter(r -> r.verdict() instanceof Verdict.Open open
+                        && !open.settledBy().isEmpty()
+                        && awaited.containsAll(open.settledBy()))
+                .count();
     }
 
     @Override

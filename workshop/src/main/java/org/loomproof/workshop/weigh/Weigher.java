@@ -13,7 +13,8 @@ import org.loomproof.workshop.words.Phrase;
 
 /**
  * Has candidates proven in the planner's order and picks the best. It stops as soon as a plan is proven that no candidate left
- * can beat: nothing broken, nothing open, and none of the rest turns down or holds less or has fewer parts.
+ * can beat: nothing broken, nothing open but what waits for a reading, and none of the rest turns down or holds less or has
+ * fewer parts.
  */
 public final class Weigher {
 
@@ -43,9 +44,11 @@ public final class Weigher {
         List<Plan> left = new ArrayList<>(candidates.plans());
         Weighed best = take(brief, left.removeFirst(), weighed);
         while (!left.isEmpty() && weighed.size() < MOST_WEIGHED) {
-            Score toBeat = best.score();
-            if (toBeat.isProven()) {
-                left.removeIf(plan -> Score.atBest(plan).compareTo(toBeat) >= 0);
+            Weighed toBeat = best;
+            // A plan that waits for the same readings can at best leave the same claims open.
+            if (Score.isProvenAsFarAsItGoes(best.plan(), best.proof())) {
+                left.removeIf(plan ->
+                        Score.atBest(plan, toBeat.plan(), toBeat.proof()).compareTo(toBeat.score()) >= 0);
                 if (left.isEmpty()) {
                     break;
                 }

@@ -79,6 +79,24 @@ class WeigherTest {
     }
 
     @Test
+    void aLeadOnHoldDoesNotSendTheSearchThroughPlansThatWouldHoldItToo() {
+        Brief brief = brief();
+        Brief waiting = new Brief(
+                brief.sheet(),
+                AKit.named("kit")
+                        .supply("supply")
+                        .ground("ground")
+                        .lowSide("horn", LeadRole.HORN, 0.5, Set.of(ControllerState.SOUNDING))
+                        .lowSide("light", LeadRole.INTERIOR_LIGHT, 0.5, Set.of(ControllerState.DISARMED))
+                        .kit(),
+                AnOrder.forWishes(Wish.HORN, Wish.INTERIOR_LIGHT).order());
+        PlannedJob job = new Weigher((b, plan) -> openUntil(plan)).weigh(waiting);
+
+        assertThat(coupling(job.plan())).isEqualTo("coupling.straight");
+        assertThat(job.candidatesWeighed()).isEqualTo(1);
+    }
+
+    @Test
     void theHandcartIsProvenWholeByTheRealProver() {
         PlannedJob job = new Weigher().weigh(Jobs.simple().brief());
 
@@ -104,6 +122,16 @@ class WeigherTest {
         if (open) {
             results.add(new ClaimResult("open", STATEMENT, new Verdict.Open(STATEMENT, List.of()), List.of()));
         }
+        return new Proof(results, new Proof.Effort(1, 1, 0), List.of());
+    }
+
+    /** A proof that leaves open what waits for the readings of the plan's holds. */
+    private static Proof openUntil(Plan plan) {
+        List<ClaimResult> results = plan.hookups().stream()
+                .filter(Hookup.Hold.class::isInstance)
+                .map(h -> new ClaimResult(
+                        "open", STATEMENT, new Verdict.Open(STATEMENT, List.of(((Hookup.Hold) h).until())), List.of()))
+                .toList();
         return new Proof(results, new Proof.Effort(1, 1, 0), List.of());
     }
 
