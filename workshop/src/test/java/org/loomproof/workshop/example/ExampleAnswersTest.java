@@ -18,6 +18,8 @@ import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.weigh.PlannedJob;
 import org.loomproof.workshop.weigh.Weigher;
+import org.loomproof.workshop.wiring.Corner;
+import org.loomproof.workshop.wiring.VehicleWiring;
 
 /** Every example is planned and proven for real and gives the answer that stands beside it. */
 class ExampleAnswersTest {
@@ -37,6 +39,10 @@ class ExampleAnswersTest {
         assertThat(tally(job.proof(), Verdict.Holds.class)).isEqualTo(expected.holding());
         assertThat(tally(job.proof(), Verdict.Open.class)).isEqualTo(expected.open());
         assertThat(exitCode(job)).isEqualTo(expected.exit());
+        BenchMeter meter = new BenchMeter(read.brief(), VehicleWiring.fitted(read.brief(), job.plan(), Corner.TYPICAL));
+        assertThat(expected.handWorked())
+                .filteredOn(Expected.HandWorked::fitted)
+                .allSatisfy(figure -> assertThat(meter.reads(figure)).isCloseTo(figure.value(), BenchMeter.BY_HAND));
     }
 
     static List<Path> examples() {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
@@ -30,18 +31,37 @@ record Expected(
         List<String> holds,
         List<HandWorked> handWorked) {
 
+    /** What a meter is put on. */
+    enum Target {
+        /** A factory part, across it or through it. */
+        ELEMENT,
+        /** A factory wire, against the body. */
+        CIRCUIT,
+        /** An added part, across it or through it; of a relay its coil. */
+        PART
+    }
+
     /**
      * One figure that was worked by hand.
      *
      * @param fitted true for the fitted vehicle, false for the stock one
      * @param supply the supply point, by its word
+     * @param controller what the controller is doing, by its word
      * @param positions what is not at rest
-     * @param element the factory part it is of
-     * @param volts true for volts across it, false for amps through it
+     * @param target what sort of thing is measured
+     * @param name its name on the sheet or in the plan
+     * @param volts true for volts, false for amps
      * @param text the figure with its unit
      */
     record HandWorked(
-            boolean fitted, String supply, Map<String, String> positions, String element, boolean volts, String text) {
+            boolean fitted,
+            String supply,
+            String controller,
+            Map<String, String> positions,
+            Target target,
+            String name,
+            boolean volts,
+            String text) {
         /** The figure in volts or amps. */
         double value() {
             String[] words = text.split(" ", -1);
@@ -55,15 +75,7 @@ record Expected(
         Map<?, ?> map = (Map<?, ?>) Objects.requireNonNull(read);
         List<HandWorked> figures = new ArrayList<>();
         for (Object each : list(map, "hand-worked")) {
-            Map<?, ?> figure = (Map<?, ?>) each;
-            boolean volts = figure.containsKey("volts");
-            figures.add(new HandWorked(
-                    text(figure, "vehicle").equals("fitted"),
-                    text(figure, "supply"),
-                    words((Map<?, ?>) Objects.requireNonNull(figure.get("positions"))),
-                    text(figure, "element"),
-                    volts,
-                    text(figure, volts ? "volts" : "amps")));
+            figures.add(handWorked((Map<?, ?>) each));
         }
         return new Expected(
                 Integer.parseInt(text(map, "exit")),
@@ -73,6 +85,27 @@ record Expected(
                 list(map, "refusals").stream().map(Object::toString).toList(),
                 list(map, "holds").stream().map(Object::toString).toList(),
                 List.copyOf(figures));
+    }
+
+    private static HandWorked handWorked(Map<?, ?> figure) {
+        Target target = Target.ELEMENT;
+        for (Target each : Target.values()) {
+            target = figure.containsKey(word(each)) ? each : target;
+        }
+        boolean volts = figure.containsKey("volts");
+        return new HandWorked(
+                text(figure, "vehicle").equals("fitted"),
+                text(figure, "supply"),
+                figure.containsKey("controller") ? text(figure, "controller") : "disarmed",
+                words((Map<?, ?>) Objects.requireNonNull(figure.get("positions"))),
+                target,
+                text(figure, word(target)),
+                volts,
+                text(figure, volts ? "volts" : "amps"));
+    }
+
+    private static String word(Target target) {
+        return target.name().toLowerCase(Locale.ROOT);
     }
 
     private static List<?> list(Map<?, ?> map, String key) {

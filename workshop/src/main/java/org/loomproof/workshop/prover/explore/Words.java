@@ -3,6 +3,7 @@ package org.loomproof.workshop.prover.explore;
 import java.util.List;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.prover.verdict.Assumption;
+import org.loomproof.workshop.trade.template.TradeDefaults;
 import org.loomproof.workshop.wiring.RangedFigure;
 import org.loomproof.workshop.words.Phrase;
 
@@ -26,13 +27,17 @@ final class Words {
 
     /** The reading that replaces a range by a value. */
     static Measurement reading(RangedFigure figure) {
+        String how = TradeDefaults.read()
+                .findReading(figure.figure().basis().place().path())
+                .orElse("as-it-stands");
         return new Measurement(
                 "reading-of " + figure.key(),
                 Phrase.of(
                         "measure.figure",
                         figure.key(),
                         figure.figure().low(),
-                        figure.figure().high()));
+                        figure.figure().high(),
+                        Phrase.of("reading." + how)));
     }
 
     /** A figure with its range. */

@@ -59,11 +59,18 @@ public final class TradeDefaults implements PartDefaults {
     }
 
     /**
-     * The reading that would replace the usual figure: the end of a message key, such as {@code ohms-across} for
-     * {@code reading.ohms-across}.
+     * The reading that would replace a figure, by the key of the figure or by the way to it in a file: the end of a message key,
+     * such as {@code ohms-across} for {@code reading.ohms-across}. What sort of load it is makes no difference to the reading.
      */
     public Optional<String> findReading(String key) {
-        return Optional.ofNullable(usual.get(key)).map(Usual::reading);
+        String[] steps = key.split("\\.", -1);
+        String last = steps.length < 2 ? key : steps[steps.length - 2] + "." + steps[steps.length - 1];
+        return usual.entrySet().stream()
+                .filter(each -> each.getKey().equals(key)
+                        || each.getKey().equals(last)
+                        || (last.equals("load.resistance") && each.getKey().startsWith("load.")))
+                .map(each -> each.getValue().reading())
+                .findFirst();
     }
 
     /** Every figure there is a usual range for, in the order of the file. */

@@ -9,6 +9,7 @@ import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Range;
 import org.loomproof.workshop.quantity.Volts;
+import org.loomproof.workshop.words.Messages;
 
 class TradeDefaultsTest {
     private final TradeDefaults defaults = TradeDefaults.read();
@@ -39,6 +40,26 @@ class TradeDefaultsTest {
                         .get()
                         .asString()
                         .isNotBlank());
+    }
+
+    @Test
+    void everyReadingIsSaidInWords() {
+        Messages words = Messages.english();
+        assertThat(defaults.listKeys())
+                .allSatisfy(key -> assertThat(words.knows(
+                                "reading." + defaults.findReading(key).orElseThrow()))
+                        .as(key)
+                        .isTrue());
+    }
+
+    @Test
+    void theReadingOfAFigureIsFoundByTheWayToItOnTheSheet() {
+        assertThat(defaults.findReading("circuits[doors].path[2].lamp.power")).contains("print");
+        assertThat(defaults.findReading("circuits[starter].path[3].load.resistance"))
+                .contains("amps-through");
+        assertThat(defaults.findReading("circuits[doors].branches[0][1].switch.closed-resistance"))
+                .contains("drop-across");
+        assertThat(defaults.findReading("note")).isEmpty();
     }
 
     @Test
