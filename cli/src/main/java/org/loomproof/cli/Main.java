@@ -2,19 +2,16 @@ package org.loomproof.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import org.loomproof.workshop.words.Messages;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/** The command {@code loomproof}. Every word it prints about itself comes from {@code messages.properties}. */
-@Command(
-        name = "loomproof",
-        resourceBundle = "org.loomproof.cli.messages",
-        mixinStandardHelpOptions = true,
-        synopsisSubcommandLabel = "COMMAND",
-        subcommands = HelpCommand.class)
+/** The command {@code loomproof}. Every word it prints comes from the message files. */
+@Command(name = "loomproof", mixinStandardHelpOptions = true, synopsisSubcommandLabel = "COMMAND")
 public final class Main implements Runnable {
 
     @Spec
@@ -23,9 +20,15 @@ public final class Main implements Runnable {
     @SuppressWarnings("NullAway.Init") // picocli fills the field before it calls run
     private Main() {}
 
-    /** The command line, printing to the given streams. */
-    static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+    /** The command line, printing to the given streams in the language of the messages. */
+    static CommandLine commandLine(PrintWriter out, PrintWriter err, Messages messages) {
         return new CommandLine(new Main())
+                .addSubcommand(new DemoCommand(messages))
+                .addSubcommand(new PlanCommand(messages))
+                .addSubcommand(new ProveCommand(messages))
+                .addSubcommand(new BlankCommand(messages))
+                .addSubcommand(new HelpCommand())
+                .setResourceBundle(new CommandWords(messages))
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpWidth(80)
@@ -46,7 +49,7 @@ public final class Main implements Runnable {
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        int code = commandLine(out, err).execute(args);
+        int code = commandLine(out, err, Messages.in(Locale.getDefault())).execute(args);
         out.flush();
         err.flush();
         System.exit(code);

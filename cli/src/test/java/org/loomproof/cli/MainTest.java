@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
+import org.loomproof.workshop.words.Messages;
 
 class MainTest {
 
@@ -12,7 +13,7 @@ class MainTest {
     private final StringWriter err = new StringWriter();
 
     private int run(String... args) {
-        return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true))
+        return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true), Messages.english())
                 .execute(args);
     }
 

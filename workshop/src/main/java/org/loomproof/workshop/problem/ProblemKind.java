@@ -24,7 +24,8 @@ public enum ProblemKind {
     CONTRADICTION,
     CHANGED_INPUT,
     WRONG_UNIT,
-    MORE_PROBLEMS;
+    MORE_PROBLEMS,
+    FOLDER_NOT_OURS;
 
     /** The key under which messages and documents know this kind, such as {@code unknown-key}. */
     public String id() {

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -25,7 +26,7 @@ import java.util.TreeSet;
 public final class Messages {
 
     /** The rooms of the English text, in reading order. */
-    public static final List<String> ROOMS = List.of("problem", "brief", "plan", "proof", "papers", "terminal");
+    public static final List<String> ROOMS = List.of("problem", "brief", "plan", "proof", "papers", "terminal", "command");
 
     private final Locale locale;
     private final Map<String, String> patterns;
@@ -40,27 +41,26 @@ public final class Messages {
         return in(Locale.ENGLISH);
     }
 
-    /** The text in the locale's language, in English where that language's file is silent or missing. */
+    /** The text in the locale's language; in English, numbers too, where that language has no file or its file is silent. */
     public static Messages in(Locale locale) {
         Map<String, String> patterns = new LinkedHashMap<>();
         for (String room : ROOMS) {
             lay("en/" + room + ".properties", patterns);
         }
-        if (!"en".equals(locale.getLanguage())) {
-            lay(locale.getLanguage() + ".properties", patterns);
-        }
-        return new Messages(locale, patterns);
+        boolean spoken = lay(locale.getLanguage() + ".properties", patterns);
+        return new Messages(spoken ? locale : Locale.ENGLISH, patterns);
     }
 
-    private static void lay(String file, Map<String, String> over) {
+    private static boolean lay(String file, Map<String, String> over) {
         try (InputStream in = Messages.class.getResourceAsStream(file)) {
             if (in == null) {
-                return;
+                return false;
             }
             Properties properties = new Properties();
             Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8);
             properties.load(reader);
             properties.stringPropertyNames().forEach(key -> over.put(key, properties.getProperty(key)));
+            return true;
         } catch (IOException e) {
             throw new UncheckedIOException("message file " + file + " cannot be read", e);
         }
@@ -101,6 +101,11 @@ public final class Messages {
             out.append(out.isEmpty() ? "" : ", ").append(rendered(one));
         }
         return out.toString();
+    }
+
+    /** The message as it stands in its file, for those who fill its holes themselves; empty when there is none. */
+    public Optional<String> findPattern(String key) {
+        return Optional.ofNullable(patterns.get(key));
     }
 
     /** True when the key has a message. */

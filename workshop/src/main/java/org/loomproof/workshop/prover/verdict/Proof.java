@@ -1,6 +1,7 @@
 package org.loomproof.workshop.prover.verdict;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -15,6 +16,11 @@ public record Proof(List<ClaimResult> results, Effort effort, List<Phrase> bound
     public Proof {
         results = List.copyOf(results);
         bounds = List.copyOf(bounds);
+    }
+
+    /** The same proof, of a plan whose search had limits of its own. */
+    public Proof alsoBoundedBy(List<Phrase> more) {
+        return new Proof(results, effort, Stream.concat(bounds.stream(), more.stream()).toList());
     }
 
     /** How much was looked at: situations, operating points solved, corners of the assumed ranges. */

@@ -1,0 +1,85 @@
+package org.loomproof.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Function;
+import org.loomproof.cli.report.JobReport;
+import org.loomproof.cli.report.ProblemReport;
+import org.loomproof.shop.job.Answer;
+import org.loomproof.shop.job.JobOutcome;
+import org.loomproof.shop.job.JobRun;
+import org.loomproof.shop.job.ResultJson;
+import org.loomproof.workshop.problem.Problem;
+import org.loomproof.workshop.words.Messages;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** What every command that judges a job shares: run it, show the outcome as text or JSON, and answer with its code. */
+final class Desk {
+
+    /** Stands in the next command for the plan that was written. */
+    static final String PLAN = "{plan}";
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Messages messages;
+
+    Desk(CommandSpec spec, Messages messages) {
+        this.out = spec.commandLine().getOut();
+        this.err = spec.commandLine().getErr();
+        this.messages = messages;
+    }
+
+    /** Runs the job, shows how it ended, and gives the exit code. */
+    int judge(Function<JobRun, JobOutcome> work, boolean json, String next) {
+        long began = System.nanoTime();
+        JobOutcome outcome;
+        try (Progress progress = new Progress(err, messages, Boolean.getBoolean("loomproof.terminal"))) {
+            outcome = work.apply(new JobRun(messages, progress));
+        }
+        double seconds = (System.nanoTime() - began) / 1e9;
+        return switch (outcome) {
+            case JobOutcome.BadInput bad -> problems(bad.problems(), json);
+            case JobOutcome.Judged judged -> {
+                if (json) {
+                    out.print(new ResultJson(messages)
+                            .ofResult(
+                                    judged.plan(),
+                                    judged.proof(),
+                                    judged.folder().map(Path::toString).orElse(""),
+                                    judged.files()));
+                } else {
+                    show(judged, seconds, next);
+                }
+                out.flush();
+                yield Answer.of(judged.plan(), judged.proof()).code();
+            }
+        };
+    }
+
+    /** Shows every problem and gives the exit code of bad input. */
+    int problems(List<Problem> problems, boolean json) {
+        if (json) {
+            out.print(new ResultJson(messages).ofProblems(problems));
+            out.flush();
+        } else {
+            new ProblemReport(messages).lines(problems).forEach(err::println);
+            err.flush();
+        }
+        return ExitCode.BAD_INPUT;
+    }
+
+    private void show(JobOutcome.Judged judged, double seconds, String next) {
+        JobReport report = new JobReport(messages);
+        report.body(judged.brief(), judged.plan(), judged.proof()).forEach(out::println);
+        out.println();
+        report.summary(judged.plan(), judged.proof()).forEach(out::println);
+        out.println(messages.text("report.took", seconds));
+        judged.folder().ifPresent(folder -> {
+            out.println(messages.text("report.plan", folder.resolve("plan.yaml")));
+            out.println(messages.text("report.papers", folder));
+        });
+        String plan = judged.folder().map(f -> f.resolve("plan.yaml").toString()).orElse("");
+        out.println(messages.text("report.next", next.replace(PLAN, plan)));
+    }
+}

@@ -1,0 +1,45 @@
+package org.loomproof.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.loomproof.workshop.words.Messages;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** A plan, ours or edited by hand, proven as it stands. */
+@Command(name = "prove", mixinStandardHelpOptions = true)
+final class ProveCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "PLAN", descriptionKey = "plan")
+    private Path plan;
+
+    @Option(names = "--out", paramLabel = "DIR", descriptionKey = "out")
+    private @Nullable Path out;
+
+    @Option(names = "--json", descriptionKey = "json")
+    private boolean json;
+
+    private final Messages messages;
+
+    @SuppressWarnings("NullAway.Init") // picocli fills the fields before it calls the command
+    ProveCommand(Messages messages) {
+        this.messages = messages;
+    }
+
+    @Override
+    public Integer call() {
+        return new Desk(spec, messages)
+                .judge(
+                        run -> run.prove(plan, Optional.ofNullable(out)),
+                        json,
+                        "./loomproof prove " + plan + " --out DIR");
+    }
+}
