@@ -1,0 +1,149 @@
+package org.loomproof.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.loomproof.workshop.words.Messages;
+
+/** The commands as a person types them, on a small job whose answer is known. */
+class CommandsTest {
+
+    private static final Path EXAMPLES = Path.of("..", "examples");
+    private static final Path HATCHBACK = EXAMPLES.resolve("small-hatchback");
+
+    @TempDir
+    private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... args) {
+        out.getBuffer().setLength(0);
+        err.getBuffer().setLength(0);
+        return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true), Messages.english())
+                .execute(args);
+    }
+
+    private int plan(Path sheet, Path kit, Path order, Path into, String... more) {
+        List<String> args = new java.util.ArrayList<>(List.of(
+                "plan", "--sheet", sheet.toString(), "--kit", kit.toString(), "--order", order.toString(), "--out",
+                into.toString()));
+        args.addAll(List.of(more));
+        return run(args.toArray(String[]::new));
+    }
+
+    private int planHatchback(Path into, String... more) {
+        return plan(
+                HATCHBACK.resolve("sheet.yaml"), HATCHBACK.resolve("kit.yaml"), HATCHBACK.resolve("order.yaml"), into, more);
+    }
+
+    @Test
+    void aProvenJobWritesItsPapersAndItsPlanProvesAgainAlike() throws IOException {
+        Path papers = folder.resolve("papers");
+        assertThat(planHatchback(papers)).as(err.toString()).isZero();
+        assertThat(out.toString().lines()).allSatisfy(line -> assertThat(line.codePointCount(0, line.length()))
+                .isLessThanOrEqualTo(80));
+        assertThat(out.toString()).contains("0 broken, 0 open; 0 refused: proven", "plan.yaml", "next:");
+        assertThat(papers).isDirectoryContaining("glob:**/plan.yaml");
+        assertThat(List.of("bench-card.html", "proof.html", "schematic.svg"))
+                .allSatisfy(name -> assertThat(papers.resolve(name)).isNotEmptyFile());
+
+        String plan = papers.resolve("plan.yaml").toString();
+        assertThat(run("prove", plan, "--json")).isZero();
+        JsonNode again = new ObjectMapper().readTree(out.toString());
+        assertThat(planHatchback(papers, "--json")).isZero();
+        JsonNode planned = new ObjectMapper().readTree(out.toString());
+        assertThat(again.get("claims")).isEqualTo(planned.get("claims"));
+        assertThat(planned.get("files")).hasSize(4);
+        assertThat(again.get("files")).isEmpty();
+    }
+
+    @Test
+    void theJsonKeepsToItsSchema() throws IOException {
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(Files.readString(Path.of("..", "docs", "schemas", "result.schema.json")), InputFormat.JSON);
+        planHatchback(folder.resolve("papers"), "--json");
+        assertThat(schema.validate(out.toString(), InputFormat.JSON)).isEmpty();
+
+        Path broken = Files.writeString(folder.resolve("order.yaml"), "format: loomproof order 1\njob: 3\nwant: []\n");
+        assertThat(plan(HATCHBACK.resolve("sheet.yaml"), HATCHBACK.resolve("kit.yaml"), broken, folder, "--json"))
+                .isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(schema.validate(out.toString(), InputFormat.JSON)).isEmpty();
+        assertThat(schema.validate(out.toString().replace("\"kind\"", "\"sort\""), InputFormat.JSON)).isNotEmpty();
+    }
+
+    @Test
+    void badInputTellsEveryProblemAndWritesNothing() throws IOException {
+        String sheet = Files.readString(HATCHBACK.resolve("sheet.yaml"));
+        Path wrong = Files.writeString(
+                folder.resolve("sheet.yaml"),
+                sheet.replaceFirst("ground: negative", "ground: negitive").replaceFirst("role: starter\n", "role: startr\n"));
+        Path papers = folder.resolve("papers");
+        assertThat(plan(wrong, HATCHBACK.resolve("kit.yaml"), HATCHBACK.resolve("order.yaml"), papers))
+                .isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString())
+                .contains("did you mean negative?", "did you mean starter?", "2 problems; nothing was written");
+        assertThat(out.toString()).isEmpty();
+        assertThat(papers).doesNotExist();
+    }
+
+    @Test
+    void aFolderThatIsNotOursIsLeftAlone() throws IOException {
+        Path letters = Files.createDirectory(folder.resolve("letters"));
+        Path letter = Files.writeString(letters.resolve("letter.txt"), "Dear Sir");
+        assertThat(planHatchback(letters)).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(letter).hasContent("Dear Sir");
+        assertThat(Files.list(letters)).hasSize(1);
+        assertThat(err.toString()).contains("letters");
+    }
+
+    @Test
+    void aRefusedWishHasItsOwnCodeAndTheRestIsStillPlanned() {
+        Path job = EXAMPLES.resolve("refused").resolve("remote-start-on-manual");
+        assertThat(plan(
+                        job.resolve("sheet.yaml"),
+                        job.resolve("kit.yaml"),
+                        job.resolve("order.yaml"),
+                        folder.resolve("papers")))
+                .as(err.toString())
+                .isEqualTo(4);
+        assertThat(out.toString()).contains("REFUSED remote-start", "instead:", "connect");
+    }
+
+    @Test
+    void aBlankPlanIsOnHoldThroughoutAndCanBeProven() throws IOException {
+        assertThat(run(
+                        "blank",
+                        "--sheet",
+                        HATCHBACK.resolve("sheet.yaml").toString(),
+                        "--kit",
+                        HATCHBACK.resolve("kit.yaml").toString(),
+                        "--order",
+                        HATCHBACK.resolve("order.yaml").toString()))
+                .isZero();
+        Path blank = Files.writeString(folder.resolve("blank.yaml"), out.toString());
+        assertThat(run("prove", blank.toString())).as(err.toString()).isEqualTo(5);
+        assertThat(out.toString()).contains("HOLD");
+    }
+
+    @Test
+    void everyCommandHelpsWithAnExample() {
+        for (String command : List.of("demo", "plan", "prove", "blank")) {
+            assertThat(run(command, "--help")).isZero();
+            assertThat(out.toString()).contains("Example:", "./loomproof " + command);
+        }
+    }
+}
