@@ -9,6 +9,7 @@ import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.prover.verdict.Witness;
+import org.loomproof.workshop.quantity.Figures;
 import org.loomproof.workshop.words.Messages;
 
 /** The verdicts: what holds in one line a kind of claim, what is broken or open each in full. */
@@ -50,8 +51,8 @@ final class ClaimTable {
         lines.cut("  "
                 + Lines.column(messages.text("verdict.holds"), 7)
                 + Lines.column(Integer.toString(margins.size()), 4)
-                + Lines.column(messages.text("claim-kind." + kind), 31)
-                + messages.text("report.margin", tightest.computed(), tightest.allowed()));
+                + Lines.column(messages.text("claim-kind." + kind), 40)
+                + messages.text("report.to-spare", Figures.withUnit(tightest.slack(), tightest.unit())));
     }
 
     private void addTrouble(Lines lines, ClaimResult result) {

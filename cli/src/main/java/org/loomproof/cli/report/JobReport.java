@@ -39,8 +39,8 @@ public final class JobReport {
         lines.gap();
         new ClaimTable(messages).add(lines, proof);
         if (!proof.bounds().isEmpty()) {
-            lines.gap();
-            proof.bounds().forEach(b -> lines.wrap(messages.text("report.bound", b), "  "));
+            String bounds = proof.bounds().stream().map(messages::text).collect(Collectors.joining(" "));
+            lines.gap().wrap(messages.text("report.bounds", bounds), "  ");
         }
         return lines.all();
     }

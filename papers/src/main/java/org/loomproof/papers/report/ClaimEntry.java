@@ -37,7 +37,7 @@ record ClaimEntry(Brief brief, AssumptionList assumptions, Wording words) {
     }
 
     private Element margin(Margin margin, String slackKey) {
-        String slack = Figures.plain(Math.abs(margin.slack())) + (margin.unit().isEmpty() ? "" : " " + margin.unit());
+        String slack = Figures.withUnit(Math.abs(margin.slack()), margin.unit());
         return Element.of("dl")
                 .styled("margin")
                 .add(

@@ -21,6 +21,16 @@ public final class Figures {
         };
     }
 
+    /** The same for a bare number and its unit's symbol; a unit that is none of ours is written behind the plain number. */
+    public static String withUnit(double value, String symbol) {
+        return switch (symbol) {
+            case "A" -> withPrefix(new Amps(value));
+            case "V" -> withPrefix(new Volts(value));
+            case "Ω" -> withPrefix(new Ohms(value));
+            default -> (plain(value) + " " + symbol).stripTrailing();
+        };
+    }
+
     /** Three significant digits without trailing zeros behind the point: {@code 12.6}, {@code 0.061}, {@code 172}. */
     public static String plain(double value) {
         if (value == 0) {

@@ -7,6 +7,7 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.text.MessageFormat;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -90,12 +91,12 @@ public final class Messages {
         return switch (argument) {
             case Phrase nested -> text(nested);
             case Number number -> number;
-            case Iterable<?> many -> joined(many);
+            case Collection<?> many -> joined(many);
             default -> argument.toString();
         };
     }
 
-    private String joined(Iterable<?> many) {
+    private String joined(Collection<?> many) {
         StringBuilder out = new StringBuilder();
         for (Object one : many) {
             out.append(out.isEmpty() ? "" : ", ").append(rendered(one));
