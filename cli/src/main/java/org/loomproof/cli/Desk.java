@@ -79,7 +79,8 @@ final class Desk {
             out.println(messages.text("report.plan", folder.resolve("plan.yaml")));
             out.println(messages.text("report.papers", folder));
         });
-        String plan = judged.folder().map(f -> f.resolve("plan.yaml").toString()).orElse("");
+        String plan =
+                judged.folder().map(f -> f.resolve("plan.yaml").toString()).orElse("");
         out.println(messages.text("report.next", next.replace(PLAN, plan)));
     }
 }

@@ -39,7 +39,14 @@ class CommandsTest {
 
     private int plan(Path sheet, Path kit, Path order, Path into, String... more) {
         List<String> args = new java.util.ArrayList<>(List.of(
-                "plan", "--sheet", sheet.toString(), "--kit", kit.toString(), "--order", order.toString(), "--out",
+                "plan",
+                "--sheet",
+                sheet.toString(),
+                "--kit",
+                kit.toString(),
+                "--order",
+                order.toString(),
+                "--out",
                 into.toString()));
         args.addAll(List.of(more));
         return run(args.toArray(String[]::new));
@@ -47,15 +54,20 @@ class CommandsTest {
 
     private int planHatchback(Path into, String... more) {
         return plan(
-                HATCHBACK.resolve("sheet.yaml"), HATCHBACK.resolve("kit.yaml"), HATCHBACK.resolve("order.yaml"), into, more);
+                HATCHBACK.resolve("sheet.yaml"),
+                HATCHBACK.resolve("kit.yaml"),
+                HATCHBACK.resolve("order.yaml"),
+                into,
+                more);
     }
 
     @Test
     void aProvenJobWritesItsPapersAndItsPlanProvesAgainAlike() throws IOException {
         Path papers = folder.resolve("papers");
         assertThat(planHatchback(papers)).as(err.toString()).isZero();
-        assertThat(out.toString().lines()).allSatisfy(line -> assertThat(line.codePointCount(0, line.length()))
-                .isLessThanOrEqualTo(80));
+        assertThat(out.toString().lines())
+                .allSatisfy(line ->
+                        assertThat(line.codePointCount(0, line.length())).isLessThanOrEqualTo(80));
         assertThat(out.toString()).contains("0 broken, 0 open; 0 refused: proven", "plan.yaml", "next:");
         assertThat(papers).isDirectoryContaining("glob:**/plan.yaml");
         assertThat(List.of("bench-card.html", "proof.html", "schematic.svg"))
@@ -82,7 +94,8 @@ class CommandsTest {
         assertThat(plan(HATCHBACK.resolve("sheet.yaml"), HATCHBACK.resolve("kit.yaml"), broken, folder, "--json"))
                 .isEqualTo(ExitCode.BAD_INPUT);
         assertThat(schema.validate(out.toString(), InputFormat.JSON)).isEmpty();
-        assertThat(schema.validate(out.toString().replace("\"kind\"", "\"sort\""), InputFormat.JSON)).isNotEmpty();
+        assertThat(schema.validate(out.toString().replace("\"kind\"", "\"sort\""), InputFormat.JSON))
+                .isNotEmpty();
     }
 
     @Test
@@ -90,7 +103,8 @@ class CommandsTest {
         String sheet = Files.readString(HATCHBACK.resolve("sheet.yaml"));
         Path wrong = Files.writeString(
                 folder.resolve("sheet.yaml"),
-                sheet.replaceFirst("ground: negative", "ground: negitive").replaceFirst("role: starter\n", "role: startr\n"));
+                sheet.replaceFirst("ground: negative", "ground: negitive")
+                        .replaceFirst("role: starter\n", "role: startr\n"));
         Path papers = folder.resolve("papers");
         assertThat(plan(wrong, HATCHBACK.resolve("kit.yaml"), HATCHBACK.resolve("order.yaml"), papers))
                 .isEqualTo(ExitCode.BAD_INPUT);

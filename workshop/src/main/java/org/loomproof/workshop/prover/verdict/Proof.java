@@ -20,7 +20,8 @@ public record Proof(List<ClaimResult> results, Effort effort, List<Phrase> bound
 
     /** The same proof, of a plan whose search had limits of its own. */
     public Proof alsoBoundedBy(List<Phrase> more) {
-        return new Proof(results, effort, Stream.concat(bounds.stream(), more.stream()).toList());
+        return new Proof(
+                results, effort, Stream.concat(bounds.stream(), more.stream()).toList());
     }
 
     /** How much was looked at: situations, operating points solved, corners of the assumed ranges. */
