@@ -108,7 +108,7 @@ class CommandsTest {
         Path papers = folder.resolve("papers");
         assertThat(plan(wrong, HATCHBACK.resolve("kit.yaml"), HATCHBACK.resolve("order.yaml"), papers))
                 .isEqualTo(ExitCode.BAD_INPUT);
-        assertThat(err.toString())
+        assertThat(err.toString().replaceAll("\\s+", " "))
                 .contains("did you mean negative?", "did you mean starter?", "2 problems; nothing was written");
         assertThat(out.toString()).isEmpty();
         assertThat(papers).doesNotExist();
@@ -120,7 +120,7 @@ class CommandsTest {
         Path letter = Files.writeString(letters.resolve("letter.txt"), "Dear Sir");
         assertThat(planHatchback(letters)).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(letter).hasContent("Dear Sir");
-        assertThat(Files.list(letters)).hasSize(1);
+        assertThat(letters).isDirectoryNotContaining(path -> !path.equals(letter));
         assertThat(err.toString()).contains("letters");
     }
 
