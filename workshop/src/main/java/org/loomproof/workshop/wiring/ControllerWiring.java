@@ -100,14 +100,14 @@ final class ControllerWiring {
                 drawing.add(
                         new LowSideOutput(id, end, SUPPLY, GROUND, drive, wakefulness, port.bodyDiode(), port.clamp()),
                         words);
-                outputs.put(lead.id(), new Reach(id, "output", end, GROUND));
+                outputs.put(lead.id(), new Reach(id, "output", true, end, GROUND));
             }
             case Port.HighSide port -> {
                 Drive drive = drive(lead, port.saturation(), port.rating());
                 drawing.add(
                         new HighSideOutput(id, end, SUPPLY, GROUND, drive, wakefulness, port.bodyDiode(), false),
                         words);
-                outputs.put(lead.id(), new Reach(id, "output", end, SUPPLY));
+                outputs.put(lead.id(), new Reach(id, "output", true, end, SUPPLY));
             }
             case Port.ToExtra port -> {
                 // Its own plug; it never meets the vehicle.

@@ -8,7 +8,6 @@ import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.NetworkBuilder;
 import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
-import org.loomproof.network.part.Pin;
 import org.loomproof.workshop.words.Phrase;
 
 /** A network while it is drawn: its parts so far, where each came from, and what works each switch. */
@@ -27,9 +26,7 @@ final class Drawing {
     Reach add(Part part, Phrase origin) {
         builder.add(part);
         origins.put(part.id(), new Origin(origin));
-        Pin first = part.pins().get(0);
-        return new Reach(
-                part.id(), first.name(), first.node(), part.pins().get(1).node());
+        return Reach.across(part);
     }
 
     Network network() {

@@ -20,11 +20,15 @@ public record AlarmBell(int tried, List<String> caught, List<String> notNeeded, 
 
     /** Makes every slip of a plan that is right. */
     public static AlarmBell ring(Brief brief, Plan plan) {
+        return ring(brief, plan, Slip.list(plan));
+    }
+
+    /** Makes these slips of a plan that is right. */
+    public static AlarmBell ring(Brief brief, Plan plan, List<Slip> slips) {
         List<String> before = ids(Prover.listObjections(brief, plan));
         List<String> caught = new ArrayList<>();
         List<String> notNeeded = new ArrayList<>();
         List<String> missed = new ArrayList<>();
-        List<Slip> slips = Slip.list(plan);
         for (Slip slip : slips) {
             List<String> now = new ArrayList<>(ids(Prover.listObjections(brief, slip.on(plan))));
             now.removeAll(before);

@@ -48,8 +48,7 @@ public record Job(Brief brief, Finder finder, WireDraw draw) {
 
     /** The job of a brief. */
     public static Job of(Brief brief) {
-        WireDraw draw = new WireDraw(brief.sheet());
-        return new Job(brief, new Finder(brief.sheet(), draw), draw);
+        return new Job(brief, new Finder(brief.sheet()), new WireDraw(brief.sheet()));
     }
 
     /** True when the order asks for it. */

@@ -122,8 +122,7 @@ final class Coils {
             case LogicInput i -> false;
         };
         if (conducts) {
-            Reach reach = new Reach(
-                    part.id(), "", part.pins().get(0).node(), part.pins().get(1).node());
+            Reach reach = Reach.across(part);
             joined.computeIfAbsent(reach.from(), n -> new ArrayList<>()).add(reach.to());
             joined.computeIfAbsent(reach.to(), n -> new ArrayList<>()).add(reach.from());
         }

@@ -103,8 +103,18 @@ final class DoesItsWork implements Claim {
                 all.add(new Claimed.ToShow(added(fitting, connect, onIn, part)));
             }
         }
-        for (ElementId load : loadsOf(fitting, connect)) {
+        for (ElementId load : named(
+                fitting, connect, fitting.stock().wired().factory().loads().keySet())) {
             all.add(new Claimed.ToShow(factory(fitting, connect, onIn, load)));
+        }
+        for (ElementId input : named(
+                fitting, connect, fitting.stock().wired().factory().inputs().keySet())) {
+            PartId about = Objects.requireNonNull(
+                            fitting.stock().wired().factory().inputs().get(input))
+                    .part();
+            Phrase statement = Phrase.of(
+                    "claim.factory-load-works", fitting.stock().wired().words(about), connect.lead());
+            all.add(new Claimed.ToShow(new WorkedInput(id + " " + input, statement, input, about, Set.copyOf(onIn))));
         }
         if (all.isEmpty()) {
             all.add(Fitting.open(id, statement(connect.lead()), Phrase.of("open.no-load", connect.lead())));
@@ -112,14 +122,13 @@ final class DoesItsWork implements Claim {
         return all;
     }
 
-    /** The loads that stand in the paths of the circuits the lead acts on. */
-    private static List<ElementId> loadsOf(Fitting fitting, Hookup.Connect connect) {
+    /** Those of the elements that stand in the paths of the circuits the lead acts on. */
+    private static List<ElementId> named(Fitting fitting, Hookup.Connect connect, Set<ElementId> among) {
         Set<ElementId> loads = new LinkedHashSet<>();
         for (CircuitId circuit : connect.circuits()) {
             for (List<PathStep> path : fitting.brief().sheet().circuit(circuit).paths()) {
                 for (PathStep step : path) {
-                    if (step instanceof PathStep.Part part
-                            && fitting.stock().wired().factory().loads().containsKey(part.id())) {
+                    if (step instanceof PathStep.Part part && among.contains(part.id())) {
                         loads.add(part.id());
                     }
                 }

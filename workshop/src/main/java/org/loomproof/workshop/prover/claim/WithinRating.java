@@ -1,8 +1,11 @@
 package org.loomproof.workshop.prover.claim;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.loomproof.network.part.PartId;
@@ -13,12 +16,14 @@ import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.prover.explore.Area;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Reading;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
 import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.trade.wire.Conductor;
 import org.loomproof.workshop.trade.wire.Conductors;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.Reach;
@@ -45,38 +50,49 @@ final class WithinRating implements Claim {
                 all.add(show(List.of(rated), "part", wired));
             }
         }
-        List<Rated> wires = new ArrayList<>();
-        for (AddedWire wire : fitting.plan().wires()) {
-            Optional.ofNullable(wired.added().wires().get(wire.id()))
-                    .ifPresent(reach -> wires.add(new Rated(
-                            reach.part(),
-                            reach.pin(),
-                            "",
-                            wire.id().toString(),
-                            Conductors.fuseCeiling(wire.size()).value())));
-        }
-        if (!wires.isEmpty()) {
-            all.add(show(wires, "wires", wired));
-        }
+        wiresByArea(fitting)
+                .forEach(
+                        wires -> all.add(show(wires, "wires " + wires.getFirst().name(), wired)));
         return all;
+    }
+
+    /** The added wires, those together that can matter to each other. */
+    private static Collection<List<Rated>> wiresByArea(Fitting fitting) {
+        Wired wired = fitting.fitted().wired();
+        List<Area> areas = Area.list(fitting.stock().wired(), wired);
+        Map<Area, List<Rated>> byArea = new LinkedHashMap<>();
+        for (AddedWire wire : fitting.plan().wires()) {
+            Reach reach = wired.added().wires().get(wire.id());
+            for (Area area : areas) {
+                if (reach != null && area.parts().contains(reach.part())) {
+                    byArea.computeIfAbsent(area, a -> new ArrayList<>())
+                            .add(new Rated(reach, "", wire.id().toString(), ceilingAmps(wire)));
+                }
+            }
+        }
+        return byArea.values();
     }
 
     /**
      * Something that carries current.
      *
-     * @param pin where its current is counted
+     * @param reach where its current is counted
      * @param terminal the terminal's number where one part has several; else empty
      * @param name its id
      * @param amps the most it may carry for long
      */
-    private record Rated(PartId part, String pin, String terminal, String name, double amps) {
+    private record Rated(Reach reach, String terminal, String name, double amps) {
+
+        PartId part() {
+            return reach.part();
+        }
 
         double usedPercent(Reading reading) {
             return 100 * carriedAmps(reading) / amps;
         }
 
         double carriedAmps(Reading reading) {
-            return Math.abs(reading.point().ampsInto(part, pin));
+            return Math.abs(reading.amps(reach));
         }
 
         String title() {
@@ -85,7 +101,7 @@ final class WithinRating implements Claim {
     }
 
     private Claimed show(List<Rated> rated, String kind, Wired wired) {
-        boolean isOne = rated.size() == 1 && !kind.equals("wires");
+        boolean isOne = !kind.startsWith("wires");
         String id = name() + " " + (isOne ? rated.getFirst().title() : kind);
         Phrase statement = isOne ? statement(rated.getFirst(), wired) : Phrase.of("claim.wires-within-rating");
         return new Claimed.ToShow(new RatingCase(id, statement, rated));
@@ -115,7 +131,7 @@ final class WithinRating implements Claim {
                     .orElseThrow()
                     .outputs()
                     .get(id));
-            return new Rated(reach.part(), reach.pin(), "", id.toString(), amps.value());
+            return new Rated(reach, "", id.toString(), amps.value());
         });
     }
 
@@ -125,23 +141,28 @@ final class WithinRating implements Claim {
         return switch (part) {
             case AddedPart.Relay r ->
                 List.of(
-                        new Rated(reach.part(), "87", "87", name, r.makeRating().value()),
+                        new Rated(reach.into("87"), "87", name, r.makeRating().value()),
                         new Rated(
-                                reach.part(),
-                                "87a",
-                                "87a",
-                                name,
-                                r.breakRating().value()));
+                                reach.into("87a"), "87a", name, r.breakRating().value()));
             case AddedPart.Diode d ->
-                List.of(new Rated(
-                        reach.part(), reach.pin(), "", name, d.rating().value()));
+                List.of(new Rated(reach, "", name, d.rating().value()));
             case AddedPart.Fuse f ->
-                List.of(new Rated(
-                        reach.part(), reach.pin(), "", name, f.rating().value()));
+                List.of(new Rated(reach, "", name, f.rating().value()));
             case AddedPart.Resistor r -> List.of();
             case AddedPart.Load l -> List.of();
             case AddedPart.PinSwitch p -> List.of();
         };
+    }
+
+    /** The largest fuse that may protect it: that of its size, or of the next smaller size that is listed. */
+    private static double ceilingAmps(AddedWire wire) {
+        return Conductors.find(wire.size())
+                .or(() -> Conductors.listMetric().stream()
+                        .filter(c -> c.area().value() <= wire.size().value())
+                        .max(Comparator.comparingDouble(c -> c.area().value())))
+                .map(Conductor::fuseCeiling)
+                .map(Amps::value)
+                .orElse(Double.MIN_NORMAL);
     }
 
     private record RatingCase(String id, Phrase statement, List<Rated> rated) implements Case {
@@ -160,16 +181,13 @@ final class WithinRating implements Claim {
         public double slack(Pair pair) {
             double most = 0;
             for (Rated each : rated) {
-                if (pair.fitted().has(each.part())) {
-                    most = Math.max(most, each.usedPercent(pair.fitted()));
-                }
+                most = Math.max(most, each.usedPercent(pair.fitted()));
             }
             return 100 - most;
         }
 
         private Rated busiest(Pair pair) {
             return rated.stream()
-                    .filter(each -> pair.fitted().has(each.part()))
                     .max(Comparator.comparingDouble(each -> each.usedPercent(pair.fitted())))
                     .orElseThrow();
         }

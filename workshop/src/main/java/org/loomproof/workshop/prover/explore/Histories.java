@@ -18,7 +18,7 @@ import org.loomproof.workshop.trade.supply.SupplyPoint;
  * power-up.
  *
  * @param relays all relays
- * @param outputs all outputs, whose controller may have been awake
+ * @param outputs one output that tells whether its controller was awake, which goes for all; none without a controller
  * @param together with all relays pulled in and the controller awake
  * @param single with one relay pulled in at a time, where there are several
  */
@@ -46,7 +46,7 @@ record Histories(
                 bench.settled(vehicle.wired(), held(awake, List.of(relay))).ifPresent(single::add);
             }
         }
-        return new Histories(relays, outputs, together, single);
+        return new Histories(relays, outputs.stream().limit(1).toList(), together, single);
     }
 
     private static Setting held(Setting base, List<PartId> relays) {
@@ -72,7 +72,16 @@ record Histories(
     }
 
     private boolean isSame(OperatingPoint one, OperatingPoint other) {
-        return relays.stream().allMatch(r -> one.relayPosition(r) == other.relayPosition(r))
-                && outputs.stream().allMatch(o -> one.isAwake(o) == other.isAwake(o));
+        for (PartId output : outputs) {
+            if (one.isAwake(output) != other.isAwake(output)) {
+                return false;
+            }
+        }
+        for (PartId relay : relays) {
+            if (one.relayPosition(relay) != other.relayPosition(relay)) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -27,9 +27,9 @@ public record Reading(Vehicle vehicle, OperatingPoint point) {
         return wired().network().findPart(part).isPresent();
     }
 
-    /** Amps through the thing, counted into its first pin. */
+    /** Amps through the thing, counted into the pin where a meter reaches it. */
     public double amps(Reach reach) {
-        return point.ampsInto(reach.part(), reach.pin());
+        return reach.isFirstPin() ? point.amps(reach.part()) : point.ampsInto(reach.part(), reach.pin());
     }
 
     /** Volts across the thing, first end against the other. */

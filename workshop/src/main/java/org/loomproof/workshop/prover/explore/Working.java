@@ -1,39 +1,86 @@
 package org.loomproof.workshop.prover.explore;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Map.Entry;
+import java.util.Optional;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
+import org.loomproof.workshop.wiring.InputReach;
 import org.loomproof.workshop.wiring.Reach;
 
 /** What each load of the stock vehicle gets when it works: the most in any position, at each supply point. */
 public final class Working {
 
-    private record At(SupplyPoint supply, ElementId load) {}
+    private final Map<ElementId, Map<SupplyPoint, Double>> amps = new HashMap<>();
+    private final Map<ElementId, Map<SupplyPoint, Double>> volts = new HashMap<>();
 
-    private final Map<At, Double> amps = new HashMap<>();
-    private final Map<At, Double> volts = new HashMap<>();
+    private final Map<ElementId, List<Reads>> levels = new HashMap<>();
 
-    /** Takes one more reading of the stock vehicle into account. */
+    /** How a factory input reads its wire. */
+    public enum Reads {
+        LOW,
+        BETWEEN,
+        HIGH;
+
+        /** What the input reads there. */
+        public static Reads of(InputReach input, Reading reading) {
+            double volts = reading.volts(input);
+            if (volts <= input.lowBelow()) {
+                return LOW;
+            }
+            return volts >= input.highAbove() ? HIGH : BETWEEN;
+        }
+    }
+
+    /** Takes one more reading of the stock vehicle into account; the first is that of everything at rest. */
     void add(SupplyPoint supply, Reading stock) {
         for (Entry<ElementId, Reach> load : stock.wired().factory().loads().entrySet()) {
             Reach reach = load.getValue();
-            if (stock.wired().network().findPart(reach.part()).isPresent()) {
-                At at = new At(supply, load.getKey());
-                amps.merge(at, Math.abs(stock.amps(reach)), Math::max);
-                volts.merge(at, Math.abs(stock.volts(reach)), Math::max);
+            if (stock.has(reach.part())) {
+                raise(amps, supply, load.getKey(), Math.abs(stock.amps(reach)));
+                raise(volts, supply, load.getKey(), Math.abs(stock.volts(reach)));
+            }
+        }
+        for (Entry<ElementId, InputReach> input :
+                stock.wired().factory().inputs().entrySet()) {
+            if (stock.has(input.getValue().part())) {
+                List<Reads> seen = levels.computeIfAbsent(input.getKey(), i -> new ArrayList<>());
+                Reads now = Reads.of(input.getValue(), stock);
+                if (!seen.contains(now)) {
+                    seen.add(now);
+                }
             }
         }
     }
 
     /** The most amps through the load at that supply point. */
     public double amps(SupplyPoint supply, ElementId load) {
-        return amps.getOrDefault(new At(supply, load), 0.0);
+        return most(amps, supply, load);
     }
 
     /** The most volts across the load at that supply point. */
     public double volts(SupplyPoint supply, ElementId load) {
-        return volts.getOrDefault(new At(supply, load), 0.0);
+        return most(volts, supply, load);
+    }
+
+    /** The level that something in the car works the input to: low or high, and not what it reads at rest. */
+    public Optional<Reads> workedLevel(ElementId input) {
+        return levels.getOrDefault(input, List.of()).stream()
+                .skip(1)
+                .filter(level -> level != Reads.BETWEEN)
+                .findFirst();
+    }
+
+    private static void raise(
+            Map<ElementId, Map<SupplyPoint, Double>> most, SupplyPoint supply, ElementId load, double value) {
+        most.computeIfAbsent(load, l -> new EnumMap<>(SupplyPoint.class)).merge(supply, value, Math::max);
+    }
+
+    private static double most(Map<ElementId, Map<SupplyPoint, Double>> most, SupplyPoint supply, ElementId load) {
+        return most.getOrDefault(load, Map.of()).getOrDefault(supply, 0.0);
     }
 }

@@ -1,0 +1,80 @@
+package org.loomproof.workshop.prover.claim;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.loomproof.network.part.PartId;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.Moment;
+import org.loomproof.workshop.brief.sheet.ElementId;
+import org.loomproof.workshop.prover.explore.Case;
+import org.loomproof.workshop.prover.explore.Pair;
+import org.loomproof.workshop.prover.explore.Reading;
+import org.loomproof.workshop.prover.explore.Working.Reads;
+import org.loomproof.workshop.prover.state.Condition;
+import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.prover.verdict.Observation;
+import org.loomproof.workshop.quantity.Volts;
+import org.loomproof.workshop.wiring.ControllerFeed;
+import org.loomproof.workshop.wiring.InputReach;
+import org.loomproof.workshop.words.Phrase;
+
+/**
+ * A factory input that an output works: while the output is on, the input surely reads what something in the car itself works
+ * it to. Where nothing in the car does, there is nothing to compare with and the case says nothing.
+ */
+record WorkedInput(String id, Phrase statement, ElementId input, PartId about, Set<ControllerState> onIn)
+        implements Case {
+
+    WorkedInput {
+        onIn = Set.copyOf(onIn);
+    }
+
+    @Override
+    public boolean concerns(ControllerState state, ControllerFeed feed) {
+        return feed == ControllerFeed.WHOLE && onIn.contains(state);
+    }
+
+    @Override
+    public boolean concerns(Condition.Doing doing) {
+        return doing.moment() == Moment.ACTING && concerns(doing.state(), doing.feed());
+    }
+
+    private InputReach reach(Reading reading) {
+        return Objects.requireNonNull(reading.wired().factory().inputs().get(input));
+    }
+
+    @Override
+    public double slack(Pair pair) {
+        InputReach reach = reach(pair.fitted());
+        double volts = pair.fitted().volts(reach);
+        Optional<Reads> wanted = pair.working().workedLevel(input);
+        if (wanted.isEmpty()) {
+            return Double.NaN;
+        }
+        return wanted.get() == Reads.LOW ? reach.lowBelow() - volts : volts - reach.highAbove();
+    }
+
+    @Override
+    public Margin margin(Pair pair) {
+        InputReach reach = reach(pair.fitted());
+        boolean low =
+                pair.working().workedLevel(input).filter(l -> l == Reads.LOW).isPresent();
+        Phrase allowed = low
+                ? Phrase.of("margin.input-low", new Volts(reach.lowBelow()))
+                : Phrase.of("margin.input-high", new Volts(reach.highAbove()));
+        Phrase computed =
+                Phrase.of("margin.wire-shows", Shown.volts(pair.fitted().volts(reach)));
+        return new Margin(slack(pair), "V", computed, allowed);
+    }
+
+    @Override
+    public List<Observation> observations(Pair pair) {
+        return LoadCase.withControllerSupply(
+                pair,
+                new Observation(
+                        Phrase.of("meter.volts-at", pair.fitted().words(about)),
+                        Shown.volts(pair.fitted().volts(reach(pair.fitted()))).toString()));
+    }
+}
