@@ -25,7 +25,7 @@ public final class Unit<Q extends Quantity> {
             Amps.class,
             Amps::new,
             "A",
-            0,
+            1e-6,
             10_000,
             spelled(1, "A", "amp", "amps").and(1e-3, "mA").and(1e-6, "uA", "\u00b5A", "\u03bcA"));
     /** The letter for ohm exists twice: Greek capital omega and the ohm sign. */
