@@ -3,6 +3,7 @@ package org.loomproof.workshop.prover;
 import java.util.ArrayList;
 import java.util.List;
 import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.claim.Claim;
 import org.loomproof.workshop.prover.claim.Claimed;
@@ -50,6 +51,7 @@ public final class Prover {
     private static Proof proof(Fitting fitting, Explorer explorer) {
         List<Claimed> claimed = new ArrayList<>();
         Claim.all().forEach(claim -> claimed.addAll(claim.in(fitting)));
+        fitting.lifeOnHold().ifPresent(hold -> claimed.replaceAll(each -> leftOpen(each, hold)));
         explorer.decide(claimed.stream()
                 .filter(Claimed.ToShow.class::isInstance)
                 .map(c -> ((Claimed.ToShow) c).toShow())
@@ -62,5 +64,13 @@ public final class Prover {
             }
         }
         return new Proof(results, explorer.effort(), explorer.bounds());
+    }
+
+    /** With its supply or ground still to be found, what the controller does to the vehicle cannot be shown. */
+    private static Claimed leftOpen(Claimed claimed, Hookup.Hold hold) {
+        return switch (claimed) {
+            case Claimed.ToShow(Case toShow) -> Fitting.open(toShow.id(), toShow.statement(), hold);
+            case Claimed.LeftOpen open -> open;
+        };
     }
 }

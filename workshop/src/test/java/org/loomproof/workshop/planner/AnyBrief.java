@@ -48,7 +48,7 @@ import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.quantity.Volts;
 
 /** Draws any valid brief from a seed: any roles, levels, sureness, ports and wishes, sensible or not. */
-final class AnyBrief {
+public final class AnyBrief {
 
     private final Random random;
 
@@ -56,7 +56,7 @@ final class AnyBrief {
         random = new Random(seed);
     }
 
-    static Brief from(long seed) {
+    public static Brief from(long seed) {
         AnyBrief any = new AnyBrief(seed);
         Sheet sheet = any.sheet();
         return new Brief(sheet, any.kit(), any.order(sheet));
@@ -223,6 +223,9 @@ final class AnyBrief {
         PathStep load = load(id, role);
         if (onceIn(10)) {
             return List.of(Steps.point(id + "-end"), Steps.here(), Steps.moduleInput(id + "-input", 2200));
+        }
+        if (role == CircuitRole.CONSTANT_SUPPLY && !onceIn(10)) {
+            return List.of(Steps.supply(), Steps.fuse(id + "-fuse", oneOf(List.of(5.0, 20.0, 40.0))), Steps.here());
         }
         return positive
                 ? List.of(

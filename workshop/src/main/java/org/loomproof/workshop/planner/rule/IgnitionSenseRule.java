@@ -2,7 +2,6 @@ package org.loomproof.workshop.planner.rule;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadRole;
@@ -16,9 +15,7 @@ import org.loomproof.workshop.planner.coupling.Source;
 import org.loomproof.workshop.planner.survey.Finder;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.planner.survey.Joint;
-import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.trade.relay.RelayType;
-import org.loomproof.workshop.trade.wire.Conductor;
 import org.loomproof.workshop.trade.wire.Conductors;
 import org.loomproof.workshop.words.Phrase;
 
@@ -83,10 +80,7 @@ public final class IgnitionSenseRule implements Rule {
 
     /** True when the factory fuse is not known, or is larger than what protects the lead. */
     private static boolean needsFuse(Lead lead, Circuit ignition) {
-        Optional<Amps> ceiling = Conductors.find(lead.size().typical()).map(Conductor::fuseCeiling);
-        Optional<Double> factory = Finder.findFuseAmps(ignition);
-        return ceiling.isEmpty()
-                || factory.isEmpty()
-                || factory.get() > ceiling.get().value();
+        double ceiling = Conductors.fuseCeiling(lead.size().typical()).value();
+        return Finder.findFuseAmps(ignition).map(factory -> factory > ceiling).orElse(true);
     }
 }

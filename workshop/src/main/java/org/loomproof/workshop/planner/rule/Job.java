@@ -48,7 +48,8 @@ public record Job(Brief brief, Finder finder, WireDraw draw) {
 
     /** The job of a brief. */
     public static Job of(Brief brief) {
-        return new Job(brief, new Finder(brief.sheet()), new WireDraw(brief.sheet()));
+        WireDraw draw = new WireDraw(brief.sheet());
+        return new Job(brief, new Finder(brief.sheet(), draw), draw);
     }
 
     /** True when the order asks for it. */

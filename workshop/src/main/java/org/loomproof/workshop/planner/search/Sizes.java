@@ -98,7 +98,8 @@ final class Sizes {
         double thickest = listBought().getLast().fuseCeiling().value();
         return new Amps(ledger.behind(fuse).stream()
                 .flatMap(run -> leadOf(run).stream())
-                .mapToDouble(lead -> ceiling(lead.size().typical()).value())
+                .mapToDouble(
+                        lead -> Conductors.fuseCeiling(lead.size().typical()).value())
                 .min()
                 .orElse(thickest));
     }
@@ -134,16 +135,6 @@ final class Sizes {
                 .flatMap(end -> end instanceof End.OfLead(var lead) ? Stream.of(lead) : Stream.empty())
                 .map(job.brief().kit()::lead)
                 .findFirst();
-    }
-
-    private static Amps ceiling(SquareMillimetres size) {
-        return Conductors.find(size)
-                .map(Conductor::fuseCeiling)
-                .orElseGet(() -> Conductors.listMetric().stream()
-                        .filter(c -> c.area().value() <= size.value())
-                        .reduce((thinner, thicker) -> thicker)
-                        .orElse(Conductors.listMetric().getFirst())
-                        .fuseCeiling());
     }
 
     private List<Conductor> listNoThinnerThan(Optional<SquareMillimetres> least) {

@@ -23,11 +23,19 @@ public final class Finder {
 
     private static final Comparator<Circuit> BY_NAME = Comparator.comparing(Circuit::id);
 
+    /**
+     * A wire that passes more than this into the body is fed by nothing but fuses, wires and closed contacts; a load in its
+     * feed, such as a lamp, passes less.
+     */
+    private static final double FED_AMPS = 20;
+
     private final Sheet sheet;
+    private final WireDraw draw;
 
     /** Looks on that sheet. */
-    public Finder(Sheet sheet) {
+    public Finder(Sheet sheet, WireDraw draw) {
         this.sheet = sheet;
+        this.draw = draw;
     }
 
     /** All circuits of a role, by name. */
@@ -157,13 +165,43 @@ public final class Finder {
     }
 
     /** True when an entry contradicts itself, or says of one place what another entry of the role says otherwise. */
-    private static boolean contradicts(Circuit circuit, List<Circuit> others) {
+    private boolean contradicts(Circuit circuit, List<Circuit> others) {
         return !switchesAsItsRole(circuit)
+                || !isFedAsItsRole(circuit)
                 || others.stream()
                         .anyMatch(o -> !o.id().equals(circuit.id())
                                 && o.basis().certainty() == circuit.basis().certainty()
                                 && isSamePlace(o, circuit)
                                 && !o.switching().equals(circuit.switching()));
+    }
+
+    /** A constant supply is fed whatever the key does; what the key feeds is not fed at rest. */
+    private boolean isFedAsItsRole(Circuit circuit) {
+        boolean fed = draw.intoBody(circuit).value() > FED_AMPS;
+        return circuit.paths().isEmpty()
+                || switch (circuit.role()) {
+                    case CONSTANT_SUPPLY -> fed;
+                    case IGNITION, SECOND_IGNITION, ACCESSORY, STARTER, SECOND_STARTER -> !fed;
+                    case GROUND,
+                            DOOR_TRIGGER,
+                            HOOD_TRIGGER,
+                            TRUNK_TRIGGER,
+                            INTERIOR_LIGHT,
+                            PARKING_LAMP,
+                            HORN,
+                            LOCK,
+                            UNLOCK,
+                            LOCK_MOTOR_LEG,
+                            TRUNK_RELEASE,
+                            WINDOW,
+                            BRAKE,
+                            TACHOMETER,
+                            FUEL_PUMP,
+                            DATA,
+                            RESTRAINT,
+                            HIGH_VOLTAGE,
+                            OTHER -> true;
+                };
     }
 
     /** A supply is always at supply, an ignition goes to supply; anything else rests and acts at different levels. */

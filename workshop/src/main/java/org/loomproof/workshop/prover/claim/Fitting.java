@@ -1,8 +1,10 @@
 package org.loomproof.workshop.prover.claim;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.ElementId;
@@ -46,6 +48,22 @@ public record Fitting(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
                 .toList();
     }
 
+    /** A lead that the controller lives on and that waits for a measurement: until then nothing of what it does is known. */
+    public Optional<Hookup.Hold> lifeOnHold() {
+        return plan.hookups().stream()
+                .filter(Hookup.Hold.class::isInstance)
+                .map(Hookup.Hold.class::cast)
+                .filter(h -> switch (brief.kit().lead(h.lead()).port()) {
+                    case Port.Supply supply -> true;
+                    case Port.Ground ground -> true;
+                    case Port.Input input -> false;
+                    case Port.LowSide output -> false;
+                    case Port.HighSide output -> false;
+                    case Port.ToExtra plug -> false;
+                })
+                .findFirst();
+    }
+
     /** True when the wish is asked for and not turned down. */
     boolean isWanted(Wish wish) {
         return brief.order().wishes().contains(wish) && plan.refusals().stream().noneMatch(r -> r.wish() == wish);
@@ -62,7 +80,7 @@ public record Fitting(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
     }
 
     /** A result that waits for what a lead on hold waits for. */
-    static Claimed open(String id, Phrase statement, Hookup.Hold hold) {
+    public static Claimed.LeftOpen open(String id, Phrase statement, Hookup.Hold hold) {
         Phrase because = Phrase.of("open.on-hold", hold.lead(), hold.because());
         return new Claimed.LeftOpen(
                 new ClaimResult(id, statement, new Verdict.Open(because, List.of(hold.until())), List.of()));

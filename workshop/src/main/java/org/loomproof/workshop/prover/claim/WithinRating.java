@@ -23,7 +23,6 @@ import org.loomproof.workshop.prover.explore.Reading;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
 import org.loomproof.workshop.quantity.Amps;
-import org.loomproof.workshop.trade.wire.Conductor;
 import org.loomproof.workshop.trade.wire.Conductors;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.Reach;
@@ -66,7 +65,7 @@ final class WithinRating implements Claim {
             for (Area area : areas) {
                 if (reach != null && area.parts().contains(reach.part())) {
                     byArea.computeIfAbsent(area, a -> new ArrayList<>())
-                            .add(new Rated(reach, "", wire.id().toString(), ceilingAmps(wire)));
+                            .add(new Rated(reach, "", wire.id().toString(), Conductors.fuseCeiling(wire.size()).value()));
                 }
             }
         }
@@ -152,17 +151,6 @@ final class WithinRating implements Claim {
             case AddedPart.Load l -> List.of();
             case AddedPart.PinSwitch p -> List.of();
         };
-    }
-
-    /** The largest fuse that may protect it: that of its size, or of the next smaller size that is listed. */
-    private static double ceilingAmps(AddedWire wire) {
-        return Conductors.find(wire.size())
-                .or(() -> Conductors.listMetric().stream()
-                        .filter(c -> c.area().value() <= wire.size().value())
-                        .max(Comparator.comparingDouble(c -> c.area().value())))
-                .map(Conductor::fuseCeiling)
-                .map(Amps::value)
-                .orElse(Double.MIN_NORMAL);
     }
 
     private record RatingCase(String id, Phrase statement, List<Rated> rated) implements Case {

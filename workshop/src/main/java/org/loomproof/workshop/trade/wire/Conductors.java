@@ -37,6 +37,22 @@ public final class Conductors {
     }
 
     /**
+     * The largest fuse that may protect a conductor: that of its size, else of the next thinner size. A conductor thinner than
+     * any size listed bears less than the thinnest in the proportion of their areas.
+     */
+    public static Amps fuseCeiling(SquareMillimetres area) {
+        Conductor thinnest = METRIC.getFirst();
+        return find(area)
+                .or(() -> METRIC.stream()
+                        .filter(c -> c.area().value() <= area.value())
+                        .reduce((thinner, thicker) -> thicker))
+                .map(Conductor::fuseCeiling)
+                .orElseGet(() -> new Amps(thinnest.fuseCeiling().value()
+                        * area.value()
+                        / thinnest.area().value()));
+    }
+
+    /**
      * The most a metre of a conductor resists at 20 °C. For a metric size its published limit; for a gauge its solid
      * copper; for anything between, copper in the least share of the nominal area that the published limits allow.
      */

@@ -152,6 +152,28 @@ class StarterInterruptRuleTest {
     }
 
     @Test
+    void aStarterWireThatItsPathFeedsAtRestContradictsItself() {
+        AVehicle vehicle =
+                AVehicle.named("cart").withConstantSupply("constant", 20).withIgnition("ignition");
+        vehicle.circuit(
+                "starter",
+                CircuitRole.STARTER,
+                new Level.Ground(),
+                new Level.Supply(),
+                List.of("key"),
+                Access.MAY_BE_CUT,
+                List.of(
+                        Steps.supply(),
+                        Steps.fuse("F1", 30),
+                        Steps.here(),
+                        Steps.solenoid("solenoid", 1),
+                        Steps.ground()));
+
+        assertThat(Planned.of(vehicle, AKit.simple(), INTERRUPT).decision("interrupt"))
+                .isEqualTo("levels-of starter");
+    }
+
+    @Test
     void aSecondStarterWireIsCutAsWellAndBothCoilsHangOnOneOutput() {
         AVehicle vehicle = Jobs.handcart()
                 .circuit(
