@@ -94,7 +94,9 @@ class BenchCardTest {
     void cautionsStandAboveTheFirstPlug() {
         String text = CARD.text();
         assertThat(text.indexOf("Yellow loom along the left sill")).isPositive().isLessThan(text.indexOf("Plug P1"));
-        assertThat(text.indexOf("vehicle maker's instructions")).isPositive().isLessThan(text.indexOf("Plug P1"));
+        assertThat(text.indexOf("The vehicle maker's instructions, the law"))
+                .isPositive()
+                .isLessThan(text.indexOf("Plug P1"));
     }
 
     @Test

@@ -20,6 +20,8 @@ class PapersTest {
 
     private static final String PLAN = "format: loomproof plan 1\n";
 
+    private static final List<Paper> PAPERS = papers();
+
     private static List<Paper> papers() {
         return Papers.of(SampleJob.brief(), SampleJob.plan(), SampleProof.proof(), PLAN, Messages.english());
     }
@@ -28,26 +30,26 @@ class PapersTest {
     @Test
     void thePapersOfAJobAreAPlanABenchCardAProofAndASchematic() {
         Path folder = Path.of("target", "sample-papers");
-        assertThat(papers())
+        assertThat(PAPERS)
                 .extracting(Paper::name)
                 .containsExactly("plan.yaml", "bench-card.html", "proof.html", "schematic.svg");
-        assertThat(PaperFolder.write(folder, papers())).isEqualTo(new FolderOutcome.Written(folder));
+        assertThat(PaperFolder.write(folder, PAPERS)).isEqualTo(new FolderOutcome.Written(folder));
     }
 
     @Test
     void thePlanIsPutInAsItWasGiven() {
-        assertThat(papers().getFirst().text()).isEqualTo(PLAN);
+        assertThat(PAPERS.getFirst().text()).isEqualTo(PLAN);
     }
 
     @Test
     void theSameJobGivesTheSameBytes() {
-        assertThat(papers()).isEqualTo(papers());
+        assertThat(papers()).isEqualTo(PAPERS);
     }
 
     @Test
     void everyPageIsWellFormedAndFetchesNothing() {
         Pattern fetches = Pattern.compile("(src=|url\\(|@import|<script|<link|<iframe)");
-        for (Paper paper : papers().subList(1, 4)) {
+        for (Paper paper : PAPERS.subList(1, 4)) {
             Reading.of(paper.text());
             assertThat(paper.text()).doesNotContainPattern(fetches);
             assertThat(paper.text().replaceAll("xmlns=\"http://www.w3.org/[a-z0-9/]*\"", ""))
@@ -70,7 +72,7 @@ class PapersTest {
         HostileJob job = new HostileJob(nasty);
         List<Paper> papers = Papers.of(job.brief(), job.plan(), SampleProof.proof(), PLAN, Messages.english());
         int elementsOfTheTameCard =
-                Reading.of(papers().get(1).text()).elements("*").size();
+                Reading.of(PAPERS.get(1).text()).elements("*").size();
         for (Paper paper : papers.subList(1, 4)) {
             Reading read = Reading.of(paper.text());
             assertThat(read.elements("script")).isEmpty();
@@ -81,6 +83,12 @@ class PapersTest {
         // added.
         assertThat(Reading.of(papers.get(1).text()).elements("*").size() - elementsOfTheTameCard)
                 .isLessThanOrEqualTo(4 * SampleJob.plan().hookups().size());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"-a-very-long-name-with-hyphens-and-more-of-them-than-anybody-wants", "\uD83D\uDE9A\u05E2\u05D1WWWWWWWWWWWWWWWW"})
+    void longAndWideNamesDoNotSpoilTheDrawing(String nasty) {
+        HostileJob job = new HostileJob(nasty);
         for (PlacedDrawing sheet : Schematic.sheets(job.brief(), job.plan(), SampleJob.words())) {
             Inspection found = Inspection.of(sheet);
             assertThat(found.overlaps()).isEmpty();
@@ -91,6 +99,6 @@ class PapersTest {
 
     @Test
     void anotherLanguageIsNamedOnThePage() {
-        assertThat(papers().get(1).text()).contains("lang=\"en\"");
+        assertThat(PAPERS.get(1).text()).contains("lang=\"en\"");
     }
 }

@@ -63,4 +63,22 @@ public final class FontWidths {
         }
         return "…";
     }
+
+    /** A name, with an ellipsis in its middle where it would be wider: what tells names apart is often at their ends. */
+    public static String fittedName(String name, double room, double size) {
+        if (width(name, size, false) <= room) {
+            return name;
+        }
+        int[] characters = name.codePoints().toArray();
+        for (int kept = characters.length - 1; kept > 1; kept--) {
+            int head = (kept + 1) / 2;
+            int tail = kept - head;
+            String shorter =
+                    new String(characters, 0, head) + "…" + new String(characters, characters.length - tail, tail);
+            if (width(shorter, size, false) <= room) {
+                return shorter;
+            }
+        }
+        return "…";
+    }
 }

@@ -1,7 +1,8 @@
 package org.loomproof.papers.page;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
 import org.loomproof.papers.markup.Text;
@@ -12,7 +13,13 @@ import org.loomproof.workshop.words.Phrase;
 /** The pieces that more than one page is built from. */
 public final class Parts {
 
-    private static final int STANDING_CAUTIONS = 4;
+    /** What holds for every job: who has the last word, and what must be safe first. */
+    private static final List<String> STANDING_CAUTIONS = List.of(
+            "caution.maker-law-licence",
+            "caution.battery-negative-off",
+            "caution.restraints",
+            "caution.high-voltage",
+            "standing-caution.measure");
 
     private Parts() {}
 
@@ -24,12 +31,19 @@ public final class Parts {
                         Element.of("h1", title),
                         Element.of("dl")
                                 .styled("facts")
-                                .addAll(fact(
-                                        words.of("page.job-name"), brief.order().job()))
-                                .addAll(fact(
-                                        words.of("page.vehicle"),
-                                        brief.sheet().vehicle().name()))
-                                .addAll(fact(words.of("page.kit"), brief.kit().name())));
+                                .add(
+                                        pair(
+                                                words.of("page.job-name"),
+                                                brief.order().job()),
+                                        pair(
+                                                words.of("page.vehicle"),
+                                                brief.sheet().vehicle().name()),
+                                        pair(words.of("page.kit"), brief.kit().name())));
+    }
+
+    /** A term and what is said of it, kept together. */
+    public static Element pair(String term, String said) {
+        return Element.of("div").addAll(fact(term, said));
     }
 
     /** A term and what is said of it. */
@@ -37,24 +51,13 @@ public final class Parts {
         return List.of(Element.of("dt", term), Element.of("dd", said));
     }
 
-    /** What holds for every job: who has the last word, and what must be safe first. */
-    public static List<String> standingCautions(Wording words) {
-        List<String> cautions = new ArrayList<>();
-        for (int i = 1; i <= STANDING_CAUTIONS; i++) {
-            cautions.add(words.of("standing-caution." + i));
-        }
-        return cautions;
-    }
-
-    /** The box of cautions. */
+    /** The box of cautions: those of the plan, then those of every job that the plan does not give already. */
     public static Element cautions(String title, List<Phrase> ofThePlan, Wording words) {
-        Element list = Element.of("ul");
-        for (Phrase caution : ofThePlan) {
-            list = list.add(Element.of("li", words.of(caution)));
-        }
-        for (String caution : standingCautions(words)) {
-            list = list.add(Element.of("li", caution));
-        }
+        Set<String> cautions = new LinkedHashSet<>();
+        ofThePlan.forEach(caution -> cautions.add(words.of(caution)));
+        STANDING_CAUTIONS.forEach(key -> cautions.add(words.of(key)));
+        Element list =
+                Element.of("ul", cautions.stream().map(c -> Element.of("li", c)).toList());
         return Element.of("section")
                 .styled("cautions")
                 .add(Element.of("h2").add(Mark.CAUTION.drawn(), new Text(title)), list);

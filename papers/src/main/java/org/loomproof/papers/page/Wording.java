@@ -36,7 +36,7 @@ public record Wording(Messages messages) {
 
     /** What was asked for. */
     public String wish(Wish wish) {
-        return of("wish." + wish.word());
+        return of("term.wish." + wish.word());
     }
 
     /** What a lead is meant for. */

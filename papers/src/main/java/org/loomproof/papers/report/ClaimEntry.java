@@ -47,7 +47,7 @@ record ClaimEntry(Brief brief, AssumptionList assumptions, Wording words) {
     }
 
     private Element pair(String key, String said) {
-        return Element.of("div").addAll(Parts.fact(words.of(key), said));
+        return Parts.pair(words.of(key), said);
     }
 
     private Element witness(Witness witness) {

@@ -109,7 +109,7 @@ public final class ProofReport {
                 "proof-report.refusals",
                 plan.refusals().size());
         for (Refusal refusal : plan.refusals()) {
-            section = section.add(entry(Mark.REFUSED, words.of("proof-report.refused-wish", words.wish(refusal.wish())))
+            section = section.add(entry(Mark.REFUSED, words.wish(refusal.wish()))
                     .add(
                             Element.of("p", words.of(refusal.because())),
                             labelled("proof-report.possible-if", words.of(refusal.possibleIf()))));

@@ -27,7 +27,7 @@ final class Rung {
     private static final double ABOVE = 19.5;
 
     private static final double LINE = 8.5;
-    private static final double LONGEST_NAME = 58;
+    private static final double LONGEST_NAME = 64;
     private static final double CUT = 34;
     private static final double JOINT = 16;
 
@@ -95,7 +95,7 @@ final class Rung {
     }
 
     private static String fitted(String text) {
-        return FontWidths.fitted(text, LONGEST_NAME, Sketch.TYPE, false);
+        return FontWidths.fittedName(text, LONGEST_NAME, Sketch.TYPE);
     }
 
     private Optional<Cell> here() {

@@ -69,9 +69,6 @@ final class SheetFrame {
                 brief.kit().name());
         double room = right - left - 24 - FontWidths.width(sheet, Sketch.TYPE, false);
         s.letter(left + 6, MARGIN + 11.5, FontWidths.fitted(job, room, Sketch.TYPE, true), job, Ink.Anchor.START, true);
-        zone(s, "schematic.vehicle", left + 6, Ink.Anchor.START);
-        zone(s, "schematic.couplings", (left + right) / 2, Ink.Anchor.MIDDLE);
-        zone(s, "schematic.controller", right - 6, Ink.Anchor.END);
         String legend = words.of("schematic.legend");
         s.letter(
                 left + 6,
@@ -81,6 +78,9 @@ final class SheetFrame {
                 Ink.Anchor.START,
                 false);
         double dx = MARGIN + Math.max(0, (right - left - content.width()) / 2);
+        zone(s, "schematic.vehicle", dx + 6, Ink.Anchor.START);
+        zone(s, "schematic.couplings", dx + content.width() / 2, Ink.Anchor.MIDDLE);
+        zone(s, "schematic.controller", dx + content.width() - 6, Ink.Anchor.END);
         return content.on(width, height, dx, MARGIN + HEAD).with(s.ink());
     }
 

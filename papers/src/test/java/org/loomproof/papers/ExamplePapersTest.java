@@ -1,0 +1,101 @@
+package org.loomproof.papers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.loomproof.papers.drawing.Inspection;
+import org.loomproof.papers.drawing.PlacedDrawing;
+import org.loomproof.papers.folder.FolderOutcome;
+import org.loomproof.papers.folder.Paper;
+import org.loomproof.papers.folder.PaperFolder;
+import org.loomproof.papers.page.Wording;
+import org.loomproof.papers.schematic.Schematic;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.complete.SheetCompletion;
+import org.loomproof.workshop.brief.read.BriefReader;
+import org.loomproof.workshop.brief.read.ReadBrief;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.problem.Checked;
+import org.loomproof.workshop.trade.template.TradeDefaults;
+import org.loomproof.workshop.weigh.PlannedJob;
+import org.loomproof.workshop.weigh.Weigher;
+import org.loomproof.workshop.words.Messages;
+
+/** Every paper of every worked example is made and inspected; they are left in {@code target/example-papers}. */
+class ExamplePapersTest {
+
+    private static final Path EXAMPLES = Path.of("..", "examples");
+
+    static List<Path> examples() {
+        try (Stream<Path> files = Files.walk(EXAMPLES)) {
+            return files.filter(f -> f.endsWith("sheet.yaml"))
+                    .map(Path::getParent)
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Brief brief(Path example) {
+        TradeDefaults usual = TradeDefaults.read();
+        BriefReader reader = new BriefReader(usual, new SheetCompletion(usual));
+        Path sheet = example.resolve("sheet.yaml");
+        return switch (reader.read(sheet, example.resolve("kit.yaml"), example.resolve("order.yaml"))) {
+            case Checked.Good<ReadBrief> good -> good.value().brief();
+            case Checked.Bad<ReadBrief> bad ->
+                throw new AssertionError(bad.problems().toString());
+        };
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void thePapersOfEachExampleAreSound(Path example) {
+        Brief brief = brief(example);
+        PlannedJob job = new Weigher().weigh(brief);
+        List<Paper> papers = Papers.of(brief, job.plan(), job.proof(), "", Messages.english());
+        Path folder =
+                Path.of("target", "example-papers", EXAMPLES.relativize(example).toString());
+        assertThat(PaperFolder.write(folder, papers)).isInstanceOf(FolderOutcome.Written.class);
+
+        for (Paper paper : papers.subList(1, papers.size())) {
+            Reading.of(paper.text());
+        }
+        assertThat(Reading.of(papers.get(1).text()).elements("tr", "lead"))
+                .hasSameSizeAs(brief.kit().leads());
+        inspect(example, job.plan(), Schematic.sheets(brief, job.plan(), new Wording(Messages.english())));
+    }
+
+    private static void inspect(Path example, Plan plan, List<PlacedDrawing> sheets) {
+        List<String> words = new ArrayList<>();
+        int crossings = 0;
+        for (PlacedDrawing sheet : sheets) {
+            Inspection found = Inspection.of(sheet);
+            assertThat(found.overlaps()).isEmpty();
+            assertThat(found.struck()).isEmpty();
+            assertThat(found.outside()).isEmpty();
+            crossings += found.crossings();
+            sheet.listLettering().forEach(l -> words.addAll(List.of(l.text().split("[ ,]+"))));
+        }
+        for (AddedWire wire : plan.wires()) {
+            assertThat(words).contains(wire.id().value());
+        }
+        for (AddedPart part : plan.parts()) {
+            assertThat(words).contains(part.id().value());
+        }
+        System.out.printf(
+                "inspect: %s: %d sheets, %d crossings, %d wires%n",
+                example.getFileName(), sheets.size(), crossings, plan.wires().size());
+        assertThat(crossings).isLessThanOrEqualTo(plan.wires().size());
+    }
+}
