@@ -6,10 +6,14 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.loomproof.papers.card.BenchCard;
 import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.plan.WireId;
+import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.w3c.dom.Element;
 
 class BenchCardTest {
@@ -56,6 +60,38 @@ class BenchCardTest {
                 .contains("2.5 mm², column shroud, connector C21, cavity 3. Tap, do not cut.")
                 .contains("starter, cut, side before the cut → K1 terminal 30")
                 .contains("Not chosen: A make contact (87)");
+    }
+
+    @Test
+    void aWireThatTwoLeadsShareIsListedAsNewOnlyOnce() {
+        Hookup.Connect second = new Hookup.Connect(
+                new LeadId("P1-6"),
+                Wish.LAMPS,
+                List.of(),
+                "coupling.straight",
+                List.of(),
+                List.of(new WireId("W8"), new WireId("W15")),
+                List.of(),
+                SampleJob.written("because"),
+                List.of());
+        Plan plan = new Plan(
+                SampleJob.plan().hookups().stream()
+                        .map(h -> h.lead().equals(second.lead()) ? second : h)
+                        .toList(),
+                SampleJob.plan().parts(),
+                SampleJob.plan().wires(),
+                List.of(),
+                List.of());
+        String card = Reading.of(BenchCard.page(SampleJob.brief(), plan, SampleJob.words()))
+                .text();
+        assertThat(card.split("W8: tap on ignition → F2A terminal 1", -1)).hasSize(3);
+        assertThat(card.split("the one of lead P1-5", -1)).hasSize(2);
+    }
+
+    @Test
+    void wireBoughtByGaugeIsGivenByGauge() {
+        assertThat(SampleJob.words().size(new SquareMillimetres(0.5176))).isEqualTo("20\u00A0AWG");
+        assertThat(SampleJob.words().size(new SquareMillimetres(2.5))).isEqualTo("2.5\u00A0mm²");
     }
 
     @Test

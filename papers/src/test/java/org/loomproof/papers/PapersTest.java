@@ -86,7 +86,11 @@ class PapersTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"-a-very-long-name-with-hyphens-and-more-of-them-than-anybody-wants", "\uD83D\uDE9A\u05E2\u05D1WWWWWWWWWWWWWWWW"})
+    @ValueSource(
+            strings = {
+                "-a-very-long-name-with-hyphens-and-more-of-them-than-anybody-wants",
+                "\uD83D\uDE9A\u05E2\u05D1WWWWWWWWWWWWWWWW"
+            })
     void longAndWideNamesDoNotSpoilTheDrawing(String nasty) {
         HostileJob job = new HostileJob(nasty);
         for (PlacedDrawing sheet : Schematic.sheets(job.brief(), job.plan(), SampleJob.words())) {

@@ -1,7 +1,9 @@
 package org.loomproof.papers.card;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.loomproof.papers.markup.Element;
@@ -11,6 +13,7 @@ import org.loomproof.papers.page.Parts;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.plan.AddedPartId;
@@ -18,6 +21,7 @@ import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.plan.WireId;
 import org.loomproof.workshop.words.Phrase;
 
 /** One lead on the bench card. */
@@ -26,11 +30,17 @@ final class LeadRow {
     private final Brief brief;
     private final Plan plan;
     private final Wording words;
+    private final Map<WireId, LeadId> firstLeads = new HashMap<>();
 
     LeadRow(Brief brief, Plan plan, Wording words) {
         this.brief = brief;
         this.plan = plan;
         this.words = words;
+        for (Hookup hookup : plan.hookups()) {
+            if (hookup instanceof Hookup.Connect connect) {
+                connect.wires().forEach(wire -> firstLeads.putIfAbsent(wire, connect.lead()));
+            }
+        }
     }
 
     Element row(Lead lead, List<Lead> samePlug) {
@@ -67,7 +77,7 @@ final class LeadRow {
                 lead.colour().isPresent()
                         ? colour.addAll(Parts.colour(lead.colour().orElseThrow(), words))
                         : colour.add(words.of("bench-card.colour-not-said")));
-        String size = words.figure(lead.size().typical());
+        String size = words.size(lead.size().typical());
         look.add(Element.of("p", words.of("bench-card.role-size", words.role(lead.role()), size))
                 .styled("role"));
         String alike = samePlug.stream()
@@ -158,7 +168,7 @@ final class LeadRow {
             line = line.addAll(Parts.colour(circuit.colour().orElseThrow(), words));
         }
         List<String> said = new ArrayList<>();
-        circuit.size().ifPresent(size -> said.add(words.figure(size.typical())));
+        circuit.size().ifPresent(size -> said.add(words.size(size.typical())));
         String where = words.where(circuit.where());
         said.add(where.isEmpty() ? words.of("where.not-said") : where);
         line = line.add(" " + String.join(", ", said) + ". ");
@@ -201,9 +211,12 @@ final class LeadRow {
                 .orElse(id.value());
     }
 
+    /** A wire that an earlier lead brought along already is not to be added twice. */
     private String wire(AddedWire wire, Lead lead) {
-        return words.of(
+        String text = words.of(
                 "bench-card.wire", wire.id().value(), end(wire.from(), lead), end(wire.to(), lead), words.wire(wire));
+        LeadId first = firstLeads.getOrDefault(wire.id(), lead.id());
+        return first.equals(lead.id()) ? text : words.of("bench-card.wire-of", text, first.value());
     }
 
     private String end(End end, Lead lead) {

@@ -31,7 +31,7 @@ record WireTable(Brief brief, Plan plan, Wording words) {
                             Parts.cell(words.of("bench-card.from"), words.end(wire.from())),
                             Parts.cell(words.of("bench-card.to-end"), words.end(wire.to())),
                             colour(wire),
-                            Parts.cell(words.of("bench-card.size"), words.figure(wire.size())),
+                            Parts.cell(words.of("bench-card.size"), words.size(wire.size())),
                             Parts.cell(words.of("bench-card.length"), words.figure(wire.length()))));
         }
         return section.add(Element.of("table")

@@ -16,6 +16,9 @@ import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.quantity.Quantity;
+import org.loomproof.workshop.quantity.SquareMillimetres;
+import org.loomproof.workshop.trade.wire.Conductor;
+import org.loomproof.workshop.trade.wire.Conductors;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.words.Messages;
@@ -106,9 +109,17 @@ public record Wording(Messages messages) {
         return quantity.toString().replace(' ', '\u00A0');
     }
 
+    /** A conductor's size as the trade buys it, metric or gauge. */
+    public String size(SquareMillimetres area) {
+        return Conductors.find(area)
+                .map(Conductor::name)
+                .orElse(area.toString())
+                .replace(' ', '\u00A0');
+    }
+
     /** A wire: size and length. */
     public String wire(AddedWire wire) {
-        return of("wire.size-length", figure(wire.size()), figure(wire.length()));
+        return of("wire.size-length", size(wire.size()), figure(wire.length()));
     }
 
     /** What an added part is, without its name. */

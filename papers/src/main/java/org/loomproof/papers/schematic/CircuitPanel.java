@@ -90,8 +90,7 @@ final class CircuitPanel {
     private String wire() {
         String letters = circuit.colour().map(c -> c.letters()).orElse(words.of("schematic.colour-not-said"));
         return circuit.size()
-                .map(size -> words.of(
-                        "schematic.circuit-wire", letters, size.typical().toString()))
+                .map(size -> words.of("schematic.circuit-wire", letters, words.size(size.typical())))
                 .orElse(letters);
     }
 
