@@ -96,11 +96,15 @@ final class OpeningSeen implements Claim {
 
         @Override
         public double slack(Pair pair) {
+            double alive = pair.fitted().aliveByVolts();
+            if (alive < 0) {
+                return alive; // a controller without supply notices nothing
+            }
             double best = Double.NEGATIVE_INFINITY;
             for (Trigger trigger : triggers) {
                 best = Math.max(best, trigger.activeBy(pair.fitted()));
             }
-            return Math.min(best, pair.fitted().aliveByVolts());
+            return best;
         }
 
         private Trigger clearest(Pair pair) {
@@ -111,6 +115,14 @@ final class OpeningSeen implements Claim {
 
         @Override
         public Margin margin(Pair pair) {
+            double alive = pair.fitted().aliveByVolts();
+            if (alive < 0) {
+                return new Margin(
+                        alive,
+                        "V",
+                        Phrase.of("margin.controller-short", Shown.volts(-alive)),
+                        Phrase.of("margin.controller-least"));
+            }
             Trigger clearest = clearest(pair);
             return new Margin(
                     slack(pair),
