@@ -55,7 +55,7 @@ public final class QuantityText {
             return new Outcome.DecimalComma<>(comma.replaceAll("$1.$2"));
         }
         String[] pieces = trimmed.split("\\.\\.", -1);
-        if (pieces.length > 3) {
+        if (pieces.length > 3 || trimmed.contains("...")) {
             return new Outcome.NotANumber<>();
         }
         boolean gauge = unit == Unit.SQUARE_MILLIMETRES

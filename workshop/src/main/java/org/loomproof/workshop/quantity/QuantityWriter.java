@@ -53,7 +53,7 @@ public final class QuantityWriter {
         double scale = unit.scale(spelling).orElseThrow();
         List<String> numbers =
                 values.stream().map(value -> number(value, scale)).toList();
-        if (onlyNice && numbers.stream().anyMatch(number -> isClumsy(number, scale))) {
+        if (onlyNice && numbers.stream().anyMatch(number -> isClumsy(number, unit, scale))) {
             return Optional.empty();
         }
         String behind = " " + spelling;
@@ -73,21 +73,28 @@ public final class QuantityWriter {
     }
 
     private static String number(double value, double scale) {
+        if (scale == 1) {
+            return digits(value);
+        }
         double scaled = scale < 1 ? value * Math.rint(1 / scale) : value / scale;
         // Multiplying may leave a last digit that was not there before: 0.148 A times 1000.
         double rounded = Double.parseDouble(String.format(Locale.ROOT, "%.12g", scaled));
-        double nicer = Math.abs(rounded - scaled) <= Math.ulp(scaled) * 4 ? rounded : scaled;
-        String plain = BigDecimal.valueOf(nicer).stripTrailingZeros().toPlainString();
-        return plain.length() <= 20 ? plain : Double.toString(nicer);
+        return digits(Math.abs(rounded - scaled) <= Math.ulp(scaled) * 4 ? rounded : scaled);
     }
 
-    /** True for a number that another unit may show better: long, below 0.1, or 1000 and more. */
-    private static boolean isClumsy(String number, double scale) {
+    private static String digits(double number) {
+        String plain = BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+        return plain.length() <= 20 ? plain : Double.toString(number);
+    }
+
+    /** True for a number that another prefix may show better: long, small (for a current below 1), or 1000 and more. */
+    private static boolean isClumsy(String number, Unit<?> unit, double scale) {
         if (number.length() > SHORT_NUMBER) {
             return true;
         }
         double size = Math.abs(Double.parseDouble(number));
-        return size != 0 && (size < 0.1 || (size >= 1000 && scale < 1e6));
+        double least = unit == Unit.AMPS ? 1 : 0.1;
+        return size != 0 && (size < least || (size >= 1000 && scale < 1e6));
     }
 
     private static Optional<String> gauge(List<Double> values) {

@@ -78,8 +78,8 @@ public final class PathReader {
             case PathStep.Part part -> {
                 // An input in the middle has a problem of its own.
                 if (!(part instanceof PathStep.Input)) {
-                    String end = last ? "ends" : "starts";
-                    item.problem(ProblemKind.WRONG_SHAPE, Phrase.of("problem.wanted.place-" + end));
+                    String wanted = last ? "problem.wanted.place-ends" : "problem.wanted.place-starts";
+                    item.problem(ProblemKind.WRONG_SHAPE, Phrase.of(wanted));
                 }
             }
         }
@@ -93,7 +93,7 @@ public final class PathReader {
             }
         }
         if (isMain && heres.isEmpty()) {
-            path.problem(ProblemKind.MISSING, Phrase.of("problem.wanted.here"), Phrase.of("problem.hint.here"));
+            path.missing(Phrase.of("problem.wanted.here"), Phrase.of("problem.hint.here"));
         }
         for (Cursor again : heres.stream().skip(1).toList()) {
             again.problem(ProblemKind.DUPLICATE_ID, Phrase.of("problem.wanted.here-once"));

@@ -21,6 +21,8 @@ import org.loomproof.workshop.brief.text.MappingCursor;
 import org.loomproof.workshop.brief.text.References;
 import org.loomproof.workshop.brief.text.Words;
 import org.loomproof.workshop.problem.ProblemKind;
+import org.loomproof.workshop.trade.diode.Diodes;
+import org.loomproof.workshop.trade.relay.Relays;
 import org.loomproof.workshop.words.Phrase;
 
 /** Reads an order: what is wanted and what the shop has decided. Names of the sheet are checked where there is a sheet. */
@@ -29,6 +31,7 @@ final class OrderReader {
     static final String FORMAT = "loomproof order 1";
 
     private static final Map<String, Wish> WISHES = wishes();
+    private static final Map<String, String> STOCK = stockNames();
     private static final Pattern DAYS = Pattern.compile("(\\d{1,4}) days?");
     private static final int LONGEST_DAYS = 3650;
 
@@ -126,9 +129,17 @@ final class OrderReader {
     private Set<String> stock() {
         Set<String> stock = new LinkedHashSet<>();
         for (Cursor item : in.items("stock")) {
-            stock.add(item.text());
+            item.reference(STOCK).ifPresent(stock::add);
         }
         return stock;
+    }
+
+    /** The parts that the trade knows by name. */
+    private static Map<String, String> stockNames() {
+        Map<String, String> names = new LinkedHashMap<>();
+        Relays.listRelays().forEach(relay -> names.put(relay.name(), relay.name()));
+        Diodes.listDiodes().forEach(diode -> names.put(diode.name(), diode.name()));
+        return names;
     }
 
     private static Map<String, Wish> wishes() {

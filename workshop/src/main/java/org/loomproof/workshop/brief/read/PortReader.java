@@ -50,6 +50,11 @@ final class PortReader {
         return port;
     }
 
+    /** True where a kind of port stands. */
+    static boolean isKind(Cursor at) {
+        return Words.all(Kind.class).containsKey(at.found());
+    }
+
     private Port input(MappingCursor in) {
         Figure<Volts> lowBelow = figures.orUsual(in, "low-below", Unit.VOLTS, "port.input.low-below");
         Figure<Volts> highAbove = figures.orUsual(in, "high-above", Unit.VOLTS, "port.input.high-above");

@@ -105,8 +105,8 @@ public final class Cursor {
     }
 
     /** Notes that something is missing in what stands here. */
-    public void missing(Phrase wanted) {
-        problems.add(place(), ProblemKind.MISSING, "", wanted);
+    public void missing(Phrase wanted, Phrase hint) {
+        problems.add(place(), ProblemKind.MISSING, "", wanted, hint);
     }
 
     /** A name for something: letters, digits and {@code . _ + / -}, no spaces. */

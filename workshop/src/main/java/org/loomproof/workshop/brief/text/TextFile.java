@@ -26,7 +26,12 @@ public final class TextFile {
         Problems problems = new Problems(name);
         Place place = Place.file(name);
         if (Files.isDirectory(path)) {
-            problems.add(place, ProblemKind.FILE_NOT_FOUND, name, Phrase.of("problem.wanted.file"), hint("directory"));
+            problems.add(
+                    place,
+                    ProblemKind.FILE_NOT_FOUND,
+                    name,
+                    Phrase.of("problem.wanted.file"),
+                    Phrase.of("problem.hint.directory"));
             return problems.orElse(new SourceText(name, ""));
         }
         byte[] bytes;
@@ -34,8 +39,8 @@ public final class TextFile {
             // Never more than the limit is taken in, whatever the file system says of its size.
             bytes = in.readNBytes(SIZE_LIMIT_BYTES);
         } catch (IOException e) {
-            String hint = Files.exists(path) ? "not-readable" : "no-such-file";
-            problems.add(place, ProblemKind.FILE_NOT_FOUND, name, Phrase.of("problem.wanted.file"), hint(hint));
+            String hint = Files.exists(path) ? "problem.hint.not-readable" : "problem.hint.no-such-file";
+            problems.add(place, ProblemKind.FILE_NOT_FOUND, name, Phrase.of("problem.wanted.file"), Phrase.of(hint));
             return problems.orElse(new SourceText(name, ""));
         }
         if (bytes.length == SIZE_LIMIT_BYTES) {
@@ -44,7 +49,7 @@ public final class TextFile {
                     ProblemKind.FILE_TOO_LARGE,
                     "",
                     Phrase.of("problem.wanted.smaller-file", Integer.toString(SIZE_LIMIT_BYTES / 1_000_000)),
-                    hint("wrong-file"));
+                    Phrase.of("problem.hint.wrong-file"));
         }
         return problems.orElse(new SourceText(name, decoded(bytes, problems)));
     }
@@ -61,9 +66,9 @@ public final class TextFile {
             if (text.indexOf('\0') < 0) {
                 return text.startsWith("\uFEFF") ? text.substring(1) : text;
             }
-            notText(bytes, "binary", problems);
+            notText(bytes, "problem.hint.binary", problems);
         } catch (CharacterCodingException e) {
-            notText(bytes, startsAsUtf16(bytes) ? "utf-16" : "not-utf-8", problems);
+            notText(bytes, startsAsUtf16(bytes) ? "problem.hint.utf-16" : "problem.hint.not-utf-8", problems);
         }
         return "";
     }
@@ -75,7 +80,7 @@ public final class TextFile {
             line += bytes[i] == '\n' ? 1 : 0;
         }
         Place place = new Place(problems.file(), line, 1, "");
-        problems.add(place, ProblemKind.NOT_UTF8, "", Phrase.of("problem.wanted.utf-8"), hint(hint));
+        problems.add(place, ProblemKind.NOT_UTF8, "", Phrase.of("problem.wanted.utf-8"), Phrase.of(hint));
     }
 
     /** How many bytes at the head are text: UTF-8 without a zero byte. */
@@ -96,9 +101,5 @@ public final class TextFile {
         return bytes.length >= 2
                 && ((bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE)
                         || (bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF));
-    }
-
-    private static Phrase hint(String key) {
-        return Phrase.of("problem.hint." + key);
     }
 }

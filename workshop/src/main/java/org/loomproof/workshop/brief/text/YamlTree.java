@@ -44,6 +44,8 @@ final class YamlTree {
     /** Entries of one file, each alias counted as what it stands for. A sheet of a whole car has about 2000. */
     static final int SIZE_LIMIT = 200_000;
 
+    private static final Phrase NO_HINT = Phrase.of("problem.hint.none");
+
     private final Problems problems;
     private final Iterator<Event> events;
     private final Map<Anchor, Entry> anchors = new HashMap<>();
@@ -122,7 +124,12 @@ final class YamlTree {
                 case StreamStart, StreamEnd, DocumentEnd, Comment -> {}
                 case DocumentStart -> {
                     if (first.isPresent()) {
-                        throw stop(spot(event), ProblemKind.NOT_YAML, "---", "one-document", "one-document");
+                        throw stop(
+                                spot(event),
+                                ProblemKind.NOT_YAML,
+                                "---",
+                                Phrase.of("problem.wanted.one-document"),
+                                Phrase.of("problem.hint.one-document"));
                     }
                 }
                 case Alias, Scalar, SequenceStart, MappingStart -> first = Optional.of(entry(event, 1));
@@ -144,7 +151,12 @@ final class YamlTree {
     private Entry entry(Event event, int depth) throws Stop {
         Spot at = spot(event);
         if (depth > DEPTH_LIMIT) {
-            throw stop(at, ProblemKind.TOO_DEEP, "", "less-deep", "none");
+            throw stop(
+                    at,
+                    ProblemKind.TOO_DEEP,
+                    "",
+                    Phrase.of("problem.wanted.less-deep", Integer.toString(DEPTH_LIMIT)),
+                    NO_HINT);
         }
         if (event instanceof AliasEvent alias) {
             return aliased(alias, at);
@@ -175,7 +187,12 @@ final class YamlTree {
     private Entry aliased(AliasEvent alias, Spot at) throws Stop {
         Entry target = alias.getAnchor().map(anchors::get).orElse(null);
         if (target == null) {
-            throw stop(at, ProblemKind.TOO_MANY_ALIASES, "*" + alias.getAlias(), "known-anchor", "none");
+            throw stop(
+                    at,
+                    ProblemKind.TOO_MANY_ALIASES,
+                    "*" + alias.getAlias(),
+                    Phrase.of("problem.wanted.known-anchor"),
+                    NO_HINT);
         }
         return target;
     }
@@ -219,19 +236,13 @@ final class YamlTree {
         int grown = size + by.size();
         if (grown > SIZE_LIMIT) {
             ProblemKind kind = anchors.isEmpty() ? ProblemKind.FILE_TOO_LARGE : ProblemKind.TOO_MANY_ALIASES;
-            throw stop(at, kind, "", "fewer-entries", "none");
+            throw stop(at, kind, "", Phrase.of("problem.wanted.fewer-entries", Integer.toString(SIZE_LIMIT)), NO_HINT);
         }
         return grown;
     }
 
-    private Stop stop(Spot at, ProblemKind kind, String found, String wanted, String hint) {
-        Phrase bound = switch (kind) {
-            case TOO_DEEP -> Phrase.of("problem.wanted." + wanted, Integer.toString(DEPTH_LIMIT));
-            case FILE_TOO_LARGE, TOO_MANY_ALIASES ->
-                Phrase.of("problem.wanted." + wanted, Integer.toString(SIZE_LIMIT));
-            default -> Phrase.of("problem.wanted." + wanted);
-        };
-        problems.add(place(at), kind, found, bound, Phrase.of("problem.hint." + hint));
+    private Stop stop(Spot at, ProblemKind kind, String found, Phrase wanted, Phrase hint) {
+        problems.add(place(at), kind, found, wanted, hint);
         return new Stop();
     }
 

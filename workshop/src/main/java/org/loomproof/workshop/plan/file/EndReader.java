@@ -74,8 +74,10 @@ final class EndReader {
             case NOT_TO_BE_TOUCHED -> false;
         };
         if (!allowed) {
-            String key = circuit.access() == Access.MAY_BE_TAPPED ? "only-tapped" : "not-touched";
-            at.problem(ProblemKind.CONTRADICTION, Phrase.of("problem.wanted." + key, circuit.id()));
+            String wanted = circuit.access() == Access.MAY_BE_TAPPED
+                    ? "problem.wanted.only-tapped"
+                    : "problem.wanted.not-touched";
+            at.problem(ProblemKind.CONTRADICTION, Phrase.of(wanted, circuit.id()));
         }
     }
 

@@ -137,7 +137,9 @@ final class PlanEntries {
         }
         for (Lead lead : names.listLeads()) {
             if (!decided.isGiven(lead.id().value())) {
-                in.find("hookups").ifPresent(at -> at.missing(Phrase.of("problem.wanted.hookup", lead.id())));
+                in.find("hookups")
+                        .ifPresent(at -> at.missing(
+                                Phrase.of("problem.wanted.hookup", lead.id()), Phrase.of("problem.hint.none")));
             }
         }
         for (Hookup hookup : hookups) {

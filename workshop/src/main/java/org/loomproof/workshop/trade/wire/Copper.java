@@ -2,18 +2,14 @@ package org.loomproof.workshop.trade.wire;
 
 import org.loomproof.workshop.quantity.Celsius;
 import org.loomproof.workshop.quantity.SquareMillimetres;
+import org.loomproof.workshop.quantity.WireGauge;
 import org.loomproof.workshop.trade.table.Table;
 
-/** Copper by the book: resistivity, its growth with temperature, and the law of the American wire gauge. */
+/** Copper by the book: resistivity, its growth with temperature, and the areas of the American wire gauge. */
 public final class Copper {
     private static final Table TABLE = Table.read(Copper.class, "copper.csv");
     private static final double RESISTIVITY = value("resistivity-20");
     private static final double TEMPERATURE_COEFFICIENT = value("temperature-coefficient");
-    private static final double GAUGE_36_MILLIMETRES = value("awg-36-diameter");
-    private static final double GAUGE_BASE = value("awg-step-base");
-
-    /** Steps from gauge 36 to gauge 0000, over which the diameter grows by {@link #GAUGE_BASE}. */
-    private static final double GAUGE_STEPS = 39;
 
     private static final double KELVIN_REFERENCE = 20;
 
@@ -41,7 +37,6 @@ public final class Copper {
      * @param gauge the number; 0 is 1/0, -1 is 2/0
      */
     public static SquareMillimetres area(int gauge) {
-        double diameter = GAUGE_36_MILLIMETRES * Math.pow(GAUGE_BASE, (36 - gauge) / GAUGE_STEPS);
-        return new SquareMillimetres(Math.PI / 4 * diameter * diameter);
+        return WireGauge.area(gauge);
     }
 }

@@ -11,6 +11,7 @@ import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.problem.ProblemText;
+import org.loomproof.workshop.trade.template.PartDefaults;
 import org.loomproof.workshop.words.Messages;
 
 /** The three texts of a small valid job, to be changed in one place and read. */
@@ -48,6 +49,10 @@ public record GivenTexts(String sheet, String kit, String order) {
         }
         int at = text.indexOf(before);
         return text.substring(0, at) + after + text.substring(at + before.length());
+    }
+
+    public static PartDefaults usual() {
+        return new UsualForTests();
     }
 
     public static BriefReader reader() {

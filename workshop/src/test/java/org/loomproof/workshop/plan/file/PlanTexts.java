@@ -25,7 +25,7 @@ record PlanTexts(String text) {
         }
     }
 
-    private static String inputs() {
+    static String inputs() {
         GivenTexts given = GivenTexts.valid();
         return "inputs:\n" + input("sheet", given.sheet()) + input("kit", given.kit()) + input("order", given.order());
     }
