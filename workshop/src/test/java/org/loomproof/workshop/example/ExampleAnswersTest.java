@@ -7,12 +7,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.loomproof.testing.Note;
+import org.loomproof.testing.Sample;
+import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.read.ReadBrief;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.problem.Checked;
+import org.loomproof.workshop.prover.AlarmBell;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.prover.verdict.Verdict;
@@ -23,12 +28,14 @@ import org.loomproof.workshop.wiring.VehicleWiring;
 
 /** Every example is planned and proven for real and gives the answer that stands beside it. */
 class ExampleAnswersTest {
+    private static final Map<Path, PlannedJob> JOBS = new ConcurrentHashMap<>();
+
     @ParameterizedTest
     @MethodSource("examples")
     void everyExampleGivesItsAnswer(Path folder) {
         Expected expected = Expected.of(folder);
-        ReadBrief read = ((Checked.Good<ReadBrief>) ExamplesAreReadTest.read(folder)).value();
-        PlannedJob job = new Weigher().weigh(read.brief());
+        Brief brief = brief(folder);
+        PlannedJob job = job(folder);
 
         assertThat(broken(job.proof())).isEmpty();
         assertThat(hookups(job.plan())).isEqualTo(expected.hookups());
@@ -39,10 +46,35 @@ class ExampleAnswersTest {
         assertThat(tally(job.proof(), Verdict.Holds.class)).isEqualTo(expected.holding());
         assertThat(tally(job.proof(), Verdict.Open.class)).isEqualTo(expected.open());
         assertThat(exitCode(job)).isEqualTo(expected.exit());
-        BenchMeter meter = new BenchMeter(read.brief(), VehicleWiring.fitted(read.brief(), job.plan(), Corner.TYPICAL));
+        BenchMeter meter = new BenchMeter(brief, VehicleWiring.fitted(brief, job.plan(), Corner.TYPICAL));
         assertThat(expected.handWorked())
                 .filteredOn(Expected.HandWorked::fitted)
                 .allSatisfy(figure -> assertThat(meter.reads(figure)).isCloseTo(figure.value(), BenchMeter.BY_HAND));
+    }
+
+    @ParameterizedTest
+    @MethodSource("someExamples")
+    void everySlipWithAnAddedPartIsCaughtOrThePartIsNotNeeded(Path folder) {
+        AlarmBell bell = AlarmBell.ring(brief(folder), job(folder).plan());
+        Note.that(bell.summary(ExampleFiles.root().relativize(folder).toString()));
+        assertThat(bell.tried()).isPositive();
+        assertThat(bell.missed()).isEmpty();
+        assertThat(bell.notNeeded()).isEqualTo(Expected.of(folder).notNeeded());
+    }
+
+    private static Brief brief(Path folder) {
+        return ((Checked.Good<ReadBrief>) ExamplesAreReadTest.read(folder))
+                .value()
+                .brief();
+    }
+
+    /** Weighing is the long part; both tests look at the same job. */
+    private static PlannedJob job(Path folder) {
+        return JOBS.computeIfAbsent(folder, f -> new Weigher().weigh(brief(f)));
+    }
+
+    static List<Path> someExamples() {
+        return Sample.of(ExampleFiles.list(), 2);
     }
 
     static List<Path> examples() {

@@ -20,6 +20,7 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  * @param open how many claims of each name are open
  * @param refusals the wishes that are turned down
  * @param holds the names of the measurements that leads wait for
+ * @param notNeeded added parts that may be left out without a claim breaking
  * @param handWorked figures of the README
  */
 record Expected(
@@ -29,6 +30,7 @@ record Expected(
         Map<String, Integer> open,
         List<String> refusals,
         List<String> holds,
+        List<String> notNeeded,
         List<HandWorked> handWorked) {
 
     /** What a meter is put on. */
@@ -84,6 +86,7 @@ record Expected(
                 counts(map, "open"),
                 list(map, "refusals").stream().map(Object::toString).toList(),
                 list(map, "holds").stream().map(Object::toString).toList(),
+                list(map, "not-needed").stream().map(Object::toString).toList(),
                 List.copyOf(figures));
     }
 
