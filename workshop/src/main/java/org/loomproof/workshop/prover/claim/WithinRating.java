@@ -65,7 +65,11 @@ final class WithinRating implements Claim {
             for (Area area : areas) {
                 if (reach != null && area.parts().contains(reach.part())) {
                     byArea.computeIfAbsent(area, a -> new ArrayList<>())
-                            .add(new Rated(reach, "", wire.id().toString(), Conductors.fuseCeiling(wire.size()).value()));
+                            .add(new Rated(
+                                    reach,
+                                    "",
+                                    wire.id().toString(),
+                                    Conductors.fuseCeiling(wire.size()).value()));
                 }
             }
         }
