@@ -38,8 +38,7 @@ class MessySheetTest {
                     certainty: verified
                     origin: meter
                     path: [supply, {fuse: {id: F1, rating: %s}}, here]
-                """
-                .formatted(fuse);
+                """.formatted(fuse);
     }
 
     @Test

@@ -26,7 +26,9 @@ class ProblemWordsTest {
     private static Set<String> usedInCode() throws IOException {
         Set<String> used = new TreeSet<>();
         try (Stream<Path> files = Files.walk(Path.of(".."))) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".java") && f.toString().contains(MAIN)).toList()) {
+            for (Path file : files.filter(
+                            f -> f.toString().endsWith(".java") && f.toString().contains(MAIN))
+                    .toList()) {
                 Matcher keys = KEY.matcher(Files.readString(file));
                 while (keys.find()) {
                     used.add(keys.group(1));
