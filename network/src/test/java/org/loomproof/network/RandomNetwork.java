@@ -29,15 +29,15 @@ import org.loomproof.network.part.Switch;
 import org.loomproof.network.part.Wire;
 
 /**
- * Networks drawn from a seed, of every part kind, shaped as trees, chains, stars or meshes. Every node has a 10 MΩ meter to
- * the chassis, so that each voltage is defined and comparable.
+ * Networks drawn from a seed, of every part kind, shaped as trees, chains, stars or meshes. Every node is tied to the
+ * chassis by 10 MΩ or what is stated, so that each voltage is defined and comparable.
  */
 public final class RandomNetwork {
     private static final List<DiodeModel> DIODES = List.of(
             DiodeModel.SILICON_1A,
             DiodeModel.SILICON_3A,
             DiodeModel.SILICON_SIGNAL,
-            DiodeModel.SCHOTTKY_1A,
+            new DiodeModel(2e-8, 1.05, 0.05), // a Schottky of little leakage
             DiodeModel.LED_RED);
 
     private final SplittableRandom random;
@@ -45,18 +45,26 @@ public final class RandomNetwork {
     private final List<Node> nodes = new ArrayList<>();
     private int made;
 
-    private RandomNetwork(long seed) {
+    private final double tieOhms;
+
+    private RandomNetwork(long seed, double tieOhms) {
+        this.tieOhms = tieOhms;
         random = new SplittableRandom(seed);
     }
 
     /** A network of about that many nodes. */
     public static Network of(long seed, int nodeCount) {
-        return new RandomNetwork(seed).build(nodeCount, true);
+        return of(seed, nodeCount, Meter.USUAL_OHMS);
+    }
+
+    /** A network of about that many nodes, each tied to the chassis by so many ohms. */
+    public static Network of(long seed, int nodeCount, double tieOhms) {
+        return new RandomNetwork(seed, tieOhms).build(nodeCount, true);
     }
 
     /** A network of resistors, wires, fuses, meters and batteries only. */
     public static Network linear(long seed, int nodeCount) {
-        return new RandomNetwork(seed).build(nodeCount, false);
+        return new RandomNetwork(seed, Meter.USUAL_OHMS).build(nodeCount, false);
     }
 
     /** Switches and outputs thrown by chance, the battery at some voltage between cranking and charging. */
@@ -98,7 +106,7 @@ public final class RandomNetwork {
             }
         }
         for (Node each : List.copyOf(nodes)) {
-            parts.add(new Meter(next("meter"), each, Node.CHASSIS));
+            parts.add(new Meter(next("meter"), each, Node.CHASSIS, tieOhms));
         }
         return Network.builder().addAll(parts).build();
     }
