@@ -65,6 +65,11 @@ final class ChannelBranches extends CurvedBranches {
     }
 
     @Override
+    double missAmps(int k, double branchVolts) {
+        return curves[k].amps(branchVolts) - (siemens[k] * branchVolts + constantAmps[k]);
+    }
+
+    @Override
     double amps(int k, double branchVolts) {
         return curves[k].amps(branchVolts);
     }

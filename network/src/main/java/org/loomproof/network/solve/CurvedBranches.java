@@ -45,6 +45,9 @@ abstract sealed class CurvedBranches permits JunctionBranches, FilamentBranches,
     /** Puts the tangent exactly at a voltage. */
     abstract void touchAt(int k, double branchVolts, Factorisation factorisation);
 
+    /** How far the tangent's current at this voltage is from the curve, amps: read from the curve itself. */
+    abstract double missAmps(int k, double branchVolts);
+
     /** The exact current of the curve at the branch's voltage. */
     abstract double amps(int k, double branchVolts);
 

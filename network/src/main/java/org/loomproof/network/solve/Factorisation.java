@@ -1,7 +1,5 @@
 package org.loomproof.network.solve;
 
-import java.util.Arrays;
-
 /**
  * Star-mesh elimination of a network of conductances, redone only where something changed.
  *
@@ -15,147 +13,149 @@ import java.util.Arrays;
  */
 final class Factorisation {
     private final FrontLayout fronts;
-    private final boolean[] forward;
-    private final double[] conductance;
-    private final double[] current;
+
     private final double[] values;
     private final double[] inversePivot;
+    private final int[] rowStart;
     private final long[] dirty;
-
-    /** Fronts computed so far: the measure of work. */
     private long frontsComputed;
 
-    Factorisation(Layout layout, FrontLayout fronts) {
+    Factorisation(FrontLayout fronts) {
         this.fronts = fronts;
-        int branchCount = layout.branchCount;
-        forward = new boolean[branchCount];
-        for (int b = 0; b < branchCount; b++) {
-            forward[b] = layout.from[b] < layout.to[b];
+        values = new double[fronts.valueCount];
+        inversePivot = new double[fronts.rankCount];
+        rowStart = new int[fronts.rankCount];
+        for (int k = 0; k < rowStart.length; k++) {
+            rowStart[k] = fronts.valueStart[fronts.frontOf[k]] + FrontLayout.CURRENT;
         }
-        conductance = new double[branchCount];
-        current = new double[branchCount];
-        values = new double[fronts.valueStart[fronts.frontCount]];
-        inversePivot = new double[fronts.frontCount];
         dirty = new long[(fronts.frontCount + 63) / 64];
-        markAllDirty();
+        for (int f = 0; f < fronts.frontCount; f++) {
+            dirty[f >> 6] |= 1L << f;
+        }
     }
 
     /** The branch carries i = siemens v + amps from its first end to its second. */
     void set(int branch, double siemens, double amps) {
-        conductance[branch] = siemens;
-        current[branch] = forward[branch] ? amps : -amps;
-        markDirty(fronts.frontOf[branch]);
+        values[FrontLayout.conductanceSlot(branch)] = siemens;
+        int slot = FrontLayout.currentSlot(branch);
+        values[slot] = amps;
+        values[slot + 1] = -amps;
+        markDirty(fronts.frontOfBranch[branch]);
     }
 
     double conductance(int branch) {
-        return conductance[branch];
+        return values[FrontLayout.conductanceSlot(branch)];
     }
 
     /** The constant part of the branch's current from its first end to its second. */
     double amps(int branch) {
-        return forward[branch] ? current[branch] : -current[branch];
+        return values[FrontLayout.currentSlot(branch)];
     }
 
+    /** Currents of all branches, from first end to second, at these voltages. */
+    void amps(double[] volts, int[] from, int[] to, double[] amps) {
+        double[] f = values;
+        for (int b = 0; b < amps.length; b++) {
+            amps[b] = f[FrontLayout.conductanceSlot(b)] * (volts[from[b]] - volts[to[b]])
+                    + f[FrontLayout.currentSlot(b)];
+        }
+    }
+
+    /** Of each branch. */
+    double[] conductances(int branchCount) {
+        double[] siemens = new double[branchCount];
+        for (int b = 0; b < branchCount; b++) {
+            siemens[b] = values[FrontLayout.conductanceSlot(b)];
+        }
+        return siemens;
+    }
+
+    /** Fronts computed so far: a measure of work. */
     long frontsComputed() {
         return frontsComputed;
     }
 
-    void markAllDirty() {
-        Arrays.fill(dirty, -1L);
-        int spare = dirty.length * 64 - fronts.frontCount;
-        if (spare > 0) {
-            dirty[dirty.length - 1] = -1L >>> spare;
-        }
-    }
-
-    private void markDirty(int front) {
+    private void markDirty(int first) {
         int[] parent = fronts.parent;
-        while (front >= 0 && (dirty[front >> 6] & (1L << front)) == 0) {
-            dirty[front >> 6] |= 1L << front;
+        int front = first;
+        while (front >= 0) {
+            long bit = 1L << front;
+            int word = front >> 6;
+            if ((dirty[word] & bit) != 0) {
+                return;
+            }
+            dirty[word] |= bit;
             front = parent[front];
         }
     }
 
-    /** Computes all dirty fronts, lower before higher. */
+    /** Computes all dirty fronts, children before parents. */
     void refactor() {
         for (int word = 0; word < dirty.length; word++) {
-            // A front dirties none below it, so each word is taken once.
             long bits = dirty[word];
             dirty[word] = 0;
+            frontsComputed += Long.bitCount(bits);
             while (bits != 0) {
                 compute((word << 6) + Long.numberOfTrailingZeros(bits));
                 bits &= bits - 1;
-                frontsComputed++;
             }
         }
     }
 
-    private void compute(int k) {
+    private void compute(int front) {
         double[] f = values;
-        int start = fronts.valueStart[k];
-        Arrays.fill(f, start, fronts.valueStart[k + 1], 0);
-        for (int b : fronts.branches[k]) {
-            f[fronts.conductanceAt[b]] += conductance[b];
-            f[fronts.lowerCurrentAt[b]] -= current[b];
-            if (fronts.upperCurrentAt[b] >= 0) {
-                f[fronts.upperCurrentAt[b]] += current[b];
-            }
+        int[] copyFrom = fronts.copyFrom;
+        int start = fronts.valueStart[front];
+        for (int v = start, end = fronts.valueStart[front + 1]; v < end; v++) {
+            f[v] = f[copyFrom[v]];
         }
-        for (int child : fronts.children[k]) {
-            int[] passTo = fronts.passTo[child];
-            int passed = fronts.valueStart[child + 1] - passTo.length;
-            for (int t = 0; t < passTo.length; t++) {
-                f[passTo[t]] += f[passed + t];
-            }
+        int[] addTo = fronts.addTo;
+        int[] addFrom = fronts.addFrom;
+        for (int t = fronts.addStart[front], end = fronts.addStart[front + 1]; t < end; t++) {
+            f[addTo[t]] += f[addFrom[t]];
         }
-        eliminate(k, start);
+        int rank = fronts.rankOf[front];
+        if (rank >= 0) {
+            eliminate(rank, start, fronts.passedStart[front]);
+        }
     }
 
-    private void eliminate(int k, int start) {
+    private void eliminate(int rank, int start, int passed) {
         double[] f = values;
-        int s = fronts.memberCount(k);
         int joins = start + FrontLayout.JOINS;
+        int s = passed - joins;
         double ground = f[start + FrontLayout.GROUND];
         double fed = f[start + FrontLayout.CURRENT];
         double pivot = ground;
         for (int i = 0; i < s; i++) {
             pivot += f[joins + i];
         }
-        if (pivot == 0) {
-            inversePivot[k] = 0;
-            return;
-        }
-        double inverse = 1 / pivot;
-        inversePivot[k] = inverse;
-        int grounds = joins + s;
-        int currents = grounds + s;
+        double inverse = pivot == 0 ? 0 : 1 / pivot;
+        inversePivot[rank] = inverse;
+        int currents = passed + s;
         int pairs = currents + s;
         for (int i = 0; i < s; i++) {
-            double join = f[joins + i];
-            if (join != 0) {
-                double share = join * inverse;
-                f[grounds + i] += share * ground;
-                f[currents + i] += share * fed;
-                for (int j = i + 1; j < s; j++) {
-                    f[pairs + j - i - 1] += share * f[joins + j];
-                }
+            double share = f[joins + i] * inverse;
+            f[passed + i] += share * ground;
+            f[currents + i] += share * fed;
+            for (int j = i + 1; j < s; j++) {
+                f[pairs++] += share * f[joins + j];
             }
-            pairs += s - i - 1;
         }
     }
 
-    /** Voltage of every rank; the entry after the last stays 0, the chassis. A floating island's last rank stands at 0 V. */
+    /**
+     * Voltage of every rank; the entry after the last stays 0, the chassis. A floating island's last rank stands at 0 V.
+     */
     void backSubstitute(double[] volts) {
         double[] f = values;
         int[] members = fronts.members;
         int[] memberStart = fronts.memberStart;
-        int[] valueStart = fronts.valueStart;
-        for (int k = fronts.frontCount - 1; k >= 0; k--) {
-            int start = valueStart[k];
-            double sum = f[start + FrontLayout.CURRENT];
-            int joins = start + FrontLayout.JOINS;
+        for (int k = fronts.rankCount - 1; k >= 0; k--) {
+            int at = rowStart[k];
+            double sum = f[at];
             for (int m = memberStart[k], end = memberStart[k + 1]; m < end; m++) {
-                sum += f[joins++] * volts[members[m]];
+                sum += f[++at] * volts[members[m]];
             }
             volts[k] = sum * inversePivot[k];
         }

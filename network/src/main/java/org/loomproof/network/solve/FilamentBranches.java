@@ -68,6 +68,11 @@ final class FilamentBranches extends CurvedBranches {
     }
 
     @Override
+    double missAmps(int k, double branchVolts) {
+        return curves[k].amps(branchVolts) - (siemens[k] * branchVolts + constantAmps[k]);
+    }
+
+    @Override
     double amps(int k, double branchVolts) {
         return curves[k].amps(branchVolts);
     }

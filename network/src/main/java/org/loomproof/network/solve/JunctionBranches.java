@@ -82,7 +82,7 @@ final class JunctionBranches extends CurvedBranches {
                 }
             } else {
                 u = Math.min(byVoltage, kneeVolts[k]);
-                amps = is * Math.expm1(u / slopeVolts[k]);
+                amps = is * (Math.exp(u / slopeVolts[k]) - 1);
                 if (byVoltage <= u && Math.abs(amps - promised) * slopeVolts[k] <= (amps + is) * missVolts) {
                     continue;
                 }
@@ -110,6 +110,17 @@ final class JunctionBranches extends CurvedBranches {
     @Override
     void touchAtStart(int k, Factorisation factorisation) {
         touch(k, 0, 0, factorisation);
+    }
+
+    /** The series resistance takes its drop at the promised current; what is left is put to the exponential. */
+    @Override
+    double missAmps(int k, double branchVolts) {
+        double promised = junctionSiemens[k] * branchVolts + junctionAmps[k];
+        double u = branchVolts - seriesOhms[k] * promised;
+        double is = saturationAmps[k];
+        double curve = u <= blockedVolts[k] ? -is : is * (Math.exp(u / slopeVolts[k]) - 1);
+        double steep = (Math.max(curve, 0) + is) / slopeVolts[k];
+        return (curve - promised) / (1 + seriesOhms[k] * steep);
     }
 
     @Override

@@ -2,12 +2,15 @@ package org.loomproof.network.solve;
 
 import java.util.Arrays;
 
-/** Sums the exact currents of all branches at every node. Uses the curves themselves, not their tangents. */
+/**
+ * Sums the currents of all branches at every node, as the curves give them. The tangents' currents sum to zero by
+ * construction but for rounding, so both are looked at: the tangents' sums, and on top of them what each curve differs from
+ * its tangent.
+ */
 final class KirchhoffCheck {
     private final Layout layout;
     private final Factorisation factorisation;
     private final Curves curves;
-    private final double[] exact;
     private final double[] sum;
     private final double[] largest;
     private double worstAmps;
@@ -16,41 +19,39 @@ final class KirchhoffCheck {
         this.layout = layout;
         this.factorisation = factorisation;
         this.curves = curves;
-        this.exact = new double[layout.branchCount];
         this.sum = new double[layout.rankCount + 1];
         this.largest = new double[layout.rankCount + 1];
     }
 
     /**
      * Tells whether at each node what flows in flows out, to {@code absoluteAmps} plus {@code relative} of the largest
-     * current there, and fills in {@code amps}: the currents of the tangents, which sum to zero by construction and lie
-     * closer to the answer than a curve read at voltages that are nearly right.
+     * current there, and fills in {@code amps}: the currents of the tangents, which lie closer to the answer than a curve
+     * read at voltages that are nearly right.
      */
     boolean holds(double[] volts, double[] amps, double absoluteAmps, double relative) {
         Arrays.fill(sum, 0);
         Arrays.fill(largest, 0);
-        for (int b = 0; b < layout.branchCount; b++) {
-            int from = layout.from[b];
-            int to = layout.to[b];
-            amps[b] = factorisation.conductance(b) * (volts[from] - volts[to]) + factorisation.amps(b);
+        int[] from = layout.from;
+        int[] to = layout.to;
+        factorisation.amps(volts, from, to, amps);
+        for (int b = 0; b < amps.length; b++) {
+            double i = amps[b];
+            double size = Math.abs(i);
+            int a = from[b];
+            int z = to[b];
+            sum[a] += i;
+            sum[z] -= i;
+            largest[a] = Math.max(largest[a], size);
+            largest[z] = Math.max(largest[z], size);
         }
-        System.arraycopy(amps, 0, exact, 0, amps.length);
         for (CurvedBranches kind : curves.kinds) {
             for (int k = 0; k < kind.count; k++) {
                 if (kind.active[k]) {
-                    exact[kind.branch[k]] = kind.amps(k, volts[kind.from[k]] - volts[kind.to[k]]);
+                    double miss = kind.missAmps(k, volts[kind.from[k]] - volts[kind.to[k]]);
+                    sum[kind.from[k]] += miss;
+                    sum[kind.to[k]] -= miss;
                 }
             }
-        }
-        for (int b = 0; b < layout.branchCount; b++) {
-            double i = exact[b];
-            int from = layout.from[b];
-            int to = layout.to[b];
-            sum[from] += i;
-            sum[to] -= i;
-            double size = Math.abs(i);
-            largest[from] = Math.max(largest[from], size);
-            largest[to] = Math.max(largest[to], size);
         }
         worstAmps = 0;
         boolean holds = true;

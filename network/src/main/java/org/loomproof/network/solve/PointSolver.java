@@ -20,7 +20,7 @@ final class PointSolver {
     PointSolver(Layout layout, SolverOptions options) {
         this.layout = layout;
         this.options = options;
-        factorisation = new Factorisation(layout, new FrontLayout(layout.rankCount, layout.from, layout.to));
+        factorisation = new Factorisation(new FrontLayout(layout.rankCount, layout.from, layout.to));
         curves = new Curves(layout);
         states = new BranchStates(layout, factorisation, curves);
         newton = new NewtonIteration(layout, factorisation, curves);
@@ -61,11 +61,7 @@ final class PointSolver {
 
     /** The point last found and checked. */
     OperatingPoint point(Setting setting, ContactPattern contacts) {
-        double[] siemens = new double[layout.branchCount];
-        for (int b = 0; b < siemens.length; b++) {
-            siemens[b] = factorisation.conductance(b);
-        }
-        return new OperatingPoint(layout, setting, volts.clone(), amps.clone(), contacts, siemens, check.worstAmps());
+        return new OperatingPoint(layout, setting, volts.clone(), amps.clone(), contacts, factorisation.conductances(layout.branchCount), check.worstAmps());
     }
 
     double residualAmps() {
