@@ -29,6 +29,11 @@ public record ShockleyCurve(double saturationAmps, double slopeVolts, double ser
         return saturationAmps * Math.expm1(junctionVolts / slopeVolts);
     }
 
+    /** di / du at a current, without the leak. */
+    public double slopeSiemens(double amps) {
+        return Math.max(0, amps + saturationAmps) / slopeVolts;
+    }
+
     /** Junction voltage u at a current above -Is. */
     public double junctionVolts(double amps) {
         return slopeVolts * Math.log1p(amps / saturationAmps);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.loomproof.network.law.Threshold;
 import org.loomproof.network.netlist.PartFault;
 import org.loomproof.network.netlist.Setting;
@@ -14,13 +15,34 @@ import org.loomproof.network.part.PartId;
  * voltages are found anew. A pattern met twice means a circle.
  */
 final class ContactSettling {
+    /**
+     * Point solvers kept, one for each of the first moves and the last for all further ones. What contacts do after power-up
+     * is much the same from one setting to the next, so each solver finds its network nearly as it left it.
+     */
+    private static final int TRACKS = 4;
+
     private final Layout layout;
-    private final PointSolver points;
+    private final List<PointSolver> tracks;
+    private PointSolver points;
     private int moves;
 
-    ContactSettling(Layout layout, PointSolver points) {
+    ContactSettling(Layout layout, SolverOptions options) {
         this.layout = layout;
-        this.points = points;
+        FrontLayout fronts = new FrontLayout(layout.rankCount, layout.from, layout.to);
+        this.tracks = Stream.generate(() -> new PointSolver(layout, fronts, options))
+                .limit(TRACKS)
+                .toList();
+        this.points = tracks.getFirst();
+    }
+
+    /** The solver that holds the answer of the last settling. */
+    PointSolver points() {
+        return points;
+    }
+
+    /** Fronts computed and linear solutions made so far. */
+    long work() {
+        return tracks.stream().mapToLong(PointSolver::work).sum();
     }
 
     /** How it ended. */
@@ -47,7 +69,7 @@ final class ContactSettling {
         return 16 + 2 * layout.thresholds.length;
     }
 
-    /** Settles from this pattern; the setting must have been applied. At rest, the point solver holds the answer. */
+    /** Settles from this pattern; at rest, {@link #points()} holds the answer. */
     Ending settle(Setting setting, ContactPattern start) {
         return settle(setting, start, (now, called) -> called);
     }
@@ -65,12 +87,20 @@ final class ContactSettling {
         List<ContactPattern> met = new ArrayList<>();
         Map<ContactPattern, Integer> metAt = new HashMap<>();
         for (moves = 1; moves <= bound(); moves++) {
-            if (!points.solve(pattern)) {
+            points = tracks.get(Math.min(moves, TRACKS) - 1);
+            points.apply(setting);
+            if (!points.solveRoughly(pattern)) {
                 return new Ending.Lost();
             }
             ContactPattern called = called(setting, pattern);
-            if (called.equals(pattern)) {
-                return new Ending.AtRest(pattern);
+            if (called.equals(pattern) || isClose()) {
+                if (!points.solve()) {
+                    return new Ending.Lost();
+                }
+                called = called(setting, pattern);
+                if (called.equals(pattern)) {
+                    return new Ending.AtRest(pattern);
+                }
             }
             metAt.put(pattern, met.size());
             met.add(pattern);
@@ -95,13 +125,34 @@ final class ContactSettling {
                 .toList();
     }
 
+    /** The pattern the drives call for; {@code now} itself when they call for no move. */
     private ContactPattern called(Setting setting, ContactPattern now) {
-        return ContactPattern.of(now.count(), t -> {
+        for (int t = 0; t < now.count(); t++) {
+            if (called(setting, now, t) != now.isPassed(t)) {
+                return ContactPattern.of(now.count(), each -> called(setting, now, each));
+            }
+        }
+        return now;
+    }
+
+    private boolean called(Setting setting, ContactPattern now, int threshold) {
+        Threshold limits = layout.thresholds[threshold];
+        double drive = points.thresholdVolts(threshold);
+        boolean free = now.isPassed(threshold) ? drive > limits.fallVolts() : drive >= limits.riseVolts();
+        return held(setting, threshold, free);
+    }
+
+    /** Whether some drive is so near its threshold that rough voltages do not tell on which side it is. */
+    private boolean isClose() {
+        for (int t = 0; t < layout.thresholds.length; t++) {
             Threshold threshold = layout.thresholds[t];
             double drive = points.thresholdVolts(t);
-            boolean free = now.isPassed(t) ? drive > threshold.fallVolts() : drive >= threshold.riseVolts();
-            return held(setting, t, free);
-        });
+            if (Math.abs(drive - threshold.riseVolts()) < PointSolver.ROUGH_VOLTS
+                    || Math.abs(drive - threshold.fallVolts()) < PointSolver.ROUGH_VOLTS) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean held(Setting setting, int threshold, boolean free) {

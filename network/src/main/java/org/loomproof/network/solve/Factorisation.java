@@ -8,8 +8,8 @@ package org.loomproof.network.solve;
  * fed into k is shared out as c(k,i) / d. No conductance is ever subtracted, so 1 mΩ beside 100 MΩ loses nothing, and d is
  * exactly zero only where no conductance is left: a floating island.
  *
- * <p>A changed branch dirties its front and the fronts above it up to the root; only those are computed again, from their
- * own branches and from what their children last passed on.
+ * <p>A changed branch dirties its front, and a front computed again dirties its parent, up to the root; all others keep what
+ * they last passed on.
  */
 final class Factorisation {
     private final FrontLayout fronts;
@@ -56,18 +56,9 @@ final class Factorisation {
     void amps(double[] volts, int[] from, int[] to, double[] amps) {
         double[] f = values;
         for (int b = 0; b < amps.length; b++) {
-            amps[b] = f[FrontLayout.conductanceSlot(b)] * (volts[from[b]] - volts[to[b]])
-                    + f[FrontLayout.currentSlot(b)];
+            amps[b] =
+                    f[FrontLayout.conductanceSlot(b)] * (volts[from[b]] - volts[to[b]]) + f[FrontLayout.currentSlot(b)];
         }
-    }
-
-    /** Of each branch. */
-    double[] conductances(int branchCount) {
-        double[] siemens = new double[branchCount];
-        for (int b = 0; b < branchCount; b++) {
-            siemens[b] = values[FrontLayout.conductanceSlot(b)];
-        }
-        return siemens;
     }
 
     /** Fronts computed so far: a measure of work. */
@@ -75,30 +66,23 @@ final class Factorisation {
         return frontsComputed;
     }
 
-    private void markDirty(int first) {
+    /** Computes all dirty fronts, children before parents; each dirties its parent. */
+    void refactor() {
         int[] parent = fronts.parent;
-        int front = first;
-        while (front >= 0) {
-            long bit = 1L << front;
-            int word = front >> 6;
-            if ((dirty[word] & bit) != 0) {
-                return;
+        for (int word = 0; word < dirty.length; word++) {
+            while (dirty[word] != 0) {
+                int front = (word << 6) + Long.numberOfTrailingZeros(dirty[word]);
+                dirty[word] &= dirty[word] - 1;
+                compute(front);
+                frontsComputed++;
+                markDirty(parent[front]);
             }
-            dirty[word] |= bit;
-            front = parent[front];
         }
     }
 
-    /** Computes all dirty fronts, children before parents. */
-    void refactor() {
-        for (int word = 0; word < dirty.length; word++) {
-            long bits = dirty[word];
-            dirty[word] = 0;
-            frontsComputed += Long.bitCount(bits);
-            while (bits != 0) {
-                compute((word << 6) + Long.numberOfTrailingZeros(bits));
-                bits &= bits - 1;
-            }
+    private void markDirty(int front) {
+        if (front >= 0) {
+            dirty[front >> 6] |= 1L << front;
         }
     }
 

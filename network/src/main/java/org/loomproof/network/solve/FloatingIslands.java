@@ -6,28 +6,28 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.loomproof.network.law.Term;
+import java.util.function.IntPredicate;
 import org.loomproof.network.part.Node;
 
 /** Which ranks nothing joins to the chassis: neither a straight branch nor a curve with a slope worth the name. */
 final class FloatingIslands {
     /** Below this slope a curved branch counts as blocked: a hundredth of a voltmeter's conductance. */
-    private static final double BLOCKED_SIEMENS = 1e-9;
+    static final double BLOCKED_SIEMENS = 1e-9;
 
     private final int[] root;
 
     /**
      * Joins ranks over all conducting branches.
      *
-     * @param siemens slope of each branch
+     * @param conducts whether the branch of a number joins its ends
      */
-    FloatingIslands(Layout layout, double[] siemens) {
+    FloatingIslands(Layout layout, IntPredicate conducts) {
         root = new int[layout.rankCount + 1];
         for (int k = 0; k < root.length; k++) {
             root[k] = k;
         }
         for (int b = 0; b < layout.branchCount; b++) {
-            if (siemens[b] > (layout.terms[b] instanceof Term.Conductance ? 0 : BLOCKED_SIEMENS)) {
+            if (conducts.test(b)) {
                 int x = rootOf(layout.from[b]);
                 int y = rootOf(layout.to[b]);
                 root[Math.min(x, y)] = Math.max(x, y);

@@ -170,8 +170,7 @@ final class FrontLayout {
                 int upper = Math.max(from[b], to[b]);
                 boolean grounded = upper == rankCount;
                 boolean forward = from[b] < to[b];
-                int conductanceAt =
-                        grounded ? groundAt(draft, draft.rank) : joinAt(draft, draft.rank, upper);
+                int conductanceAt = grounded ? groundAt(draft, draft.rank) : joinAt(draft, draft.rank, upper);
                 sources.get(conductanceAt).add(conductanceSlot(b));
                 sources.get(currentAt(draft, draft.rank)).add(currentSlot(b) + (forward ? 1 : 0));
                 if (!grounded) {

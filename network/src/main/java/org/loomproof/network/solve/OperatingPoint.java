@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import org.loomproof.network.law.Term;
 import org.loomproof.network.netlist.Network;
+import org.loomproof.network.netlist.PartFault;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.network.part.LogicInput;
 import org.loomproof.network.part.LogicLevel;
@@ -24,7 +25,6 @@ public final class OperatingPoint {
     private final double[] rankVolts;
     private final double[] branchAmps;
     private final ContactPattern contacts;
-    private final double[] branchSiemens;
     private final double residualAmps;
 
     OperatingPoint(
@@ -33,14 +33,12 @@ public final class OperatingPoint {
             double[] rankVolts,
             double[] branchAmps,
             ContactPattern contacts,
-            double[] branchSiemens,
             double residualAmps) {
         this.layout = layout;
         this.setting = setting;
         this.rankVolts = rankVolts;
         this.branchAmps = branchAmps;
         this.contacts = contacts;
-        this.branchSiemens = branchSiemens;
         this.residualAmps = residualAmps;
     }
 
@@ -152,8 +150,27 @@ public final class OperatingPoint {
         return contacts.isPassed(layout.thresholdOfPart[network().indexOf(id)]);
     }
 
+    /** Whether a branch joins its ends: a straight one that counts, a curve with a slope worth the name. */
+    private boolean conducts(int branch) {
+        int part = layout.partOf[branch];
+        PartFault fault = setting.fault(part);
+        if (fault != PartFault.NONE) {
+            return fault == PartFault.SHORTED && branch == layout.firstBranch[part];
+        }
+        int threshold = layout.thresholdOfPart[part];
+        Term term = layout.terms[branch];
+        return term.when().counts(setting.isOn(part), threshold >= 0 && contacts.isPassed(threshold))
+                && switch (term) {
+                    case Term.Conductance straight -> true;
+                    case Term.Filament filament -> true;
+                    case Term.Channel channel -> true;
+                    case Term.Junction junction ->
+                        junction.curve().slopeSiemens(branchAmps[branch]) > FloatingIslands.BLOCKED_SIEMENS;
+                };
+    }
+
     private FloatingIslands islands() {
-        return new FloatingIslands(layout, branchSiemens);
+        return new FloatingIslands(layout, this::conducts);
     }
 
     ContactPattern contacts() {

@@ -17,15 +17,13 @@ public final class Solver {
 
     private final Layout layout;
     private final SolverOptions options;
-    private final PointSolver points;
     private final ContactSettling settling;
     private final ContactPattern unpowered;
 
     private Solver(Network network, SolverOptions options) {
         this.layout = new Layout(network);
         this.options = options;
-        this.points = new PointSolver(layout, options);
-        this.settling = new ContactSettling(layout, points);
+        this.settling = new ContactSettling(layout, options);
         this.unpowered = ContactPattern.of(layout.thresholds.length, t -> false);
     }
 
@@ -64,26 +62,26 @@ public final class Solver {
 
     /** Fronts computed and linear solutions made so far: work that does not depend on the machine. */
     public long work() {
-        return points.work();
+        return settling.work();
     }
 
     private SolveOutcome solveFrom(Setting setting, ContactPattern history) {
         if (!setting.network().equals(layout.network)) {
             throw new IllegalArgumentException("the setting belongs to another network");
         }
-        points.apply(setting);
         return switch (settling.settle(setting, settling.begin(setting, history))) {
             case Ending.AtRest(ContactPattern pattern) -> settled(setting, pattern);
             case Ending.InCircle(ContactPattern entry, List<Integer> moving) -> circled(setting, entry, moving);
-            case Ending.Lost() -> new SolveOutcome.NotConverged(points.residualAmps(), settling.moves());
+            case Ending.Lost() ->
+                new SolveOutcome.NotConverged(settling.points().residualAmps(), settling.moves());
         };
     }
 
     private SolveOutcome settled(Setting setting, ContactPattern pattern) {
-        if (!points.checked()) {
-            return new SolveOutcome.NotConverged(points.residualAmps(), settling.moves());
+        if (!settling.points().checked()) {
+            return new SolveOutcome.NotConverged(settling.points().residualAmps(), settling.moves());
         }
-        OperatingPoint point = points.point(setting, pattern);
+        OperatingPoint point = settling.points().point(setting, pattern);
         return new SolveOutcome.Settled(point, options.otherStablePoints() ? others(setting, pattern) : List.of());
     }
 
@@ -121,9 +119,9 @@ public final class Solver {
 
     private void addNew(
             Setting setting, ContactPattern pattern, List<ContactPattern> known, List<OperatingPoint> found) {
-        if (!known.contains(pattern) && points.checked()) {
+        if (!known.contains(pattern) && settling.points().checked()) {
             known.add(pattern);
-            found.add(points.point(setting, pattern));
+            found.add(settling.points().point(setting, pattern));
         }
     }
 }

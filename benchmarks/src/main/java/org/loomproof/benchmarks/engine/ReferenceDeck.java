@@ -1,0 +1,165 @@
+package org.loomproof.benchmarks.engine;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.loomproof.network.netlist.Network;
+import org.loomproof.network.netlist.PartFault;
+import org.loomproof.network.netlist.Setting;
+import org.loomproof.network.part.Battery;
+import org.loomproof.network.part.Contact;
+import org.loomproof.network.part.Diode;
+import org.loomproof.network.part.DiodeModel;
+import org.loomproof.network.part.Fuse;
+import org.loomproof.network.part.Lamp;
+import org.loomproof.network.part.LowSideOutput;
+import org.loomproof.network.part.Meter;
+import org.loomproof.network.part.Node;
+import org.loomproof.network.part.Part;
+import org.loomproof.network.part.PartId;
+import org.loomproof.network.part.Relay;
+import org.loomproof.network.part.Resistor;
+import org.loomproof.network.part.Switch;
+import org.loomproof.network.part.Wire;
+
+/**
+ * A loom in the language of the simulator it is compared with. Switches are resistors whose value is altered, relays are its
+ * own voltage-controlled switches with hysteresis, outputs are square-law transistors whose gate is altered.
+ */
+final class ReferenceDeck {
+    /** Stands for an open contact; far above the 10 MΩ that tie every node. */
+    private static final String OPEN = "1e15";
+
+    private final Network network;
+    private final boolean withLamps;
+    private final List<String> lines = new ArrayList<>(List.of("loom"));
+    private final Map<DiodeModel, String> models = new HashMap<>();
+
+    /** Per part: its element, the value when on or whole, and the value when off or broken. */
+    private final Map<PartId, String[]> altered = new HashMap<>();
+
+    private int made;
+
+    /**
+     * Writes one.
+     *
+     * @param withLamps whether lamps are curved sources, or resistors of their hot resistance
+     */
+    ReferenceDeck(Network network, boolean withLamps) {
+        this.network = network;
+        this.withLamps = withLamps;
+        network.parts().forEach(this::add);
+        lines.add(".options gmin=1e-12 reltol=1e-6 vntol=1e-9 abstol=1e-12 itl1=500 temp=27 tnom=27");
+        lines.add(".end");
+    }
+
+    List<String> lines() {
+        return lines;
+    }
+
+    List<String> vectors() {
+        return network.nodes().stream().skip(1).map(this::name).toList();
+    }
+
+    /** One line a setting: what to alter against the one before. */
+    List<String> states(List<Setting> settings) {
+        List<String> states = new ArrayList<>();
+        Map<PartId, String> now = new HashMap<>();
+        for (Setting setting : settings) {
+            List<String> commands = new ArrayList<>();
+            for (Part part : network.parts()) {
+                String[] values = altered.get(part.id());
+                if (values != null) {
+                    boolean on = setting.fault(part.id()) == PartFault.NONE
+                            && (!(part instanceof Switch || part instanceof LowSideOutput) || setting.isOn(part.id()));
+                    String value = setting.fault(part.id()) == PartFault.SHORTED ? "1e-3" : values[on ? 1 : 2];
+                    if (!value.equals(now.put(part.id(), value))) {
+                        commands.add("alter " + values[0] + " = " + value);
+                    }
+                }
+            }
+            states.add(String.join(";", commands));
+        }
+        return states;
+    }
+
+    private String name(Node node) {
+        int index = network.indexOf(node);
+        return index == 0 ? "0" : "n" + index;
+    }
+
+    private void add(Part part) {
+        int k = made++;
+        switch (part) {
+            case Battery p -> {
+                lines.add("v" + k + " x" + k + " " + name(p.minus()) + " dc " + p.emfVolts());
+                lines.add("rb" + k + " " + name(p.plus()) + " x" + k + " " + p.innerOhms());
+            }
+            case Resistor p -> resistor(p.id(), p.a(), p.b(), p.ohms());
+            case Wire p -> resistor(p.id(), p.a(), p.b(), p.ohms());
+            case Fuse p -> resistor(p.id(), p.a(), p.b(), p.coldOhms());
+            case Meter p -> lines.add("r" + k + " " + name(p.a()) + " " + name(p.b()) + " " + p.ohms());
+            case Switch p -> resistor(p.id(), p.a(), p.b(), p.closedOhms());
+            case Diode p -> diode(p.anode(), p.cathode(), p.model());
+            case Lamp p -> lamp(p, k);
+            case Relay p -> relay(p, k);
+            case LowSideOutput p -> output(p, k);
+            default -> throw new IllegalArgumentException("no such part in a loom: " + part);
+        }
+    }
+
+    private void resistor(PartId id, Node a, Node b, double ohms) {
+        String element = "r" + made++;
+        altered.put(id, new String[] {element, Double.toString(ohms), OPEN});
+        lines.add(element + " " + name(a) + " " + name(b) + " " + ohms);
+    }
+
+    private void diode(Node anode, Node cathode, DiodeModel model) {
+        String known = models.computeIfAbsent(model, m -> {
+            String fresh = "dm" + models.size();
+            lines.add(".model " + fresh + " d(is=" + m.saturationAmps() + " n=" + m.emission() + " rs="
+                    + m.seriesOhms() + ")");
+            return fresh;
+        });
+        lines.add("d" + made++ + " " + name(anode) + " " + name(cathode) + " " + known);
+    }
+
+    private void lamp(Lamp p, int k) {
+        String a = name(p.a());
+        String b = name(p.b());
+        if (!withLamps) {
+            lines.add("r" + k + " " + a + " " + b + " " + p.hotOhms());
+            return;
+        }
+        double floor = Math.pow(p.coldToHotOhms(), 13.0 / 3);
+        double perSquare = (1 - floor) / (p.ratedVolts() * p.ratedVolts());
+        String across = b.equals("0") ? "v(" + a + ")" : "v(" + a + "," + b + ")";
+        lines.add("b" + k + " " + a + " " + b + " i = " + across + "/" + p.hotOhms() + "*pow(" + floor + "+" + perSquare
+                + "*" + across + "*" + across + "," + -3.0 / 13 + ")");
+    }
+
+    private void relay(Relay p, int k) {
+        String coil = name(p.coilPlus()) + " " + name(p.coilMinus());
+        lines.add("rc" + k + " " + coil + " " + p.coilOhms());
+        double middle = (p.pullInVolts() + p.dropOutVolts()) / 2;
+        lines.add(".model sm" + k + " sw(vt=" + middle + " vh=" + (p.pullInVolts() - middle) + " ron=" + p.contactOhms()
+                + " roff=" + OPEN + ")");
+        for (Contact contact : p.contacts()) {
+            contact.make().ifPresent(end -> lines.add("s" + made++ + " " + name(contact.common()) + " " + name(end) + " "
+                    + coil + " sm" + k + " off"));
+        }
+    }
+
+    private void output(LowSideOutput p, int k) {
+        double over = 2 * p.drive().onOhms() * p.drive().limitAmps();
+        altered.put(p.id(), new String[] {"vg" + k, Double.toString(over), "-1"});
+        lines.add("vg" + k + " g" + k + " " + name(p.ground()) + " dc -1");
+        lines.add(".model mm" + k + " nmos(level=1 vto=0 kp=" + 1 / (p.drive().onOhms() * over) + " lambda=1e-3 is=1e-60)");
+        lines.add("m" + k + " " + name(p.output()) + " g" + k + " " + name(p.ground()) + " " + name(p.ground()) + " mm" + k
+                + " w=1 l=1");
+        if (p.bodyDiode()) {
+            diode(p.ground(), p.output(), DiodeModel.BODY);
+        }
+    }
+}
