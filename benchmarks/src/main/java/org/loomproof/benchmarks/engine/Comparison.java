@@ -48,7 +48,8 @@ final class Comparison {
         for (boolean large : new boolean[] {false, true}) {
             for (Loom.Shape shape : Loom.Shape.values()) {
                 Network network = Loom.network(shape, large, 1);
-                String name = shape.toString().toLowerCase(Locale.ROOT) + " " + (network.nodes().size() - 1);
+                String name = shape.toString().toLowerCase(Locale.ROOT) + " "
+                        + (network.nodes().size() - 1);
                 comparison.compare(name + " walk", network, Loom.walk(network, count, 5));
                 comparison.compare(name + " independent", network, Loom.draws(network, count, 5));
                 comparison.compare(name + " single faults", network, faults(network));
@@ -84,24 +85,23 @@ final class Comparison {
         double[] withoutLamps = new double[rounds];
         for (int round = 0; round < rounds; round++) {
             ours[round] = SweepTimer.microsPerSetting(solver, settings);
-            double lampless = reference(network, settings, false);
-            double lamps = reference(network, settings, true);
+            double lampless = reference(settings, new ReferenceDeck(network, false, ReferenceDeck.TIMED));
+            double lamps = reference(settings, new ReferenceDeck(network, true, ReferenceDeck.TIMED));
             withLamps[round] = lamps / ours[round];
             withoutLamps[round] = lampless / ours[round];
         }
+        reference(settings, new ReferenceDeck(network, true, ReferenceDeck.TIGHTEST));
         System.out.printf(
                 Locale.ROOT,
                 "%-26s ours %s us | ratio %s | ratio to lamp-free %s | %s%n",
                 name,
-                spread(ours, "%.1f"),
-                spread(withLamps, "%.0f"),
-                spread(withoutLamps, "%.0f"),
+                spread(ours),
+                spread(withLamps),
+                spread(withoutLamps),
                 agreement(network, settings, solver));
     }
 
-    private double reference(Network network, List<Setting> settings, boolean lamps)
-            throws IOException, InterruptedException {
-        ReferenceDeck deck = new ReferenceDeck(network, lamps);
+    private double reference(List<Setting> settings, ReferenceDeck deck) throws IOException, InterruptedException {
         Path deckFile = Files.write(folder.resolve("deck"), deck.lines());
         Path states = Files.write(folder.resolve("states"), deck.states(settings));
         Path vectors = Files.write(folder.resolve("vectors"), deck.vectors());
@@ -160,14 +160,11 @@ final class Comparison {
         return most;
     }
 
-    private static String spread(double[] values, String format) {
+    /** Least, middle and most. */
+    private static String spread(double[] values) {
         double[] sorted = values.clone();
         Arrays.sort(sorted);
         return String.format(
-                Locale.ROOT,
-                format + " / " + format + " / " + format,
-                sorted[0],
-                sorted[sorted.length / 2],
-                sorted[sorted.length - 1]);
+                Locale.ROOT, "%.1f / %.1f / %.1f", sorted[0], sorted[sorted.length / 2], sorted[sorted.length - 1]);
     }
 }

@@ -145,8 +145,7 @@ final class Loom {
         parts.add(new Diode(id("clamp"), low, coil, DiodeModel.SILICON_1A));
         Node common = fused(takeOff());
         Node made = node();
-        parts.add(new Relay(
-                id("relay"), coil, low, 85, 8, 1.2, List.of(Contact.make(common, made)), 2e-3));
+        parts.add(new Relay(id("relay"), coil, low, 85, 8, 1.2, List.of(Contact.make(common, made)), 2e-3));
         parts.add(new Resistor(id("motor"), made, Node.CHASSIS, ohms(2, 12)));
     }
 
@@ -181,12 +180,11 @@ final class Loom {
     }
 
     private Node takeOff() {
-        Node from =
-                switch (shape) {
-                    case STAR -> bus;
-                    case CHAIN -> splices.getLast();
-                    case TREE, MESH -> splice();
-                };
+        Node from = switch (shape) {
+            case STAR -> bus;
+            case CHAIN -> splices.getLast();
+            case TREE, MESH -> splice();
+        };
         if (shape == Shape.STAR) {
             return from;
         }

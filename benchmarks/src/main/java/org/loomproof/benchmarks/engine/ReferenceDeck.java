@@ -31,6 +31,12 @@ final class ReferenceDeck {
     /** Stands for an open contact; far above the 10 MΩ that tie every node. */
     private static final String OPEN = "1e15";
 
+    /** How close the reference is asked to come when it is timed. */
+    static final String TIMED = "reltol=1e-6 vntol=1e-9 abstol=1e-12";
+
+    /** When its answers are compared. */
+    static final String TIGHTEST = "reltol=1e-9 vntol=1e-9 abstol=1e-12";
+
     private final Network network;
     private final boolean withLamps;
     private final List<String> lines = new ArrayList<>(List.of("loom"));
@@ -45,12 +51,13 @@ final class ReferenceDeck {
      * Writes one.
      *
      * @param withLamps whether lamps are curved sources, or resistors of their hot resistance
+     * @param closeness {@link #TIMED} or {@link #TIGHTEST}
      */
-    ReferenceDeck(Network network, boolean withLamps) {
+    ReferenceDeck(Network network, boolean withLamps, String closeness) {
         this.network = network;
         this.withLamps = withLamps;
         network.parts().forEach(this::add);
-        lines.add(".options gmin=1e-12 reltol=1e-6 vntol=1e-9 abstol=1e-12 itl1=500 temp=27 tnom=27");
+        lines.add(".options gmin=1e-12 " + closeness + " itl1=500 temp=27 tnom=27");
         lines.add(".end");
     }
 
@@ -118,8 +125,8 @@ final class ReferenceDeck {
     private void diode(Node anode, Node cathode, DiodeModel model) {
         String known = models.computeIfAbsent(model, m -> {
             String fresh = "dm" + models.size();
-            lines.add(".model " + fresh + " d(is=" + m.saturationAmps() + " n=" + m.emission() + " rs="
-                    + m.seriesOhms() + ")");
+            lines.add(".model " + fresh + " d(is=" + m.saturationAmps() + " n=" + m.emission() + " rs=" + m.seriesOhms()
+                    + ")");
             return fresh;
         });
         lines.add("d" + made++ + " " + name(anode) + " " + name(cathode) + " " + known);
@@ -146,8 +153,9 @@ final class ReferenceDeck {
         lines.add(".model sm" + k + " sw(vt=" + middle + " vh=" + (p.pullInVolts() - middle) + " ron=" + p.contactOhms()
                 + " roff=" + OPEN + ")");
         for (Contact contact : p.contacts()) {
-            contact.make().ifPresent(end -> lines.add("s" + made++ + " " + name(contact.common()) + " " + name(end) + " "
-                    + coil + " sm" + k + " off"));
+            contact.make()
+                    .ifPresent(end -> lines.add("s" + made++ + " " + name(contact.common()) + " " + name(end) + " "
+                            + coil + " sm" + k + " off"));
         }
     }
 
@@ -155,9 +163,10 @@ final class ReferenceDeck {
         double over = 2 * p.drive().onOhms() * p.drive().limitAmps();
         altered.put(p.id(), new String[] {"vg" + k, Double.toString(over), "-1"});
         lines.add("vg" + k + " g" + k + " " + name(p.ground()) + " dc -1");
-        lines.add(".model mm" + k + " nmos(level=1 vto=0 kp=" + 1 / (p.drive().onOhms() * over) + " lambda=1e-3 is=1e-60)");
-        lines.add("m" + k + " " + name(p.output()) + " g" + k + " " + name(p.ground()) + " " + name(p.ground()) + " mm" + k
-                + " w=1 l=1");
+        lines.add(".model mm" + k + " nmos(level=1 vto=0 kp=" + 1 / (p.drive().onOhms() * over)
+                + " lambda=1e-3 is=1e-60)");
+        lines.add("m" + k + " " + name(p.output()) + " g" + k + " " + name(p.ground()) + " " + name(p.ground()) + " mm"
+                + k + " w=1 l=1");
         if (p.bodyDiode()) {
             diode(p.ground(), p.output(), DiodeModel.BODY);
         }
