@@ -117,8 +117,7 @@ final class Comparison {
         if (process.waitFor() != 0) {
             throw new IllegalStateException("the driver failed: " + printed);
         }
-        String[] lines = printed.strip().split("\n");
-        return Double.parseDouble(lines[lines.length - 1].strip());
+        return Double.parseDouble(printed.lines().toList().getLast().strip());
     }
 
     /** How the answers of the last reference run agree with ours. */
@@ -134,7 +133,7 @@ final class Comparison {
             if (answers.get(k).equals("lost")) {
                 lost++;
             } else if (outcome instanceof Settled settled) {
-                double most = difference(settled.point(), nodes, answers.get(k).split(" "));
+                double most = difference(settled.point(), nodes, answers.get(k).split(" ", -1));
                 worst = most <= SAME_VOLTS ? Math.max(worst, most) : worst;
                 apart += most > SAME_VOLTS ? 1 : 0;
             } else {
