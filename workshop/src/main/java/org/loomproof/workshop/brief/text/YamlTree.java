@@ -44,6 +44,9 @@ final class YamlTree {
     /** Entries of one file, each alias counted as what it stands for. A sheet of a whole car has about 2000. */
     static final int SIZE_LIMIT = 200_000;
 
+    /** The YAML reader copies a line again and again while it looks ahead: its time grows with the square of the length. */
+    static final int LINE_LIMIT = 200_000;
+
     private static final Phrase NO_HINT = Phrase.of("problem.hint.none");
 
     private final Problems problems;
@@ -66,6 +69,9 @@ final class YamlTree {
 
     /** The one document of the text; empty when a problem was noted that leaves nothing to read. */
     static Optional<Entry> read(SourceText source, Problems problems) {
+        if (hasLongLine(source, problems)) {
+            return Optional.empty();
+        }
         LoadSettings settings = LoadSettings.builder()
                 .setLabel(source.name())
                 .setCodePointLimit(Integer.MAX_VALUE)
@@ -93,6 +99,22 @@ final class YamlTree {
             notYaml(problems, Optional.empty(), source.text(), String.valueOf(e.getMessage()));
             return Optional.empty();
         }
+    }
+
+    private static boolean hasLongLine(SourceText source, Problems problems) {
+        int line = 0;
+        for (String text : (Iterable<String>) source.text().lines()::iterator) {
+            line++;
+            if (text.length() > LINE_LIMIT) {
+                problems.add(
+                        new Place(problems.file(), line, 1, ""),
+                        ProblemKind.FILE_TOO_LARGE,
+                        text.substring(0, 100),
+                        Phrase.of("problem.wanted.shorter-line", Integer.toString(LINE_LIMIT)));
+                return true;
+            }
+        }
+        return false;
     }
 
     private static void notYaml(Problems problems, Optional<Spot> spot, String text, String said) {

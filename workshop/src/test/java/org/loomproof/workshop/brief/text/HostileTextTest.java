@@ -49,8 +49,18 @@ class HostileTextTest {
         byte[] bytes = new byte[TextFile.SIZE_LIMIT_BYTES];
         java.util.Arrays.fill(bytes, (byte) '#');
         assertThat(ofFile(bytes)).extracting(Problem::kind).containsExactly(ProblemKind.FILE_TOO_LARGE);
+        for (int i = 100; i < bytes.length; i += 100) {
+            bytes[i] = '\n';
+        }
         byte[] less = java.util.Arrays.copyOf(bytes, bytes.length - 1);
         assertThat(ofFile(less)).extracting(Problem::kind).containsExactly(ProblemKind.WRONG_FORMAT);
+    }
+
+    @Test
+    void aLineThatWouldKeepTheYamlReaderBusyIsStoppedBeforeIt() {
+        Problem problem = only("format: loomproof sheet 1\n# " + "x".repeat(YamlTree.LINE_LIMIT) + "\n");
+        assertThat(problem.kind()).isEqualTo(ProblemKind.FILE_TOO_LARGE);
+        assertThat(problem.at().line()).isEqualTo(2);
     }
 
     @Test
