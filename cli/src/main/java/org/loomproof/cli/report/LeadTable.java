@@ -1,7 +1,5 @@
 package org.loomproof.cli.report;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.plan.Hookup;
@@ -56,12 +54,14 @@ final class LeadTable {
     }
 
     private String connection(Hookup.Connect connect) {
-        List<String> through = new ArrayList<>();
-        connect.parts().forEach(p -> through.add(p.value()));
-        String target = connect.circuits().isEmpty()
-                ? messages.text(connect.coupling())
-                : String.join(
-                        ", ", connect.circuits().stream().map(Object::toString).toList());
-        return through.isEmpty() ? target : messages.text("report.through", target, String.join(" ", through));
+        String parts = String.join(
+                " ", connect.parts().stream().map(Object::toString).toList());
+        if (connect.circuits().isEmpty()) {
+            String coupling = messages.text(connect.coupling());
+            return parts.isEmpty() ? coupling : messages.text("report.with", coupling, parts);
+        }
+        String circuits = String.join(
+                ", ", connect.circuits().stream().map(Object::toString).toList());
+        return parts.isEmpty() ? circuits : messages.text("report.through", circuits, parts);
     }
 }

@@ -20,7 +20,7 @@ final class Lines {
     /** A text broken at spaces, each further line indented. */
     Lines wrap(String text, String indent) {
         StringBuilder line = new StringBuilder();
-        String lead = "";
+        String lead = text.substring(0, text.length() - text.stripLeading().length());
         for (String word : text.strip().split("\\s+", -1)) {
             if (!line.isEmpty() && lead.length() + line.length() + 1 + word.length() > WIDTH) {
                 cut(lead + line);
