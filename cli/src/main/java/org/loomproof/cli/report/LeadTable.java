@@ -54,8 +54,8 @@ final class LeadTable {
     }
 
     private String connection(Hookup.Connect connect) {
-        String parts = String.join(
-                " ", connect.parts().stream().map(Object::toString).toList());
+        String parts =
+                String.join(" ", connect.parts().stream().map(Object::toString).toList());
         if (connect.circuits().isEmpty()) {
             String coupling = messages.text(connect.coupling());
             return parts.isEmpty() ? coupling : messages.text("report.with", coupling, parts);

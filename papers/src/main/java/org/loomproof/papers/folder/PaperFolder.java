@@ -9,9 +9,11 @@ import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.loomproof.workshop.words.Phrase;
@@ -83,16 +85,44 @@ public final class PaperFolder {
         }
     }
 
-    /** True when something is there that we did not make, or that has been added to. */
+    /**
+     * True when something is there that we did not make, or that has been added to. Another run may swap the folder while we
+     * look, so that the list of one and the mark of another are compared: only what was the same folder throughout counts.
+     */
     private static boolean isSomebodyElses(Path target) throws IOException {
+        for (int i = 0; i < MOST_TRIES; i++) {
+            Optional<Object> before = identity(target);
+            boolean foreign = looksForeign(target);
+            if (!foreign || before.equals(identity(target))) {
+                return foreign;
+            }
+        }
+        return true;
+    }
+
+    private static Optional<Object> identity(Path target) throws IOException {
+        try {
+            return Optional.ofNullable(
+                    Files.readAttributes(target, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS)
+                            .fileKey());
+        } catch (NoSuchFileException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static boolean looksForeign(Path target) throws IOException {
         if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
             return false;
         }
         if (!Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
             return true;
         }
-        List<Path> entries = list(target);
-        return !entries.isEmpty() && !listOurs(target).containsAll(entries);
+        try {
+            List<Path> entries = list(target);
+            return !entries.isEmpty() && !listOurs(target).containsAll(entries);
+        } catch (NoSuchFileException e) {
+            return false; // another run took it away a moment ago
+        }
     }
 
     private static List<Path> list(Path folder) throws IOException {

@@ -180,7 +180,7 @@ class BruteForceTest {
                     - leastSupply;
             boolean anyOpen = situation.positions().containsValue("open");
             if (armed && "open".equals(situation.positions().get(new OperableId("passenger-door")))) {
-                doorSeen = Math.min(doorSeen, Math.min(2 - reads, alive));
+                doorSeen = Math.min(doorSeen, alive < 0 ? alive : 2 - reads);
             }
             if (armed && !anyOpen) {
                 quiet = Math.min(quiet, reads - 4);
