@@ -84,6 +84,17 @@ class CommandsTest {
     }
 
     @Test
+    void aPlanSpoiltByHandIsBrokenAndSaysHowToSeeItInTheCar() throws IOException {
+        Path papers = folder.resolve("papers");
+        planHatchback(papers);
+        String plan = Files.readString(papers.resolve("plan.yaml"));
+        assertThat(plan).contains("from: K2 87a");
+        Path spoilt = Files.writeString(folder.resolve("spoilt.yaml"), plan.replace("from: K2 87a", "from: K2 87"));
+        assertThat(run("prove", spoilt.toString())).as(err.toString()).isEqualTo(3);
+        assertThat(out.toString()).contains("BROKEN", "1. turn the key to start", "1. arm and wait", "2. turn the key");
+    }
+
+    @Test
     void theJsonKeepsToItsSchema() throws IOException {
         Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(Files.readString(Path.of("..", "docs", "schemas", "result.schema.json")), InputFormat.JSON);
