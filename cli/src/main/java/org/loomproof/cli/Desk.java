@@ -71,16 +71,14 @@ final class Desk {
 
     private void show(JobOutcome.Judged judged, double seconds, String next) {
         JobReport report = new JobReport(messages);
-        report.body(judged.brief(), judged.plan(), judged.proof()).forEach(out::println);
+        report.body(judged.brief(), judged.plan(), judged.proof(), judged.proofReport())
+                .forEach(out::println);
         out.println();
         report.summary(judged.plan(), judged.proof()).forEach(out::println);
         out.println(messages.text("report.took", seconds));
-        judged.folder().ifPresent(folder -> {
-            out.println(messages.text("report.plan", folder.resolve("plan.yaml")));
-            out.println(messages.text("report.papers", folder));
-        });
-        String plan =
-                judged.folder().map(f -> f.resolve("plan.yaml").toString()).orElse("");
+        judged.planFile().ifPresent(file -> out.println(messages.text("report.plan", file)));
+        judged.folder().ifPresent(folder -> out.println(messages.text("report.papers", folder)));
+        String plan = judged.planFile().map(Path::toString).orElse("");
         out.println(messages.text("report.next", next.replace(PLAN, plan)));
     }
 }

@@ -13,6 +13,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,7 +39,7 @@ class CommandsTest {
     }
 
     private int plan(Path sheet, Path kit, Path order, Path into, String... more) {
-        List<String> args = new java.util.ArrayList<>(List.of(
+        List<String> args = new ArrayList<>(List.of(
                 "plan",
                 "--sheet",
                 sheet.toString(),

@@ -18,6 +18,12 @@ import org.loomproof.workshop.words.Messages;
 /** Every paper of a job. The same job gives the same bytes. */
 public final class Papers {
 
+    /** The name of the plan's file. */
+    public static final String PLAN = "plan.yaml";
+
+    /** The name of the proof report's file. */
+    public static final String PROOF_REPORT = "proof.html";
+
     private Papers() {}
 
     /**
@@ -33,9 +39,9 @@ public final class Papers {
         List<Element> drawings =
                 sheets.stream().map(sheet -> SvgDrawing.of(sheet, title)).toList();
         return List.of(
-                new Paper("plan.yaml", planText),
+                new Paper(PLAN, planText),
                 new Paper("bench-card.html", BenchCard.page(brief, plan, words)),
-                new Paper("proof.html", ProofReport.page(brief, plan, proof, drawings, words)),
+                new Paper(PROOF_REPORT, ProofReport.page(brief, plan, proof, drawings, words)),
                 new Paper("schematic.svg", MarkupWriter.xml(SvgDrawing.stacked(sheets, title))));
     }
 }

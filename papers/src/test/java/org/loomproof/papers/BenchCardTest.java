@@ -2,6 +2,7 @@ package org.loomproof.papers;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.loomproof.papers.card.BenchCard;
@@ -151,7 +152,7 @@ class BenchCardTest {
 
     private static List<String> rowHeads(Element body) {
         var found = body.getElementsByTagName("th");
-        List<String> heads = new java.util.ArrayList<>();
+        List<String> heads = new ArrayList<>();
         for (int i = 0; i < found.getLength(); i++) {
             heads.add(found.item(i).getTextContent());
         }

@@ -1,5 +1,6 @@
 package org.loomproof.cli.report;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,7 +33,7 @@ final class ClaimTable {
         Map<String, List<ClaimResult>> kinds = new LinkedHashMap<>();
         for (ClaimResult result : proof.results()) {
             String kind = result.id().split(" ", 2)[0];
-            kinds.computeIfAbsent(kind, k -> new java.util.ArrayList<>()).add(result);
+            kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(result);
         }
         return kinds;
     }

@@ -1,6 +1,9 @@
 package org.loomproof.cli.report;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.loomproof.shop.job.Answer;
 import org.loomproof.shop.job.VerdictCounts;
@@ -9,6 +12,7 @@ import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.words.Messages;
+import org.loomproof.workshop.words.Phrase;
 
 /** A planned and proven job, or a proof made again, as lines for a terminal. */
 public final class JobReport {
@@ -20,8 +24,11 @@ public final class JobReport {
         this.messages = messages;
     }
 
-    /** The report without its closing lines: leads, parts, refusals, verdicts, cautions. */
-    public List<String> body(Brief brief, Plan plan, Proof proof) {
+    /**
+     * The report without its closing lines: leads, parts, refusals, verdicts. The bounds of the proof are told in full where
+     * no proof report was written, else counted with the report that tells them.
+     */
+    public List<String> body(Brief brief, Plan plan, Proof proof, Optional<Path> proofReport) {
         Lines lines = new Lines();
         lines.wrap(
                 messages.text(
@@ -39,8 +46,7 @@ public final class JobReport {
         lines.gap();
         new ClaimTable(messages).add(lines, proof);
         if (!proof.bounds().isEmpty()) {
-            String bounds = proof.bounds().stream().map(messages::text).collect(Collectors.joining(" "));
-            lines.gap().wrap(messages.text("report.bounds", bounds), "  ");
+            lines.gap().wrap(bounds(proof.bounds(), proofReport), "  ");
         }
         return lines.all();
     }
@@ -57,8 +63,15 @@ public final class JobReport {
                 counts.broken(),
                 counts.open(),
                 plan.refusals().size(),
-                messages.text("answer." + Answer.of(plan, proof).name().toLowerCase(java.util.Locale.ROOT))));
+                messages.text("answer." + Answer.of(plan, proof).name().toLowerCase(Locale.ROOT))));
         return lines.all();
+    }
+
+    private String bounds(List<Phrase> bounds, Optional<Path> proofReport) {
+        return proofReport
+                .map(file -> messages.text("report.bounds-told-in", bounds.size(), file))
+                .orElseGet(() -> messages.text(
+                        "report.bounds", bounds.stream().map(messages::text).collect(Collectors.joining(" "))));
     }
 
     private void addParts(Lines lines, Plan plan) {

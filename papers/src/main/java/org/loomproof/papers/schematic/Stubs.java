@@ -2,6 +2,7 @@ package org.loomproof.papers.schematic;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.loomproof.papers.drawing.Block;
 import org.loomproof.papers.drawing.Ink;
 import org.loomproof.papers.drawing.Port;
@@ -80,7 +81,7 @@ final class Stubs {
             Symbols.ground(s, outer, stub.y(), isLeft);
         }
         var pen = stub.tags().isEmpty()
-                ? Connections.pen(java.util.Optional.empty())
+                ? Connections.pen(Optional.empty())
                 : stub.tags().getFirst().pen();
         s.line(pen, outer, stub.y(), inner, stub.y());
         double x = isLeft ? inner - AIR : inner + AIR;

@@ -3,6 +3,7 @@ package org.loomproof.shop.job;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.loomproof.papers.Papers;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.problem.Problem;
@@ -31,6 +32,16 @@ public sealed interface JobOutcome {
             implements JobOutcome {
         public Judged {
             files = List.copyOf(files);
+        }
+
+        /** Where the plan was written, when it was. */
+        public Optional<Path> planFile() {
+            return folder.map(f -> f.resolve(Papers.PLAN));
+        }
+
+        /** Where the proof report was written, when it was. */
+        public Optional<Path> proofReport() {
+            return folder.map(f -> f.resolve(Papers.PROOF_REPORT));
         }
     }
 }

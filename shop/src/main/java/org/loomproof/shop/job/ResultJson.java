@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Locale;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.plan.Plan;
@@ -59,7 +60,7 @@ public final class ResultJson {
         VerdictCounts counts = VerdictCounts.of(proof);
         ObjectNode root = mapper.createObjectNode().put("format", "loomproof result 1");
         root.putObject("answer")
-                .put("word", answer.name().toLowerCase(java.util.Locale.ROOT))
+                .put("word", answer.name().toLowerCase(Locale.ROOT))
                 .put("code", answer.code());
         root.putObject("counts")
                 .put("holds", counts.holds())

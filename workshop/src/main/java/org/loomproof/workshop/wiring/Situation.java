@@ -1,5 +1,6 @@
 package org.loomproof.workshop.wiring;
 
+import java.util.Collections;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -25,7 +26,7 @@ public record Situation(
         Moment moment) {
 
     public Situation {
-        positions = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(positions));
+        positions = Collections.unmodifiableSortedMap(new TreeMap<>(positions));
     }
 
     /** The situation with pulses and flashes on. */

@@ -1,5 +1,6 @@
 package org.loomproof.workshop.planner.rule;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -17,7 +18,7 @@ public record WithoutPlugRule(LeadRole role, Wish wish, Set<Wish> wishes) implem
 
     /** Speaks for leads of a role; the first wish is the one named when nobody asked for any. */
     public static WithoutPlugRule of(LeadRole role, Wish wish, Wish... more) {
-        Set<Wish> all = new java.util.HashSet<>(Set.of(more));
+        Set<Wish> all = new HashSet<>(Set.of(more));
         all.add(wish);
         return new WithoutPlugRule(role, wish, Set.copyOf(all));
     }

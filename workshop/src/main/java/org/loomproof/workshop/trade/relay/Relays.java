@@ -2,6 +2,7 @@ package org.loomproof.workshop.trade.relay;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Volts;
@@ -48,7 +49,7 @@ public final class Relays {
     }
 
     private static RelayType type(Row row) {
-        java.util.OptionalDouble breaks = row.findNumber("break_a");
+        OptionalDouble breaks = row.findNumber("break_a");
         return new RelayType(
                 row.text("name"),
                 new Ohms(row.number("coil_ohm")),

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -47,12 +48,12 @@ class HostileTextTest {
     @Test
     void aFileOfTenMegabytesIsTooLargeAndOneByteLessIsRead() throws IOException {
         byte[] bytes = new byte[TextFile.SIZE_LIMIT_BYTES];
-        java.util.Arrays.fill(bytes, (byte) '#');
+        Arrays.fill(bytes, (byte) '#');
         assertThat(ofFile(bytes)).extracting(Problem::kind).containsExactly(ProblemKind.FILE_TOO_LARGE);
         for (int i = 100; i < bytes.length; i += 100) {
             bytes[i] = '\n';
         }
-        byte[] less = java.util.Arrays.copyOf(bytes, bytes.length - 1);
+        byte[] less = Arrays.copyOf(bytes, bytes.length - 1);
         assertThat(ofFile(less)).extracting(Problem::kind).containsExactly(ProblemKind.WRONG_FORMAT);
     }
 
