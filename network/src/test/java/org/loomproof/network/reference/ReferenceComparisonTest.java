@@ -29,6 +29,7 @@ import org.loomproof.network.solve.SolveOutcome;
 import org.loomproof.network.solve.SolveOutcome.Settled;
 import org.loomproof.network.solve.Solver;
 import org.loomproof.network.solve.SolverOptions;
+import org.loomproof.testing.Sample;
 
 /**
  * Random networks of 10 to 300 nodes against ngspice: voltages within 0.1 mV + 0.01 %, currents within 0.1 %. Contacts are
@@ -125,7 +126,7 @@ class ReferenceComparisonTest {
             System.out.println("ngspice is not installed: comparison with it left out");
         }
         Assumptions.assumeTrue(installed);
-        int count = Boolean.getBoolean("loomproof.all") ? FULL : SAMPLE;
+        int count = Sample.count(SAMPLE, FULL);
         List<Run> runs = new ArrayList<>();
         for (long seed = 1; seed <= count; seed++) {
             runs.add(new Run(seed));
