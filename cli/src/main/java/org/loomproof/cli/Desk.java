@@ -44,6 +44,7 @@ final class Desk {
                 if (json) {
                     out.print(new ResultJson(messages)
                             .ofResult(
+                                    judged.brief().kit(),
                                     judged.plan(),
                                     judged.proof(),
                                     judged.folder().map(Path::toString).orElse(""),

@@ -72,7 +72,6 @@ class BenchCardTest {
                 "coupling.straight",
                 List.of(),
                 List.of(new WireId("W8"), new WireId("W15")),
-                List.of(),
                 SampleJob.written("because"),
                 List.of());
         Plan plan = new Plan(
@@ -97,7 +96,7 @@ class BenchCardTest {
 
     @Test
     void settingsOfTheKitStandAtTheLeadThatNeedsThem() {
-        assertThat(row("P3-1").getTextContent()).contains("lock pulse: 0.8 s");
+        assertThat(row("P3-1").getTextContent()).contains("lock pulse: 3.5 s");
         assertThat(row("P1-4").getTextContent()).doesNotContain("lock pulse");
     }
 

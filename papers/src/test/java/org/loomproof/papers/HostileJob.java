@@ -2,9 +2,11 @@ package org.loomproof.papers;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Kit;
+import org.loomproof.workshop.brief.kit.KitOption;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.order.Order;
 import org.loomproof.workshop.brief.sheet.Circuit;
@@ -94,7 +96,13 @@ record HostileJob(String nasty) {
                 tame.mostSupply(),
                 tame.standby(),
                 leads,
-                tame.options(),
+                tame.options().stream()
+                        .map(o -> new KitOption(
+                                nasty,
+                                List.of(
+                                        new KitOption.Setting(nasty, Map.of()),
+                                        o.settings().getLast())))
+                        .toList(),
                 tame.extras(),
                 tame.behaviour());
     }
@@ -122,7 +130,6 @@ record HostileJob(String nasty) {
                         nasty,
                         h.parts(),
                         h.wires(),
-                        List.of(nasty),
                         SampleJob.written(nasty),
                         List.of(SampleJob.written(nasty)));
             case Hookup.Trim h -> new Hookup.Trim(h.lead(), SampleJob.written(nasty), List.of());

@@ -12,6 +12,7 @@ import org.loomproof.workshop.brief.Basis;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.Certainty;
 import org.loomproof.workshop.brief.Figure;
+import org.loomproof.workshop.brief.kit.Choice;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.order.Order;
 import org.loomproof.workshop.brief.order.ShopChoices;
@@ -75,6 +76,7 @@ final class SampleJob {
 
     static Plan plan() {
         return new Plan(
+                List.of(new Choice("lock pulse", "3.5 s")),
                 hookups(),
                 parts(),
                 wires(),
@@ -156,7 +158,6 @@ final class SampleJob {
                 connect("P2-6", Wish.WATCH_OPENINGS, "coupling.pin-switch", "The hood has no switch; a pin is added.")
                         .with("S1")
                         .over("W29")
-                        .setTo("hood input polarity: negative")
                         .build(),
                 connect("P2-7", Wish.INDICATOR, "coupling.own-plug", "Goes to the indicator by its own plug.")
                         .build(),
@@ -169,12 +170,10 @@ final class SampleJob {
                 connect("P3-1", Wish.LOCKS, "coupling.straight", "The lock input wants ground and draws 2.7 mA.")
                         .acting("lock")
                         .over("W30")
-                        .setTo("lock pulse: 0.8 s")
                         .build(),
                 connect("P3-2", Wish.LOCKS, "coupling.straight", "The unlock input wants ground and draws 2.7 mA.")
                         .acting("unlock")
                         .over("W31")
-                        .setTo("lock pulse: 0.8 s")
                         .build(),
                 new Hookup.Hold(
                         new LeadId("P3-3"),
@@ -298,7 +297,6 @@ final class SampleJob {
         private final List<CircuitId> circuits = new ArrayList<>();
         private final List<AddedPartId> parts = new ArrayList<>();
         private final List<WireId> wires = new ArrayList<>();
-        private final List<String> settings = new ArrayList<>();
         private final List<Phrase> lost = new ArrayList<>();
 
         ConnectBuilder(String lead, Wish serves, String coupling, String because) {
@@ -323,18 +321,13 @@ final class SampleJob {
             return this;
         }
 
-        ConnectBuilder setTo(String setting) {
-            settings.add(setting);
-            return this;
-        }
-
         ConnectBuilder insteadOf(String why) {
             lost.add(written(why));
             return this;
         }
 
         Hookup build() {
-            return new Hookup.Connect(lead, serves, circuits, coupling, parts, wires, settings, written(because), lost);
+            return new Hookup.Connect(lead, serves, circuits, coupling, parts, wires, written(because), lost);
         }
     }
 

@@ -5,6 +5,7 @@ import static org.loomproof.papers.SampleJob.said;
 import static org.loomproof.papers.SampleSheet.colour;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.loomproof.workshop.brief.kit.Behaviour;
@@ -31,6 +32,14 @@ final class SampleKit {
 
     private SampleKit() {}
 
+    private static KitOption option(String name, String usual, String other, String lead, Port becomes) {
+        return new KitOption(
+                name,
+                List.of(
+                        new KitOption.Setting(usual, Map.of()),
+                        new KitOption.Setting(other, Map.of(new LeadId(lead), becomes))));
+    }
+
     static Kit kit() {
         return new Kit(
                 "Dormouse 3",
@@ -39,9 +48,8 @@ final class SampleKit {
                 exactly(new Amps(0.012)),
                 leads(),
                 List.of(
-                        new KitOption(
-                                "hood input polarity", List.of("negative", "positive"), List.of(new LeadId("P2-6"))),
-                        new KitOption("lock pulse", List.of("0.8 s", "3.5 s"), List.of(new LeadId("P3-1")))),
+                        option("hood input polarity", "negative", "positive", "P2-6", input(Port.Active.HIGH)),
+                        option("lock pulse", "0.8 s", "3.5 s", "P3-1", lowSide(0.5))),
                 List.of(new Extra(
                         "siren",
                         Extra.Kind.SOUNDER,

@@ -12,6 +12,7 @@ import org.loomproof.papers.markup.Text;
 import org.loomproof.papers.page.Parts;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.Choice;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.sheet.Circuit;
@@ -136,8 +137,10 @@ final class LeadRow {
                     Element.of("dt", words.of("bench-card.wires")),
                     Element.of("dd").add(list));
         }
-        if (!connect.settings().isEmpty()) {
-            details = details.addAll(Parts.fact(words.of("bench-card.set"), String.join("; ", connect.settings())));
+        List<Choice> set = brief.kit().standing(plan.settings(), lead.id());
+        if (!set.isEmpty()) {
+            String said = set.stream().map(c -> c.option() + ": " + c.setting()).collect(Collectors.joining("; "));
+            details = details.addAll(Parts.fact(words.of("bench-card.set"), said));
         }
         work.add(details);
         return work;

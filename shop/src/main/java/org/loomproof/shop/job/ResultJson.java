@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
+import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.plan.Plan;
@@ -55,7 +56,7 @@ public final class ResultJson {
     }
 
     /** A plan with its proof, and the files written, relative to the folder. */
-    public String ofResult(Plan plan, Proof proof, String folder, List<String> files) {
+    public String ofResult(Kit kit, Plan plan, Proof proof, String folder, List<String> files) {
         Answer answer = Answer.of(plan, proof);
         VerdictCounts counts = VerdictCounts.of(proof);
         ObjectNode root = mapper.createObjectNode().put("format", "loomproof result 1");
@@ -66,6 +67,10 @@ public final class ResultJson {
                 .put("holds", counts.holds())
                 .put("broken", counts.broken())
                 .put("open", counts.open());
+        ArrayNode settings = root.putArray("settings");
+        kit.standing(plan.settings())
+                .forEach(choice ->
+                        settings.addObject().put("option", choice.option()).put("setTo", choice.setting()));
         ArrayNode hookups = root.putArray("hookups");
         plan.hookups().forEach(h -> hookups.add(hookup(h)));
         ArrayNode refusals = root.putArray("refusals");
@@ -95,8 +100,6 @@ public final class ResultJson {
                 connect.parts().forEach(p -> parts.add(p.value()));
                 ArrayNode wires = node.putArray("wires");
                 connect.wires().forEach(w -> wires.add(w.value()));
-                ArrayNode settings = node.putArray("settings");
-                connect.settings().forEach(settings::add);
             }
             case Hookup.Trim ignored -> node.put("do", "trim");
             case Hookup.CapAndKeep ignored -> node.put("do", "cap-and-keep");

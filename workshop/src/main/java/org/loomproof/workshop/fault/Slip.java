@@ -24,7 +24,7 @@ public sealed interface Slip {
         public Plan on(Plan plan) {
             List<AddedPart> others =
                     plan.parts().stream().filter(p -> !p.id().equals(part)).toList();
-            return new Plan(plan.hookups(), others, plan.wires(), plan.refusals(), plan.cautions());
+            return plan.withParts(others);
         }
     }
 
@@ -71,6 +71,6 @@ public sealed interface Slip {
         List<AddedWire> wires = plan.wires().stream()
                 .map(w -> new AddedWire(w.id(), swap.apply(w.from()), swap.apply(w.to()), w.length(), w.size()))
                 .toList();
-        return new Plan(plan.hookups(), plan.parts(), wires, plan.refusals(), plan.cautions());
+        return plan.withWires(wires);
     }
 }

@@ -26,7 +26,6 @@ public sealed interface Hookup {
      * @param coupling the name of what stands between, a message key such as {@code coupling.straight}
      * @param parts the added parts of that coupling; a part may serve several leads
      * @param wires the added wires of that coupling
-     * @param settings how the kit's options must be set for it, such as {@code polarity jumper: negative}
      */
     record Connect(
             LeadId lead,
@@ -35,7 +34,6 @@ public sealed interface Hookup {
             String coupling,
             List<AddedPartId> parts,
             List<WireId> wires,
-            List<String> settings,
             Phrase because,
             List<Phrase> insteadOf)
             implements Hookup {
@@ -43,7 +41,6 @@ public sealed interface Hookup {
             circuits = List.copyOf(circuits);
             parts = List.copyOf(parts);
             wires = List.copyOf(wires);
-            settings = List.copyOf(settings);
             insteadOf = List.copyOf(insteadOf);
         }
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.brief.sheet.VehicleFacts;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.Refusal;
@@ -12,6 +13,7 @@ import org.loomproof.workshop.planner.rule.Rules;
 import org.loomproof.workshop.planner.rule.VehicleRule;
 import org.loomproof.workshop.planner.search.CandidateSearch;
 import org.loomproof.workshop.planner.search.Candidates;
+import org.loomproof.workshop.planner.search.KitSettings;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -28,8 +30,10 @@ public final class Planner {
         if (!all.isEmpty()) {
             return new Candidates(List.of(nothing(brief, all)), 1, List.of());
         }
-        Job job = Job.of(brief);
-        return CandidateSearch.of(job, Rules.questions(job), cautions(brief));
+        return KitSettings.overAll(brief.kit(), settings -> {
+            Job job = Job.of(brief.set(settings));
+            return CandidateSearch.of(job, Rules.questions(job), cautions(brief));
+        });
     }
 
     /** Nothing may be fitted: every lead stays as it came. */
@@ -50,8 +54,7 @@ public final class Planner {
             cautions.add(Phrase.of("caution.restraints"));
         }
         if (!brief.sheet().listCircuits(CircuitRole.HIGH_VOLTAGE).isEmpty()
-                || brief.sheet().vehicle().drive()
-                        != org.loomproof.workshop.brief.sheet.VehicleFacts.Drive.COMBUSTION) {
+                || brief.sheet().vehicle().drive() != VehicleFacts.Drive.COMBUSTION) {
             cautions.add(Phrase.of("caution.high-voltage"));
         }
         if (!brief.sheet().listCircuits(CircuitRole.DATA).isEmpty()

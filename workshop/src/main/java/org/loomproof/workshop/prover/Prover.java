@@ -30,20 +30,21 @@ public final class Prover {
      */
     public static Proof prove(Brief brief, Plan plan) {
         Fitting fitting = fitting(brief, plan);
-        return proof(fitting, Explorer.ofWholeRanges(brief, plan, fitting.stock(), fitting.fitted()));
+        return proof(fitting, Explorer.ofWholeRanges(fitting.brief(), plan, fitting.stock(), fitting.fitted()));
     }
 
     /** The claims that do not hold already with every figure at its typical value: the short answer, which proves nothing. */
     public static List<ClaimResult> listObjections(Brief brief, Plan plan) {
         Fitting fitting = fitting(brief, plan);
-        return proof(fitting, Explorer.ofTypicalValues(brief, plan, fitting.stock(), fitting.fitted()))
+        return proof(fitting, Explorer.ofTypicalValues(fitting.brief(), plan, fitting.stock(), fitting.fitted()))
                 .results()
                 .stream()
                 .filter(result -> !(result.verdict() instanceof Verdict.Holds))
                 .toList();
     }
 
-    private static Fitting fitting(Brief brief, Plan plan) {
+    private static Fitting fitting(Brief given, Plan plan) {
+        Brief brief = given.set(plan.settings());
         return new Fitting(
                 brief, plan, Vehicle.stock(brief, Corner.TYPICAL), Vehicle.fitted(brief, plan, Corner.TYPICAL));
     }

@@ -54,7 +54,7 @@ final class Losers {
         Hookup told = withReason(kept, reason(lost, proof, worse));
         List<Hookup> hookups =
                 winner.hookups().stream().map(h -> h.equals(kept) ? told : h).toList();
-        return new Plan(hookups, winner.parts(), winner.wires(), winner.refusals(), winner.cautions());
+        return winner.withHookups(hookups);
     }
 
     /** Numbers of parts shift when another lead is decided otherwise; the way a lead is joined does not. */
@@ -93,15 +93,7 @@ final class Losers {
         return switch (hookup) {
             case Hookup.Connect c ->
                 new Hookup.Connect(
-                        c.lead(),
-                        c.serves(),
-                        c.circuits(),
-                        c.coupling(),
-                        c.parts(),
-                        c.wires(),
-                        c.settings(),
-                        c.because(),
-                        reasons);
+                        c.lead(), c.serves(), c.circuits(), c.coupling(), c.parts(), c.wires(), c.because(), reasons);
             case Hookup.Trim t -> new Hookup.Trim(t.lead(), t.because(), reasons);
             case Hookup.CapAndKeep c -> new Hookup.CapAndKeep(c.lead(), c.because(), reasons);
             case Hookup.Hold h -> new Hookup.Hold(h.lead(), h.serves(), h.until(), h.because(), reasons);

@@ -43,8 +43,9 @@ public final class VehicleWiring {
         return end(drawing, factory, Optional.empty(), nothing);
     }
 
-    /** The vehicle with the plan carried out. */
-    public static Wired fitted(Brief brief, Plan plan, Corner corner) {
+    /** The vehicle with the plan carried out, the kit set as the plan says. */
+    public static Wired fitted(Brief given, Plan plan, Corner corner) {
+        Brief brief = given.set(plan.settings());
         Drawing drawing = begin(corner);
         FactoryParts factory = FactoryWiring.draw(brief.sheet(), cutCircuits(plan), drawing);
         ControllerParts controller = new ControllerWiring(brief.kit(), drawing).draw(FeedFuses.of(brief.kit(), plan));

@@ -7,35 +7,31 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.loomproof.testing.Note;
 import org.loomproof.testing.Sample;
 import org.loomproof.workshop.brief.Brief;
-import org.loomproof.workshop.brief.read.ReadBrief;
+import org.loomproof.workshop.fixture.Jobs;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
-import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.prover.AlarmBell;
+import org.loomproof.workshop.prover.Blindfold;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.weigh.PlannedJob;
-import org.loomproof.workshop.weigh.Weigher;
 import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.VehicleWiring;
 
 /** Every example is planned and proven for real and gives the answer that stands beside it. */
 class ExampleAnswersTest {
-    private static final Map<Path, PlannedJob> JOBS = new ConcurrentHashMap<>();
-
     @ParameterizedTest
     @MethodSource("examples")
     void everyExampleGivesItsAnswer(Path folder) {
         Expected expected = Expected.of(folder);
-        Brief brief = brief(folder);
-        PlannedJob job = job(folder);
+        Brief brief = ExamplesAreReadTest.brief(folder);
+        PlannedJob job = PlannedExamples.job(folder);
 
         assertThat(broken(job.proof())).isEmpty();
         assertThat(hookups(job.plan())).isEqualTo(expected.hookups());
@@ -55,22 +51,19 @@ class ExampleAnswersTest {
     @ParameterizedTest
     @MethodSource("someExamples")
     void everySlipWithAnAddedPartIsCaughtOrThePartIsNotNeeded(Path folder) {
-        AlarmBell bell = AlarmBell.ring(brief(folder), job(folder).plan());
+        AlarmBell bell = AlarmBell.ring(
+                ExamplesAreReadTest.brief(folder), PlannedExamples.job(folder).plan());
         Note.that(bell.summary(ExampleFiles.root().relativize(folder).toString()));
         assertThat(bell.tried()).isPositive();
         assertThat(bell.missed()).isEmpty();
         assertThat(bell.notNeeded()).isEqualTo(Expected.of(folder).notNeeded());
     }
 
-    private static Brief brief(Path folder) {
-        return ((Checked.Good<ReadBrief>) ExamplesAreReadTest.read(folder))
-                .value()
-                .brief();
-    }
-
-    /** Weighing is the long part; both tests look at the same job. */
-    private static PlannedJob job(Path folder) {
-        return JOBS.computeIfAbsent(folder, f -> new Weigher().weigh(brief(f)));
+    @ParameterizedTest
+    @MethodSource("someExamples")
+    void namesRolesAndColoursDecideNothing(Path folder) {
+        Brief brief = ExamplesAreReadTest.brief(folder);
+        Blindfold.check(new Jobs.Job(brief, PlannedExamples.job(folder).plan()), 7);
     }
 
     static List<Path> someExamples() {

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.complete.SheetCompletion;
 import org.loomproof.workshop.brief.read.BriefReader;
 import org.loomproof.workshop.brief.read.ReadBrief;
@@ -30,6 +31,10 @@ class ExamplesAreReadTest {
         TradeDefaults usual = TradeDefaults.read();
         return new BriefReader(usual, new SheetCompletion(usual))
                 .read(folder.resolve("sheet.yaml"), folder.resolve("kit.yaml"), folder.resolve("order.yaml"));
+    }
+
+    static Brief brief(Path folder) {
+        return ((Checked.Good<ReadBrief>) read(folder)).value().brief();
     }
 
     static List<Path> examples() {

@@ -22,6 +22,7 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  * @param holds the names of the measurements that leads wait for
  * @param notNeeded added parts that may be left out without a claim breaking
  * @param handWorked figures of the README
+ * @param threshold where the README says a verdict flips
  */
 record Expected(
         int exit,
@@ -31,7 +32,17 @@ record Expected(
         List<String> refusals,
         List<String> holds,
         List<String> notNeeded,
-        List<HandWorked> handWorked) {
+        List<HandWorked> handWorked,
+        Threshold threshold) {
+
+    /**
+     * A contact of the stock vehicle whose resistance decides a claim.
+     *
+     * @param contact its name on the sheet
+     * @param flipsAtOhms the claim holds under this resistance and is broken over it
+     * @param claim the claim's id
+     */
+    record Threshold(String contact, double flipsAtOhms, String claim) {}
 
     /** What a meter is put on. */
     enum Target {
@@ -87,7 +98,12 @@ record Expected(
                 list(map, "refusals").stream().map(Object::toString).toList(),
                 list(map, "holds").stream().map(Object::toString).toList(),
                 list(map, "not-needed").stream().map(Object::toString).toList(),
-                List.copyOf(figures));
+                List.copyOf(figures),
+                threshold((Map<?, ?>) Objects.requireNonNull(map.get("threshold"))));
+    }
+
+    private static Threshold threshold(Map<?, ?> map) {
+        return new Threshold(text(map, "contact"), Double.parseDouble(text(map, "flips-at-ohms")), text(map, "claim"));
     }
 
     private static HandWorked handWorked(Map<?, ?> figure) {

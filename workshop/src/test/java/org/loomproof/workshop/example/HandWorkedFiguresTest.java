@@ -10,8 +10,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.loomproof.workshop.brief.Brief;
-import org.loomproof.workshop.brief.read.ReadBrief;
-import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.VehicleWiring;
 
@@ -31,9 +29,7 @@ class HandWorkedFiguresTest {
     @ParameterizedTest
     @MethodSource("figures")
     void theEngineAgreesWithTheHandWorkedFigure(Path folder, Expected.HandWorked figure) {
-        Brief brief = ((Checked.Good<ReadBrief>) ExamplesAreReadTest.read(folder))
-                .value()
-                .brief();
+        Brief brief = ExamplesAreReadTest.brief(folder);
         BenchMeter meter = new BenchMeter(brief, VehicleWiring.stock(brief.sheet(), Corner.TYPICAL));
         assertThat(meter.reads(figure)).isCloseTo(figure.value(), BenchMeter.BY_HAND);
     }

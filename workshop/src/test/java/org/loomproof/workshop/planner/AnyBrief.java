@@ -15,6 +15,7 @@ import org.loomproof.workshop.brief.kit.Behaviour;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Kit;
+import org.loomproof.workshop.brief.kit.KitOption;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.LeadRole;
@@ -286,9 +287,44 @@ public final class AnyBrief {
                 Figured.volts(16),
                 Figured.amps(between(0.001, 0.05)),
                 leads,
-                List.of(),
+                options(leads),
                 extras,
                 new Behaviour(Figure.exactly(new Seconds(20), Figured.STATED), triggers, Set.of(), outputs));
+    }
+
+    private List<KitOption> options(List<Lead> leads) {
+        List<KitOption> options = new ArrayList<>();
+        for (Lead lead : leads) {
+            if (onceIn(8)) {
+                otherWayRound(lead.port())
+                        .ifPresent(other -> options.add(new KitOption(
+                                "option-" + lead.id(),
+                                List.of(
+                                        new KitOption.Setting("as it comes", Map.of()),
+                                        new KitOption.Setting("turned", Map.of(lead.id(), other))))));
+            }
+        }
+        return options;
+    }
+
+    private static Optional<Port> otherWayRound(Port port) {
+        return switch (port) {
+            case Port.Input in ->
+                Optional.of(new Port.Input(
+                        in.active() == Port.Active.LOW ? Port.Active.HIGH : Port.Active.LOW,
+                        in.lowBelow(),
+                        in.highAbove(),
+                        in.pullDown(),
+                        in.pullUp(),
+                        in.clamps()));
+            case Port.LowSide out ->
+                Optional.of(new Port.HighSide(out.rating(), out.saturation(), out.pulse(), out.bodyDiode()));
+            case Port.HighSide out ->
+                Optional.of(new Port.LowSide(out.rating(), out.saturation(), out.pulse(), out.bodyDiode(), false));
+            case Port.Supply supply -> Optional.empty();
+            case Port.Ground ground -> Optional.empty();
+            case Port.ToExtra extra -> Optional.empty();
+        };
     }
 
     private <T> Optional<T> maybe(T value) {

@@ -1,6 +1,8 @@
 package org.loomproof.workshop.brief.kit;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Volts;
@@ -31,6 +33,51 @@ public record Kit(
         leads = List.copyOf(leads);
         options = List.copyOf(options);
         extras = List.copyOf(extras);
+    }
+
+    /**
+     * The kit with some of its options set; the others stay as they come.
+     *
+     * @throws IllegalArgumentException if the kit has no such option or setting
+     */
+    public Kit set(List<Choice> choices) {
+        Map<LeadId, Port> ports = new HashMap<>();
+        choices.forEach(choice -> ports.putAll(setting(choice).ports()));
+        List<Lead> asSet = leads.stream()
+                .map(lead -> lead.withPort(ports.getOrDefault(lead.id(), lead.port())))
+                .toList();
+        return new Kit(name, leastSupply, mostSupply, standby, asSet, options, extras, behaviour);
+    }
+
+    /** How every option stands when some are chosen: those, and the others as they come. */
+    public List<Choice> standing(List<Choice> choices) {
+        return options.stream()
+                .map(option -> choices.stream()
+                        .filter(choice -> choice.option().equals(option.name()))
+                        .findFirst()
+                        .orElse(new Choice(option.name(), option.usual().name())))
+                .toList();
+    }
+
+    /** How the options that a lead depends on stand when some are chosen. */
+    public List<Choice> standing(List<Choice> choices, LeadId lead) {
+        return standing(choices).stream()
+                .filter(choice -> option(choice.option()).concerns(lead))
+                .toList();
+    }
+
+    private KitOption.Setting setting(Choice choice) {
+        return option(choice.option())
+                .find(choice.setting())
+                .orElseThrow(
+                        () -> new IllegalArgumentException(choice.option() + " has no setting " + choice.setting()));
+    }
+
+    private KitOption option(String name) {
+        return options.stream()
+                .filter(o -> o.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no option " + name + " on the kit"));
     }
 
     /** The lead of that id; the id must be in the kit. */

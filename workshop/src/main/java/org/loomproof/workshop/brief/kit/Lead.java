@@ -30,4 +30,10 @@ public record Lead(
         Port port,
         boolean alwaysUsed,
         String note,
-        Basis basis) {}
+        Basis basis) {
+
+    /** The same lead with another port. */
+    public Lead withPort(Port other) {
+        return new Lead(id, plug, position, colour, size, role, other, alwaysUsed, note, basis);
+    }
+}

@@ -11,7 +11,6 @@ import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.brief.kit.KitOption;
 import org.loomproof.workshop.brief.kit.Lead;
-import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.text.Cursor;
 import org.loomproof.workshop.brief.text.FigureReader;
 import org.loomproof.workshop.brief.text.MappingCursor;
@@ -63,7 +62,7 @@ final class KitReader {
             MappingCursor port = item.isMapping() ? item.mapping().mappingOrEmpty("port") : item.withNothingSaid();
             port.find("extra").ifPresent(extraNames::use);
         }
-        List<KitOption> options = options();
+        List<KitOption> options = new OptionsReader(figures, leads).read(in.items("options"));
         Behaviour behaviour = new BehaviourReader(leads).read(in.mapping("behaviour"), figures);
         in.close();
         leadNames.close();
@@ -103,31 +102,5 @@ final class KitReader {
             extra.close();
         }
         return extras;
-    }
-
-    private List<KitOption> options() {
-        References names = new References();
-        List<KitOption> options = new ArrayList<>();
-        for (Cursor item : in.items("options")) {
-            MappingCursor option = item.mapping();
-            String name = option.text("name");
-            option.find("name").ifPresent(at -> names.give(name, at));
-            List<String> settings = new ArrayList<>();
-            References settingNames = new References();
-            for (Cursor setting : option.itemsNeeded("settings")) {
-                settings.add(setting.text());
-                settingNames.give(setting.text(), setting);
-            }
-            List<LeadId> leads = new ArrayList<>();
-            for (Cursor lead : option.items("leads")) {
-                leadNames.use(lead);
-                Optional.of(lead.id())
-                        .filter(id -> !id.equals(Cursor.UNREADABLE))
-                        .ifPresent(id -> leads.add(new LeadId(id)));
-            }
-            option.close();
-            options.add(new KitOption(name, settings, leads));
-        }
-        return options;
     }
 }

@@ -69,8 +69,7 @@ final class HookupReader {
         String coupling = in.find("coupling").flatMap(at -> at.word(couplings)).orElse(PlanFileWriter.BY_HAND);
         List<AddedPartId> parts = ids(in, "parts", names::part, AddedPartId::new);
         List<WireId> wires = ids(in, "wires", names::wire, WireId::new);
-        List<String> settings = in.items("settings").stream().map(Cursor::text).toList();
-        return new Hookup.Connect(lead, serves, circuits, coupling, parts, wires, settings, because, insteadOf);
+        return new Hookup.Connect(lead, serves, circuits, coupling, parts, wires, because, insteadOf);
     }
 
     private static Hookup hold(LeadId lead, MappingCursor in, Phrase because, List<Phrase> insteadOf) {

@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.Certainty;
+import org.loomproof.workshop.brief.kit.Choice;
+import org.loomproof.workshop.brief.kit.KitOption;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.Port;
@@ -55,6 +58,7 @@ final class PlanEntries {
     }
 
     Plan plan() {
+        List<Choice> settings = settings();
         readParts();
         readWires();
         List<Hookup> hookups = hookups();
@@ -62,7 +66,36 @@ final class PlanEntries {
         List<Phrase> cautions =
                 in.items("cautions").stream().map(Written::phrase).toList();
         in.close();
-        return new Plan(hookups, parts, wires, refusals, cautions);
+        return new Plan(settings, hookups, parts, wires, refusals, cautions);
+    }
+
+    /** What is set otherwise than it comes; what says nothing new is left out. */
+    private List<Choice> settings() {
+        References named = new References();
+        List<Choice> settings = new ArrayList<>();
+        for (Cursor item : in.items("settings")) {
+            MappingCursor entry = item.mapping();
+            Optional<Cursor> optionAt = entry.need("option");
+            Optional<Cursor> settingAt = entry.need("set-to");
+            Optional<KitOption> option = optionAt.flatMap(names::option);
+            entry.close();
+            if (optionAt.isPresent() && settingAt.isPresent() && option.isPresent()) {
+                named.give(option.get().name(), optionAt.get());
+                settingAt
+                        .get()
+                        .reference(byName(option.get()))
+                        .filter(setting -> !setting.equals(option.get().usual()))
+                        .ifPresent(
+                                setting -> settings.add(new Choice(option.get().name(), setting.name())));
+            }
+        }
+        return settings;
+    }
+
+    private static Map<String, KitOption.Setting> byName(KitOption option) {
+        Map<String, KitOption.Setting> settings = new LinkedHashMap<>();
+        option.settings().forEach(setting -> settings.put(setting.name(), setting));
+        return settings;
     }
 
     private void readParts() {

@@ -30,6 +30,7 @@ public final class PlanFileWriter {
     public String write(PlanFile file) {
         Map<String, Object> entries = new LinkedHashMap<>();
         entries.put("format", FORMAT);
+        entries.put("settings", settings(file));
         entries.put("hookups", file.plan().hookups().stream().map(this::hookup).toList());
         entries.put(
                 "parts", file.plan().parts().stream().map(PlanFileWriter::part).toList());
@@ -66,7 +67,6 @@ public final class PlanFileWriter {
                 entry.put("coupling", coupling(connect.coupling()));
                 entry.put("parts", names(connect.parts()));
                 entry.put("wires", names(connect.wires()));
-                entry.put("settings", connect.settings());
             }
             case Hookup.Trim trim -> entry.put("do", HookupReader.TRIM);
             case Hookup.CapAndKeep cap -> entry.put("do", HookupReader.CAP_AND_KEEP);
@@ -82,6 +82,18 @@ public final class PlanFileWriter {
         entry.put("because", text(hookup.because()));
         entry.put("instead-of", texts(hookup.insteadOf()));
         return entry;
+    }
+
+    /** All options, so that a reader sees what can be set. */
+    private static List<Map<String, Object>> settings(PlanFile file) {
+        return file.given().brief().kit().standing(file.plan().settings()).stream()
+                .map(choice -> {
+                    Map<String, Object> entry = new LinkedHashMap<>();
+                    entry.put("option", choice.option());
+                    entry.put("set-to", choice.setting());
+                    return entry;
+                })
+                .toList();
     }
 
     private static String coupling(String key) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Extra;
+import org.loomproof.workshop.brief.kit.KitOption;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.Operable;
@@ -24,6 +25,7 @@ final class PlanNames {
     private final Map<String, Circuit> circuits = new LinkedHashMap<>();
     private final Map<String, Operable> openings = new LinkedHashMap<>();
     private final Map<String, Extra> extras = new LinkedHashMap<>();
+    private final Map<String, KitOption> options = new LinkedHashMap<>();
     private final Map<String, AddedPart> parts = new LinkedHashMap<>();
     private final Map<String, AddedWire> wires = new LinkedHashMap<>();
 
@@ -37,6 +39,7 @@ final class PlanNames {
             given.sheet().operables().stream()
                     .filter(Operable::isOpening)
                     .forEach(opening -> openings.put(opening.id().value(), opening));
+            given.kit().options().forEach(option -> options.put(option.name(), option));
             given.kit().extras().forEach(extra -> extras.putIfAbsent(extra.name(), extra));
         });
     }
@@ -97,6 +100,11 @@ final class PlanNames {
         return brief.isEmpty()
                 ? at.text()
                 : at.reference(extras).map(Extra::name).orElse(Cursor.UNREADABLE);
+    }
+
+    /** The kit's option at the cursor, when it has one of that name. */
+    Optional<KitOption> option(Cursor at) {
+        return brief.isEmpty() ? Optional.empty() : at.reference(options);
     }
 
     /** The added part's id at the cursor. */

@@ -124,17 +124,8 @@ final class Assembly {
                                 .map(ledger::number)
                                 .distinct()
                                 .toList(),
-                        settings(lead),
                         join.because(),
                         join.insteadOf());
         };
-    }
-
-    /** What is set on the kit for a lead: the kit describes its leads as they come out of the box. */
-    private List<String> settings(Lead lead) {
-        return job.brief().kit().options().stream()
-                .filter(o -> o.leads().contains(lead.id()) && !o.settings().isEmpty())
-                .map(o -> o.name() + ": " + o.settings().getFirst())
-                .toList();
     }
 }

@@ -124,10 +124,14 @@ final class OpeningSeen implements Claim {
                         Phrase.of("margin.controller-least"));
             }
             Trigger clearest = clearest(pair);
+            double slack = slack(pair);
             return new Margin(
-                    slack(pair),
+                    slack,
                     "V",
-                    Phrase.of("margin.input-reads", clearest.lead(), Shown.volts(clearest.volts(pair.fitted()))),
+                    Phrase.of(
+                            slack < 0 ? "margin.no-input-reads" : "margin.input-reads",
+                            clearest.lead(),
+                            Shown.volts(clearest.volts(pair.fitted()))),
                     TriggerWords.active(clearest, pair.fitted()));
         }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.loomproof.workshop.brief.kit.Choice;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.read.GivenTexts;
 import org.loomproof.workshop.brief.read.ReadBrief;
@@ -31,6 +32,7 @@ class PlanFileTest {
         assertThat(plan.wires().get(1).size()).isEqualTo(WireGauge.area(18));
         assertThat(plan.wires().get(10).from()).isEqualTo(new End.OfPart(new AddedPartId("S1"), "-"));
         assertThat(plan.wires().getFirst().size()).isEqualTo(new SquareMillimetres(1));
+        assertThat(plan.settings()).containsExactly(new Choice("door input polarity", "supply when open"));
     }
 
     @Test
@@ -81,6 +83,8 @@ class PlanFileTest {
                 "wish: remote-start | wish: siren | plan.yaml:46:12 refusals[0].wish: two statements contradict each other; found \"siren\"; wanted either a refusal of siren or leads that serve it",
                 "from: lead P1-2, to: body | from: K1 87, to: body | plan.yaml:11:54 hookups[1].wires: something is missing; wanted a wire that ends at lead P1-2, since it is connected",
                 "drop-out: 1.2 V | drop-out: 9 V | plan.yaml:30:65 parts[K1].drop-out: two statements contradict each other; found \"9 V\"; wanted drop-out at or under pull-in",
+                "option: door input polarity | option: lock pulse | plan.yaml:50:14 settings[0].option: nothing has this name; found \"lock pulse\"; wanted one of: door input polarity",
+                "set-to: supply when open | set-to: suply when open | plan.yaml:50:43 settings[0].set-to: nothing has this name; found \"suply when open\"; wanted one of: ground when open, supply when open; did you mean supply when open?",
                 "18 AWG | 50 AWG | plan.yaml:35:62 wires[W2].size: the value is out of range; found \"50 AWG\"; wanted a value from 0.01 mm² to 500 mm²",
             })
     void oneFaultIsToldWithItsPlaceAndWhatWouldDo(String before, String after, String told) {
@@ -101,7 +105,7 @@ class PlanFileTest {
         PlanTexts changed = PlanTexts.byHand().with("sleep-current: 18 mA", "sleep-current: 18");
         assertThat(changed.problems()).hasSize(2);
         assertThat(changed.problems().getFirst())
-                .startsWith("plan.yaml:52:13 inputs.sheet.sha256: the text is not the one the plan was made from");
+                .startsWith("plan.yaml:54:13 inputs.sheet.sha256: the text is not the one the plan was made from");
         assertThat(changed.problems().getLast()).startsWith("sheet.yaml:13:18 vehicle.sleep-current: the unit");
     }
 

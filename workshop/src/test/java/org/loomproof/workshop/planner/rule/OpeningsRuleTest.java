@@ -66,8 +66,8 @@ class OpeningsRuleTest {
     @Test
     void diodesForAPositiveInputAreTheOtherWayRound() {
         AVehicle car = basics().door("left").door("right");
-        positiveTrigger(car, "left-feed", "left", 10);
-        positiveTrigger(car, "right-feed", "right", 10);
+        car.withPositiveTrigger("left-feed", CircuitRole.DOOR_TRIGGER, 10, "left");
+        car.withPositiveTrigger("right-feed", CircuitRole.DOOR_TRIGGER, 10, "right");
         AKit kit = fed().triggerHigh("trigger", LeadRole.DOOR_INPUT);
         Planned planned = Planned.of(car, kit, watching("left", "right"));
 
@@ -87,7 +87,7 @@ class OpeningsRuleTest {
     @Test
     void aPositiveDoorWireWithALampBearsTheCoilOfAnInvertingRelay() {
         AVehicle car = basics().door("left");
-        positiveTrigger(car, "left-feed", "left", 10);
+        car.withPositiveTrigger("left-feed", CircuitRole.DOOR_TRIGGER, 10, "left");
         Planned planned = Planned.of(car, AKit.simple(), watching("left"));
 
         assertThat(planned.coupling("trigger")).isEqualTo("coupling.inverting-relay");
@@ -113,7 +113,7 @@ class OpeningsRuleTest {
     void aDoorWireThatOnlyCarriesASignalBearsNoCoilAndAPinIsAdded() {
         // A 1 W lamp carries 14.8 V · 1 W / 144 V² = 0.1 A; a coil of 85 Ω wants 0.174 A.
         AVehicle car = basics().door("left");
-        positiveTrigger(car, "left-feed", "left", 1);
+        car.withPositiveTrigger("left-feed", CircuitRole.DOOR_TRIGGER, 1, "left");
         Planned planned = Planned.of(car, AKit.simple(), watching("left"));
 
         assertThat(planned.coupling("trigger")).isEqualTo("coupling.added-pin");
@@ -124,7 +124,7 @@ class OpeningsRuleTest {
     void doorsOfBothPolaritiesOnOneInputGetADiodeAndARelay() {
         AVehicle car = basics().door("left").door("right");
         car.withNegativeTrigger("left-lamp", CircuitRole.DOOR_TRIGGER, 10, "left");
-        positiveTrigger(car, "right-feed", "right", 10);
+        car.withPositiveTrigger("right-feed", CircuitRole.DOOR_TRIGGER, 10, "right");
         Planned planned = Planned.of(car, AKit.simple(), watching("left", "right"));
 
         assertThat(planned.coupling("trigger")).isEqualTo("coupling.diodes-and-inverting-relay");
@@ -251,23 +251,5 @@ class OpeningsRuleTest {
 
     private static AKit fed() {
         return AKit.named("kit").supply("supply").ground("ground");
-    }
-
-    /** A door pin that switches the feed of a lamp. */
-    private static void positiveTrigger(AVehicle car, String id, String opening, double watts) {
-        car.circuit(
-                id,
-                CircuitRole.DOOR_TRIGGER,
-                new Level.Ground(),
-                new Level.Supply(),
-                List.of(opening),
-                Access.MAY_BE_TAPPED,
-                List.of(
-                        Steps.supply(),
-                        Steps.fuse(id + "-fuse", 10),
-                        Steps.pinSwitch(id + "-pin", opening),
-                        Steps.here(),
-                        Steps.lamp(id + "-lamp", watts),
-                        Steps.ground()));
     }
 }
