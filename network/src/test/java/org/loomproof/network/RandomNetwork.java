@@ -10,23 +10,33 @@ import java.util.SplittableRandom;
 import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.network.part.Battery;
+import org.loomproof.network.part.Breakdown;
+import org.loomproof.network.part.Capacitor;
 import org.loomproof.network.part.Contact;
 import org.loomproof.network.part.Diode;
 import org.loomproof.network.part.DiodeModel;
 import org.loomproof.network.part.Drive;
 import org.loomproof.network.part.Fuse;
 import org.loomproof.network.part.HighSideOutput;
+import org.loomproof.network.part.Inductor;
 import org.loomproof.network.part.Lamp;
 import org.loomproof.network.part.LogicInput;
 import org.loomproof.network.part.LowSideOutput;
 import org.loomproof.network.part.Meter;
+import org.loomproof.network.part.Motor;
 import org.loomproof.network.part.Node;
 import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
+import org.loomproof.network.part.PulsedSource;
 import org.loomproof.network.part.Relay;
 import org.loomproof.network.part.Resistor;
+import org.loomproof.network.part.SelectorSwitch;
+import org.loomproof.network.part.SelectorSwitch.Pole;
+import org.loomproof.network.part.SteppedSwitch;
+import org.loomproof.network.part.Suppressor;
 import org.loomproof.network.part.Switch;
 import org.loomproof.network.part.Wire;
+import org.loomproof.network.part.Zener;
 
 /**
  * Networks drawn from a seed, of every part kind, shaped as trees, chains, stars or meshes. Every node is tied to the
@@ -46,25 +56,30 @@ public final class RandomNetwork {
     private int made;
 
     private final double tieOhms;
+    private final boolean breakdowns;
 
-    private RandomNetwork(long seed, double tieOhms) {
+    private RandomNetwork(long seed, double tieOhms, boolean breakdowns) {
         this.tieOhms = tieOhms;
+        this.breakdowns = breakdowns;
         random = new SplittableRandom(seed);
     }
 
     /** A network of about that many nodes. */
     public static Network of(long seed, int nodeCount) {
-        return of(seed, nodeCount, Meter.USUAL_OHMS);
+        return new RandomNetwork(seed, Meter.USUAL_OHMS, true).build(nodeCount, true);
     }
 
-    /** A network of about that many nodes, each tied to the chassis by so many ohms. */
+    /**
+     * A network of about that many nodes, each tied to the chassis by so many ohms, without parts that break down: one in
+     * seven of those with some is beyond the numerical reference.
+     */
     public static Network of(long seed, int nodeCount, double tieOhms) {
-        return new RandomNetwork(seed, tieOhms).build(nodeCount, true);
+        return new RandomNetwork(seed, tieOhms, false).build(nodeCount, true);
     }
 
     /** A network of resistors, wires, fuses, meters and batteries only. */
     public static Network linear(long seed, int nodeCount) {
-        return new RandomNetwork(seed, Meter.USUAL_OHMS).build(nodeCount, false);
+        return new RandomNetwork(seed, Meter.USUAL_OHMS, false).build(nodeCount, false);
     }
 
     /** Switches and outputs thrown by chance, the battery at some voltage between cranking and charging. */
@@ -77,6 +92,10 @@ public final class RandomNetwork {
                 case Switch s when on -> setting.closed(s.id());
                 case LowSideOutput o when on -> setting.on(o.id());
                 case HighSideOutput o when on -> setting.on(o.id());
+                case Motor m when on -> setting.stalled(m.id());
+                case SelectorSwitch s -> setting.selected(s.id(), random.nextInt(s.positions()));
+                case SteppedSwitch s ->
+                    setting.selected(s.id(), random.nextInt(s.ohmsAt().size()));
                 case Battery b when on -> setting.emf(b.id(), b.emfVolts() * random.nextDouble(0.75, 1.15));
                 default -> setting;
             };
@@ -125,7 +144,7 @@ public final class RandomNetwork {
 
     private void load() {
         Node a = any();
-        switch (random.nextInt(9)) {
+        switch (random.nextInt(14)) {
             case 0 -> parts.add(new Resistor(next("load"), a, Node.CHASSIS, ohms(2, 1e5)));
             case 1, 2 ->
                 parts.add(new Lamp(
@@ -166,8 +185,46 @@ public final class RandomNetwork {
                         2,
                         4,
                         random.nextBoolean()));
-            default -> parts.add(new Diode(next("diode"), a, any(), diode()));
+            case 8 -> parts.add(new Diode(next("diode"), a, any(), diode()));
+            case 9 ->
+                parts.add(
+                        !breakdowns
+                                ? new Diode(next("diode"), a, any(), diode())
+                                : random.nextBoolean()
+                                        ? new Zener(next("zener"), Node.CHASSIS, a, DiodeModel.SILICON_1A, breakdown())
+                                        : new Suppressor(next("suppressor"), a, any(), breakdown()));
+            case 10 -> parts.add(new Inductor(next("inductor"), a, Node.CHASSIS, ohms(1e-3, 0.5), ohms(5, 500)));
+            case 11 ->
+                parts.add(new Motor(
+                        next("motor"), a, Node.CHASSIS, ohms(0.5, 5), 1e-3, 12, random.nextDouble(0.2, 1.5), 0.05));
+            case 12 -> {
+                Node pulsed = node();
+                parts.add(new PulsedSource(
+                        next("pulsed"), pulsed, Node.CHASSIS, 5, 0, 200, random.nextDouble(), ohms(50, 500)));
+                parts.add(new Capacitor(next("capacitor"), pulsed, any(), ohms(1e-9, 1e-4)));
+            }
+            default -> parts.add(severalPositions(a));
         }
+    }
+
+    private Part severalPositions(Node a) {
+        return random.nextBoolean()
+                ? new SelectorSwitch(
+                        next("selector"),
+                        List.of(Pole.of(a, any(), any(), any()), Pole.of(any(), node(), any(), any())),
+                        ohms(1e-3, 2e-2))
+                : new SteppedSwitch(
+                        next("stepped"),
+                        a,
+                        Node.CHASSIS,
+                        List.of(
+                                OptionalDouble.empty(),
+                                OptionalDouble.of(ohms(10, 1e4)),
+                                OptionalDouble.of(ohms(10, 1e4))));
+    }
+
+    private Breakdown breakdown() {
+        return new Breakdown(random.nextDouble(4.7, 27), ohms(1e-3, 1e-2), ohms(0.1, 10));
     }
 
     private Drive drive() {

@@ -3,18 +3,26 @@ package org.loomproof.network.law;
 import java.util.List;
 import java.util.Optional;
 import org.loomproof.network.part.Battery;
+import org.loomproof.network.part.Capacitor;
 import org.loomproof.network.part.Diode;
 import org.loomproof.network.part.Fuse;
 import org.loomproof.network.part.HighSideOutput;
+import org.loomproof.network.part.Inductor;
 import org.loomproof.network.part.Lamp;
 import org.loomproof.network.part.LogicInput;
 import org.loomproof.network.part.LowSideOutput;
 import org.loomproof.network.part.Meter;
+import org.loomproof.network.part.Motor;
 import org.loomproof.network.part.Part;
+import org.loomproof.network.part.PulsedSource;
 import org.loomproof.network.part.Relay;
 import org.loomproof.network.part.Resistor;
+import org.loomproof.network.part.SelectorSwitch;
+import org.loomproof.network.part.SteppedSwitch;
+import org.loomproof.network.part.Suppressor;
 import org.loomproof.network.part.Switch;
 import org.loomproof.network.part.Wire;
+import org.loomproof.network.part.Zener;
 
 /**
  * All that one part adds to the equations of its network.
@@ -46,6 +54,14 @@ public record PartEquations(List<Term> terms, int innerNodes, Optional<Threshold
             case LowSideOutput output -> OutputLaw.equations(output);
             case HighSideOutput output -> OutputLaw.equations(output);
             case LogicInput input -> LogicInputLaw.equations(input);
+            case Capacitor capacitor -> CapacitorLaw.equations(capacitor);
+            case Inductor inductor -> CoilLaw.equations(inductor);
+            case Zener zener -> ZenerLaw.equations(zener);
+            case Suppressor suppressor -> ZenerLaw.equations(suppressor);
+            case Motor motor -> MotorLaw.equations(motor);
+            case PulsedSource source -> BatteryLaw.equations(source);
+            case SelectorSwitch selector -> SelectorLaw.equations(selector);
+            case SteppedSwitch stepped -> SelectorLaw.equations(stepped);
         };
     }
 }

@@ -4,18 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.loomproof.network.law.Term.Conductance;
-import org.loomproof.network.law.Term.Stated;
 import org.loomproof.network.part.Contact;
 import org.loomproof.network.part.Relay;
 
-/** A coil resistance, a threshold on the coil voltage, and throws that conduct on one side of it. */
+/** A coil, a threshold on its voltage, and throws that conduct on one side of it. */
 final class RelayLaw {
     private RelayLaw() {}
 
     /** Pins as {@link Relay#pins()} numbers them: coil 0 and 1, then each contact's common, make and rest. */
     static PartEquations equations(Relay relay) {
         List<Term> terms = new ArrayList<>();
-        terms.add(new Conductance(0, 1, 1 / relay.coilOhms(), 0, When.ALWAYS, Stated.OHMS));
+        terms.add(CoilLaw.term(0, 1, relay.coilOhms(), relay.coilHenries()));
         int pin = 2;
         for (Contact contact : relay.contacts()) {
             int common = pin++;

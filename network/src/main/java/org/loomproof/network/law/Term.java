@@ -21,8 +21,27 @@ public sealed interface Term {
             return new Conductance(from, to, 1 / ohms, 0, When.ALWAYS, Stated.NOTHING);
         }
 
+        /** Where a short between the first two pins goes, in parts that have no other term there; must come first. */
+        static Conductance ifShorted() {
+            return new Conductance(0, 1, 1, 0, When.NEVER, Stated.NOTHING);
+        }
+
         static Conductance when(When when, int from, int to, double ohms) {
             return new Conductance(from, to, 1 / ohms, 0, when, Stated.NOTHING);
+        }
+    }
+
+    /** v = R i + L di/dt: in a steady state a conductance 1 / R. */
+    record Coil(int from, int to, double ohms, double henries, When when) implements Term {}
+
+    /** i = C du/dt with v = u + Rs i: nothing in a steady state. */
+    record Capacitance(int from, int to, double farads, double seriesOhms, When when) implements Term {}
+
+    /** A conductance that counts while the setting has the part in this position. */
+    record Throw(int from, int to, double siemens, int position) implements Term {
+        @Override
+        public When when() {
+            return When.ALWAYS;
         }
     }
 

@@ -3,6 +3,8 @@ package org.loomproof.network.law;
 /** When a term counts, apart from faults. */
 public enum When {
     ALWAYS,
+    /** Not by itself: the place of a short between a part's two pins where no other term joins them. */
+    NEVER,
     /** The setting says closed. */
     SET,
     /** The part's {@link Threshold} is passed: a relay pulled in. */
@@ -15,6 +17,7 @@ public enum When {
     public boolean counts(boolean set, boolean passed) {
         return switch (this) {
             case ALWAYS -> true;
+            case NEVER -> false;
             case SET -> set;
             case PASSED -> passed;
             case NOT_PASSED -> !passed;

@@ -3,20 +3,28 @@ package org.loomproof.network.netlist;
 import java.util.Arrays;
 import java.util.function.Predicate;
 import org.loomproof.network.part.Battery;
+import org.loomproof.network.part.Capacitor;
 import org.loomproof.network.part.Diode;
 import org.loomproof.network.part.Fuse;
 import org.loomproof.network.part.HighSideOutput;
+import org.loomproof.network.part.Inductor;
 import org.loomproof.network.part.Lamp;
 import org.loomproof.network.part.LogicInput;
 import org.loomproof.network.part.LowSideOutput;
 import org.loomproof.network.part.Meter;
+import org.loomproof.network.part.Motor;
 import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
+import org.loomproof.network.part.PulsedSource;
 import org.loomproof.network.part.Relay;
 import org.loomproof.network.part.RelayPosition;
 import org.loomproof.network.part.Resistor;
+import org.loomproof.network.part.SelectorSwitch;
+import org.loomproof.network.part.SteppedSwitch;
+import org.loomproof.network.part.Suppressor;
 import org.loomproof.network.part.Switch;
 import org.loomproof.network.part.Wire;
+import org.loomproof.network.part.Zener;
 
 /**
  * What is set from outside on one network: switches, outputs, supply, held relays, faults. Immutable; each method returns
@@ -64,6 +72,33 @@ public final class Setting {
         return position(id, OPEN, part -> part instanceof Switch, "switch");
     }
 
+    /**
+     * Puts a switch of several positions into one of them.
+     *
+     * @throws IllegalArgumentException also if it has no such position
+     */
+    public Setting selected(PartId id, int position) {
+        int count = switch (network.part(id)) {
+            case SelectorSwitch s -> s.positions();
+            case SteppedSwitch s -> s.ohmsAt().size();
+            case Part other -> throw new IllegalArgumentException(id + " is no switch of several positions: " + other);
+        };
+        if (position < 0 || position >= count) {
+            throw new IllegalArgumentException(id + " has positions 0 to " + (count - 1) + ", not " + position);
+        }
+        return position(id, (byte) position, part -> true, "switch of several positions");
+    }
+
+    /** Holds a motor's shaft still. */
+    public Setting stalled(PartId id) {
+        return position(id, CLOSED, part -> part instanceof Motor, "motor");
+    }
+
+    /** Lets a motor turn. */
+    public Setting turning(PartId id) {
+        return position(id, OPEN, part -> part instanceof Motor, "motor");
+    }
+
     /** Asks an output to drive. */
     public Setting on(PartId id) {
         return position(id, CLOSED, Setting::isOutput, "output");
@@ -88,20 +123,20 @@ public final class Setting {
         return position(id, OPEN, part -> part instanceof Relay, "relay");
     }
 
-    /** Gives a battery another open-circuit voltage. */
+    /** Gives a battery or a pulsed source another open-circuit voltage; a pulsed source then stands still at it. */
     public Setting emf(PartId id, double volts) {
         if (!Double.isFinite(volts)) {
             throw new IllegalArgumentException(id + ": volts must be finite, was " + volts);
         }
-        return stated(id, volts, part -> part instanceof Battery, "battery");
+        return stated(id, volts, Setting::isSource, "battery or pulsed source");
     }
 
-    /** Gives a resistor, wire, fuse, meter or relay coil another resistance: a bad joint, a hot coil. */
+    /** Gives a resistor, wire, fuse, meter, inductor or relay coil another resistance: a bad joint, a hot coil. */
     public Setting ohms(PartId id, double ohms) {
         if (!(ohms > 0) || Double.isInfinite(ohms)) {
             throw new IllegalArgumentException(id + ": ohms must be above zero and finite, was " + ohms);
         }
-        return stated(id, ohms, Setting::hasOhms, "resistor, wire, fuse, meter or relay");
+        return stated(id, ohms, Setting::hasOhms, "resistor, wire, fuse, meter, inductor or relay");
     }
 
     /** Takes a part out of the network: no current passes any of its pins. */
@@ -109,10 +144,10 @@ public final class Setting {
         return fault(id, PartFault.BROKEN);
     }
 
-    /** Joins the two pins of a two-pin part other than a battery by {@link #SHORT_OHMS}. */
+    /** Joins the two pins of a two-pin part other than a source by {@link #SHORT_OHMS}. */
     public Setting shorted(PartId id) {
         Part part = network.part(id);
-        if (part.pins().size() != 2 || part instanceof Battery) {
+        if (part.pins().size() != 2 || isSource(part)) {
             throw new IllegalArgumentException(
                     id + " cannot be shorted: it is not a two-pin part without a source: " + part);
         }
@@ -144,7 +179,7 @@ public final class Setting {
         return network;
     }
 
-    /** Whether the switch is closed or the output asked to drive. */
+    /** Whether the switch is closed, the output asked to drive or the motor held still. */
     public boolean isOn(PartId id) {
         return isOn(network.indexOf(id));
     }
@@ -152,6 +187,11 @@ public final class Setting {
     /** As {@link #isOn(PartId)}, by the part's place in the network. */
     public boolean isOn(int partIndex) {
         return positions[partIndex] == CLOSED;
+    }
+
+    /** Where a switch of several positions stands, by the part's place in the network. */
+    public int selected(int partIndex) {
+        return positions[partIndex];
     }
 
     /** Whether a relay's contacts are held, by the part's place in the network. */
@@ -216,6 +256,10 @@ public final class Setting {
         return 31 * (31 * Arrays.hashCode(positions) + Arrays.hashCode(faults)) + Arrays.hashCode(stated);
     }
 
+    private static boolean isSource(Part part) {
+        return part instanceof Battery || part instanceof PulsedSource;
+    }
+
     private static boolean isOutput(Part part) {
         return part instanceof LowSideOutput || part instanceof HighSideOutput;
     }
@@ -234,6 +278,14 @@ public final class Setting {
             case LowSideOutput o -> false;
             case HighSideOutput o -> false;
             case LogicInput i -> false;
+            case Inductor i -> true;
+            case Capacitor c -> false;
+            case Zener z -> false;
+            case Suppressor s -> false;
+            case Motor m -> false;
+            case PulsedSource p -> false;
+            case SelectorSwitch s -> false;
+            case SteppedSwitch s -> false;
         };
     }
 

@@ -18,7 +18,15 @@ public sealed interface Part
                 Lamp,
                 LowSideOutput,
                 HighSideOutput,
-                LogicInput {
+                LogicInput,
+                Capacitor,
+                Inductor,
+                Zener,
+                Suppressor,
+                Motor,
+                PulsedSource,
+                SelectorSwitch,
+                SteppedSwitch {
     PartId id();
 
     /** The terminals in the order of the record's components; currents are counted into them. */

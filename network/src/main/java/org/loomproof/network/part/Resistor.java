@@ -3,7 +3,7 @@ package org.loomproof.network.part;
 import java.util.List;
 
 /**
- * A linear resistance: i = v / R. Also stands for a heater, a solenoid or a motor in a steady state.
+ * A linear resistance: i = v / R. Also stands for a heater.
  *
  * @param ohms above zero
  */

@@ -64,7 +64,7 @@ final class BranchStates {
                 case SHORTED -> straight(b, b == first ? 1 / Setting.SHORT_OHMS : 0, 0);
                 case NONE -> {
                     if (layout.terms[b].when().counts(set, isPassed)) {
-                        count(b, setting.stated(part));
+                        count(b, setting.stated(part), setting.selected(part));
                     } else {
                         straight(b, 0, 0);
                     }
@@ -73,7 +73,7 @@ final class BranchStates {
         }
     }
 
-    private void count(int branch, double stated) {
+    private void count(int branch, double stated, int selected) {
         switch (layout.terms[branch]) {
             case Term.Conductance term -> {
                 boolean other = !Double.isNaN(stated);
@@ -81,6 +81,9 @@ final class BranchStates {
                 double emf = other && term.stated() == Term.Stated.EMF ? stated : term.emfVolts();
                 straight(branch, siemens, -siemens * emf);
             }
+            case Term.Coil coil -> straight(branch, 1 / (Double.isNaN(stated) ? coil.ohms() : stated), 0);
+            case Term.Capacitance open -> straight(branch, 0, 0);
+            case Term.Throw contact -> straight(branch, contact.position() == selected ? contact.siemens() : 0, 0);
             case Term.Junction j -> curved(branch);
             case Term.Filament f -> curved(branch);
             case Term.Channel c -> curved(branch);

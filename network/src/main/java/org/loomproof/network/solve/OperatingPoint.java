@@ -162,6 +162,9 @@ public final class OperatingPoint {
         return term.when().counts(setting.isOn(part), threshold >= 0 && contacts.isPassed(threshold))
                 && switch (term) {
                     case Term.Conductance straight -> true;
+                    case Term.Coil coil -> true;
+                    case Term.Capacitance open -> false;
+                    case Term.Throw contact -> contact.position() == setting.selected(part);
                     case Term.Filament filament -> true;
                     case Term.Channel channel -> true;
                     case Term.Junction junction ->

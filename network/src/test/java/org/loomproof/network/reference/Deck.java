@@ -11,23 +11,32 @@ import java.util.stream.Collectors;
 import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.network.part.Battery;
+import org.loomproof.network.part.Breakdown;
+import org.loomproof.network.part.Capacitor;
 import org.loomproof.network.part.Contact;
 import org.loomproof.network.part.Diode;
 import org.loomproof.network.part.DiodeModel;
 import org.loomproof.network.part.Drive;
 import org.loomproof.network.part.Fuse;
 import org.loomproof.network.part.HighSideOutput;
+import org.loomproof.network.part.Inductor;
 import org.loomproof.network.part.Lamp;
 import org.loomproof.network.part.LogicInput;
 import org.loomproof.network.part.LowSideOutput;
 import org.loomproof.network.part.Meter;
+import org.loomproof.network.part.Motor;
 import org.loomproof.network.part.Node;
 import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
+import org.loomproof.network.part.PulsedSource;
 import org.loomproof.network.part.Relay;
 import org.loomproof.network.part.Resistor;
+import org.loomproof.network.part.SelectorSwitch;
+import org.loomproof.network.part.SteppedSwitch;
+import org.loomproof.network.part.Suppressor;
 import org.loomproof.network.part.Switch;
 import org.loomproof.network.part.Wire;
+import org.loomproof.network.part.Zener;
 
 /** One network at one setting with given contacts, in the reference's language. Written from the parts alone. */
 final class Deck {
@@ -85,7 +94,7 @@ final class Deck {
         boolean on = setting.isOn(part.id());
         boolean drives = on && passed.contains(part.id());
         switch (part) {
-            case Battery p -> battery(p);
+            case Battery p -> source(p, p.plus(), p.minus(), p.emfVolts(), p.innerOhms());
             case Resistor p -> resistor(p, p.a(), p.b(), p.ohms());
             case Wire p -> resistor(p, p.a(), p.b(), p.ohms());
             case Fuse p -> resistor(p, p.a(), p.b(), p.coldOhms());
@@ -96,6 +105,34 @@ final class Deck {
                 }
             }
             case Diode p -> currents.put(p.id(), "@" + diode(name(p.anode()), name(p.cathode()), p.model()) + "[id]");
+            case Capacitor p -> {}
+            case Inductor p -> resistor(p, p.a(), p.b(), p.windingOhms());
+            case Zener p -> {
+                diode(name(p.anode()), name(p.cathode()), p.forward());
+                breakdown(p.cathode(), p.anode(), p.breakdown());
+            }
+            case Suppressor p -> {
+                breakdown(p.a(), p.b(), p.breakdown());
+                breakdown(p.b(), p.a(), p.breakdown());
+            }
+            case Motor p -> {
+                double running = p.ratedVolts() / p.runAmps();
+                resistor(
+                        p,
+                        p.a(),
+                        p.b(),
+                        on ? p.armatureOhms() * (1 + 1e-4 / (1 + 1e-4 * p.armatureOhms() * p.loadSiemens())) : running);
+            }
+            case PulsedSource p -> source(p, p.plus(), p.minus(), p.averageVolts(), p.innerOhms());
+            case SelectorSwitch p ->
+                p.poles()
+                        .forEach(pole -> pole.throwAt()
+                                .get(setting.selected(network.indexOf(p.id())))
+                                .ifPresent(end -> resistor(pole.common(), end, p.closedOhms())));
+            case SteppedSwitch p ->
+                p.ohmsAt()
+                        .get(setting.selected(network.indexOf(p.id())))
+                        .ifPresent(step -> resistor(p, p.a(), p.b(), step));
             case Lamp p -> lamp(p);
             case Relay p -> relay(p);
             case LowSideOutput p -> {
@@ -121,12 +158,21 @@ final class Deck {
         }
     }
 
-    private void battery(Battery p) {
-        double stated = setting.stated(network.indexOf(p.id()));
+    private void source(Part part, Node plus, Node minus, double builtVolts, double innerOhms) {
+        double stated = setting.stated(network.indexOf(part.id()));
         String inside = inner();
-        line("v" + made, inside, name(p.minus()), "dc", Double.isNaN(stated) ? p.emfVolts() : stated);
-        currents.put(p.id(), "i(v" + made + ")");
-        line("rb" + made, name(p.plus()), inside, p.innerOhms());
+        line("v" + made, inside, name(minus), "dc", Double.isNaN(stated) ? builtVolts : stated);
+        currents.put(part.id(), "i(v" + made + ")");
+        line("rb" + made, name(plus), inside, innerOhms);
+    }
+
+    private void breakdown(Node from, Node to, Breakdown curve) {
+        String offset = inner();
+        String slope = inner();
+        line("vz" + made, name(from), offset, "dc", curve.volts() - 0.6 - curve.ohms() * curve.atAmps());
+        line("rz" + made++, offset, slope, curve.ohms());
+        double is = curve.atAmps() / Math.expm1(0.6 / DiodeModel.THERMAL_VOLTS);
+        diode(slope, name(to), new DiodeModel(is, 1, 0));
     }
 
     private void resistor(Part part, Node a, Node b, double ohms) {

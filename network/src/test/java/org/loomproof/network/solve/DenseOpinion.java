@@ -12,23 +12,32 @@ import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.PartFault;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.network.part.Battery;
+import org.loomproof.network.part.Breakdown;
+import org.loomproof.network.part.Capacitor;
 import org.loomproof.network.part.Contact;
 import org.loomproof.network.part.Diode;
 import org.loomproof.network.part.DiodeModel;
 import org.loomproof.network.part.Drive;
 import org.loomproof.network.part.Fuse;
 import org.loomproof.network.part.HighSideOutput;
+import org.loomproof.network.part.Inductor;
 import org.loomproof.network.part.Lamp;
 import org.loomproof.network.part.LogicInput;
 import org.loomproof.network.part.LowSideOutput;
 import org.loomproof.network.part.Meter;
+import org.loomproof.network.part.Motor;
 import org.loomproof.network.part.Node;
 import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
+import org.loomproof.network.part.PulsedSource;
 import org.loomproof.network.part.Relay;
 import org.loomproof.network.part.Resistor;
+import org.loomproof.network.part.SelectorSwitch;
+import org.loomproof.network.part.SteppedSwitch;
+import org.loomproof.network.part.Suppressor;
 import org.loomproof.network.part.Switch;
 import org.loomproof.network.part.Wire;
+import org.loomproof.network.part.Zener;
 
 /**
  * A second opinion that shares nothing with the fast path: its own equations written from the parts, a dense matrix with a
@@ -171,6 +180,38 @@ final class DenseOpinion {
                             .ifPresent(end -> conductor(contact.common(), end, p.contactOhms()));
                 }
             }
+            case Capacitor p -> {}
+            case Inductor p -> conductor(p.a(), p.b(), ohms != 0 ? ohms : p.windingOhms());
+            case Zener p -> {
+                diode(row(p.anode()), row(p.cathode()), p.forward());
+                breakdown(row(p.cathode()), row(p.anode()), p.breakdown());
+            }
+            case Suppressor p -> {
+                breakdown(row(p.a()), row(p.b()), p.breakdown());
+                breakdown(row(p.b()), row(p.a()), p.breakdown());
+            }
+            case Motor p -> {
+                // Running at its rating: what is left of the rated volts at the rated current is back-EMF.
+                double back = on
+                        ? 1e-4 / (1 + 1e-4 * p.armatureOhms() * p.loadSiemens()) * p.armatureOhms()
+                        : (p.ratedVolts() - p.runAmps() * p.armatureOhms()) / p.runAmps();
+                conductor(p.a(), p.b(), p.armatureOhms() + back);
+            }
+            case PulsedSource p ->
+                source(
+                        row(p.plus()),
+                        row(p.minus()),
+                        ohms != 0 ? ohms : p.lowVolts() + p.duty() * (p.highVolts() - p.lowVolts()),
+                        p.innerOhms());
+            case SelectorSwitch p ->
+                p.poles()
+                        .forEach(pole -> pole.throwAt()
+                                .get(setting.selected(network.indexOf(p.id())))
+                                .ifPresent(end -> conductor(pole.common(), end, p.closedOhms())));
+            case SteppedSwitch p ->
+                p.ohmsAt()
+                        .get(setting.selected(network.indexOf(p.id())))
+                        .ifPresent(step -> conductor(p.a(), p.b(), step));
             case LowSideOutput p -> {
                 if (on && passed) {
                     drive(row(p.output()), row(p.ground()), p.drive());
@@ -261,6 +302,13 @@ final class DenseOpinion {
                 return grown > 0 ? before + slope * Math.log(grown) : critical;
             }
         });
+    }
+
+    private void breakdown(int from, int to, Breakdown curve) {
+        int slope = rowCount++;
+        double is = curve.atAmps() / (Math.exp(0.6 / VT) - 1);
+        source(from, slope, curve.volts() - 0.6 - curve.ohms() * curve.atAmps(), curve.ohms());
+        junction(slope, to, is, VT);
     }
 
     private void lamp(Lamp lamp) {

@@ -20,6 +20,7 @@ import org.loomproof.network.part.Node;
 import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.Pin;
+import org.loomproof.network.part.PulsedSource;
 import org.loomproof.network.solve.SolveOutcome.Settled;
 
 /** What holds for every network there is, tried on networks drawn from printed seeds. */
@@ -41,7 +42,7 @@ class PhysicalLawsTest {
                     double taken = point.watts(part.id());
                     watts += taken;
                     given += Math.max(0, -taken);
-                    boolean source = part instanceof Battery;
+                    boolean source = part instanceof Battery || part instanceof PulsedSource;
                     assertThat(source || taken > -1e-6)
                             .as("%s gives power", part)
                             .isTrue();
