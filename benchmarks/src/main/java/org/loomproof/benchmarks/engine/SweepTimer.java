@@ -1,0 +1,72 @@
+package org.loomproof.benchmarks.engine;
+
+import java.lang.management.ManagementFactory;
+import java.util.ArrayList;
+import java.util.List;
+import org.loomproof.network.netlist.Network;
+import org.loomproof.network.netlist.Setting;
+import org.loomproof.network.solve.SolveOutcome;
+import org.loomproof.network.solve.Solver;
+import org.loomproof.network.solve.SolverOptions;
+
+/** Processor time of one sweep on one thread, check of Kirchhoff's law included. */
+final class SweepTimer {
+    private final Solver solver;
+    private final List<Setting> settings;
+
+    SweepTimer(Network network, List<Setting> settings) {
+        this.solver = Solver.of(network, SolverOptions.USUAL.withoutOtherStablePoints());
+        this.settings = settings;
+    }
+
+    void warmUp(int sweeps) {
+        for (int k = 0; k < sweeps; k++) {
+            micros();
+        }
+    }
+
+    List<SolveOutcome> outcomes() {
+        List<SolveOutcome> outcomes = new ArrayList<>(settings.size());
+        for (Setting setting : settings) {
+            outcomes.add(solver.solve(setting));
+        }
+        return outcomes;
+    }
+
+    /** Microseconds of processor time a setting. */
+    double micros() {
+        long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+        int count = outcomes().size();
+        return (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - before) / 1e3 / count;
+    }
+
+    long work() {
+        return solver.work();
+    }
+
+    /** Prints the time of sweeps over looms of each shape. Arguments: rounds, seed. */
+    public static void main(String[] arguments) {
+        int rounds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 7;
+        long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
+        for (boolean large : new boolean[] {false, true}) {
+            for (Loom.Shape shape : Loom.Shape.values()) {
+                Network network = large ? Loom.large(shape, seed) : Loom.small(shape, seed);
+                String name = shape + " " + (network.nodes().size() - 1);
+                time(name + " walk", network, Loom.walk(network, 2000, seed + 4), rounds);
+                time(name + " independent", network, Loom.draws(network, 2000, seed + 4), rounds);
+            }
+        }
+    }
+
+    private static void time(String name, Network network, List<Setting> settings, int rounds) {
+        SweepTimer timer = new SweepTimer(network, settings);
+        timer.warmUp(5);
+        double[] micros = new double[rounds];
+        long work = timer.work();
+        for (int k = 0; k < rounds; k++) {
+            micros[k] = timer.micros();
+        }
+        double fronts = (timer.work() - work) / (double) (rounds * settings.size());
+        System.out.printf("%-22s %s us a setting, %.0f fronts and steps%n", name, Comparison.spread(micros), fronts);
+    }
+}
