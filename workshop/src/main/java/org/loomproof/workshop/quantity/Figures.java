@@ -31,6 +31,14 @@ public final class Figures {
         };
     }
 
+    /** Volts with as many digits as tell apart what lies so far from each other: {@code 14.24 V} and {@code 14.19 V}. */
+    public static String volts(double value, double apart) {
+        int decimals = (int) Math.ceil(-Math.log10(Math.abs(apart)));
+        return decimals <= 1 || decimals > 6
+                ? withPrefix(new Volts(value))
+                : String.format(Locale.ROOT, "%." + decimals + "f V", value);
+    }
+
     /** Three significant digits without trailing zeros behind the point: {@code 12.6}, {@code 0.061}, {@code 172}. */
     public static String plain(double value) {
         if (value == 0) {

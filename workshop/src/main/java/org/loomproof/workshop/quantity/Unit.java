@@ -21,13 +21,9 @@ public final class Unit<Q extends Quantity> {
             0,
             1000,
             spelled(1, "V", "volt", "volts").and(1e-3, "mV"));
-    public static final Unit<Amps> AMPS = new Unit<>(
-            Amps.class,
-            Amps::new,
-            "A",
-            1e-6,
-            10_000,
-            spelled(1, "A", "amp", "amps").and(1e-3, "mA").and(1e-6, "uA", "\u00b5A", "\u03bcA"));
+    public static final Unit<Amps> AMPS = amps(1e-6);
+    /** What may be nothing at all, such as the draw of a car without electronics that is asleep. */
+    public static final Unit<Amps> AMPS_OR_NONE = amps(0);
     /** The letter for ohm exists twice: Greek capital omega and the ohm sign. */
     public static final Unit<Ohms> OHMS = new Unit<>(
             Ohms.class,
@@ -131,6 +127,16 @@ public final class Unit<Q extends Quantity> {
     OptionalDouble scale(String spelling) {
         Optional<Double> known = Optional.ofNullable(scales.get(spelling));
         return known.isPresent() ? OptionalDouble.of(known.get()) : OptionalDouble.empty();
+    }
+
+    private static Unit<Amps> amps(double least) {
+        return new Unit<>(
+                Amps.class,
+                Amps::new,
+                "A",
+                least,
+                10_000,
+                spelled(1, "A", "amp", "amps").and(1e-3, "mA").and(1e-6, "uA", "\u00b5A", "\u03bcA"));
     }
 
     private static Spellings spelled(double scale, String... spellings) {

@@ -37,7 +37,7 @@ final class VehicleReader {
                 in.textOrEmpty("factory-alarm"),
                 capacity,
                 age,
-                figures.orUsual(in, "sleep-current", Unit.AMPS, "vehicle.sleep-current"));
+                figures.orUsual(in, "sleep-current", Unit.AMPS_OR_NONE, "vehicle.sleep-current"));
         in.close();
         return facts;
     }

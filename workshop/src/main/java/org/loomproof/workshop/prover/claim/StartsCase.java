@@ -3,6 +3,7 @@ package org.loomproof.workshop.prover.claim;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.quantity.Figures;
 import org.loomproof.workshop.trade.wire.AllowedDrop;
 import org.loomproof.workshop.words.Phrase;
 
@@ -26,10 +27,14 @@ abstract class StartsCase extends LoadCase {
 
     @Override
     public Margin margin(Pair pair) {
+        double slack = slack(pair);
         return new Margin(
-                slack(pair),
+                slack,
                 "V",
-                Phrase.of("margin.gets-volts", Shown.volts(volts(pair.fitted()))),
-                Phrase.of("margin.at-least-volts", Shown.volts(leastVolts(pair)), Shown.volts(volts(pair.stock()))));
+                Phrase.of("margin.gets-volts", Figures.volts(volts(pair.fitted()), slack)),
+                Phrase.of(
+                        "margin.at-least-volts",
+                        Figures.volts(leastVolts(pair), slack),
+                        Figures.volts(volts(pair.stock()), slack)));
     }
 }

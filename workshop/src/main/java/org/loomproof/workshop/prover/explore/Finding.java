@@ -6,11 +6,17 @@ import org.jspecify.annotations.Nullable;
 /** What a sweep has found for one case so far. */
 final class Finding {
 
+    /** Slacks closer than this, in volts, amps or per cent, are one and the same: no meter tells them apart. */
+    private static final double GRAIN = 1e-4;
+
     /** A situation with the slack found there and the steps that lead to it. */
     record Found(Key key, double slack, int steps) {
 
+        /** Of situations that are alike the one with the fewest steps is told: the rest of what is set there matters nothing. */
         boolean isWorseThan(Found other) {
-            return slack < other.slack || (slack == other.slack && isSoonerThan(other));
+            double here = Math.rint(slack / GRAIN);
+            double there = Math.rint(other.slack / GRAIN);
+            return here < there || (here == there && isSoonerThan(other));
         }
 
         boolean isSoonerThan(Found other) {

@@ -104,6 +104,16 @@ class ProblemsTest {
     }
 
     @Test
+    void aCarWithoutElectronicsSleepsWithoutCurrentAndNothingElseDrawsNone() {
+        assertThat(GivenTexts.valid()
+                        .withSheet("sleep-current: 18 mA", "sleep-current: 0 mA")
+                        .problems())
+                .isEmpty();
+        assertThat(GivenTexts.valid().withKit("standby: 12 mA", "standby: 0 mA").problems())
+                .anyMatch(line -> line.contains("out of range"));
+    }
+
+    @Test
     void aBlankBehindAKeyCountsAsLeftOut() {
         assertThat(GivenTexts.valid().withSheet("gearbox: manual", "gearbox:").problems())
                 .isEmpty();
