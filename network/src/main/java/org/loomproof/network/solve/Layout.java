@@ -3,6 +3,7 @@ package org.loomproof.network.solve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.loomproof.network.law.PartEquations;
 import org.loomproof.network.law.Term;
 import org.loomproof.network.law.Threshold;
@@ -44,6 +45,15 @@ final class Layout {
     final int[] thresholdMinus;
 
     Layout(Network network) {
+        this(network, term -> term);
+    }
+
+    /**
+     * A layout whose terms are replaced one by one.
+     *
+     * @param lowering for each term one between the same two ends
+     */
+    Layout(Network network, UnaryOperator<Term> lowering) {
         this.network = network;
         List<Part> parts = network.parts();
         List<Term> allTerms = new ArrayList<>();
@@ -61,7 +71,7 @@ final class Layout {
             int[] pinNodes = pinNodes(parts.get(p), equations, nodes);
             nodes += equations.innerNodes();
             for (Term term : equations.terms()) {
-                allTerms.add(term);
+                allTerms.add(lowering.apply(term));
                 ends.add(new int[] {pinNodes[term.from()], pinNodes[term.to()]});
                 owners.add(p);
             }

@@ -176,6 +176,11 @@ public final class OperatingPoint {
         return new FloatingIslands(layout, this::conducts);
     }
 
+    /** Voltage of the network's n-th node, or of the n-th after all those inside parts. */
+    double nodeVolts(int node) {
+        return rankVolts[layout.rankOfNode[node]];
+    }
+
     ContactPattern contacts() {
         return contacts;
     }

@@ -71,6 +71,33 @@ final class PointSolver {
         return false;
     }
 
+    /** Carries the positions of all contacts into the equations. */
+    void move(ContactPattern contacts) {
+        states.move(contacts);
+    }
+
+    /** Lets a branch carry i = siemens v + amps, until its part is set or moved again. */
+    void stand(int branch, double siemens, double amps) {
+        if (factorisation.conductance(branch) != siemens || factorisation.amps(branch) != amps) {
+            factorisation.set(branch, siemens, amps);
+        }
+    }
+
+    /** Whether voltages were found for the branches as they stand now. */
+    boolean solveAfresh() {
+        return newton.solve(volts);
+    }
+
+    /** The voltages last found, by rank; live. */
+    double[] volts() {
+        return volts;
+    }
+
+    /** The branch currents last checked; live. */
+    double[] amps() {
+        return amps;
+    }
+
     double thresholdVolts(int threshold) {
         double drive = volts[layout.thresholdPlus[threshold]] - volts[layout.thresholdMinus[threshold]];
         return layout.thresholds[threshold].eitherPolarity() ? Math.abs(drive) : drive;

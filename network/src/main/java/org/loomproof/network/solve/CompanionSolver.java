@@ -1,0 +1,160 @@
+package org.loomproof.network.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.IntPredicate;
+import org.loomproof.network.law.PartEquations;
+import org.loomproof.network.law.Term;
+import org.loomproof.network.law.Threshold;
+import org.loomproof.network.netlist.Network;
+import org.loomproof.network.netlist.PartFault;
+import org.loomproof.network.netlist.Setting;
+import org.loomproof.network.part.Node;
+import org.loomproof.network.part.Part;
+
+/**
+ * One instant of a network whose contacts the caller moves, and in which the caller lets branches stand for i = g v + j: the
+ * <em>companion</em> of a capacitance or an inductance over a step in time, a source at its present voltage, a filament at
+ * its present temperature. Laid out once; from then on only what changes is computed again. A branch stands so until its
+ * part is set anew by {@link #configure}. Units: volts, amps, siemens. Not for sharing between threads.
+ */
+public final class CompanionSolver {
+    private final Layout layout;
+    private final PointSolver points;
+    private final List<Term> terms = new ArrayList<>();
+    private final boolean[] counts;
+
+    public CompanionSolver(Network network) {
+        layout = new Layout(network, CompanionSolver::straightened);
+        FrontLayout fronts = new FrontLayout(layout.rankCount, layout.from, layout.to);
+        points = new PointSolver(layout, fronts, SolverOptions.USUAL);
+        for (Part part : network.parts()) {
+            terms.addAll(PartEquations.of(part).terms());
+        }
+        counts = new boolean[layout.branchCount];
+    }
+
+    /** A filament is as straight as any resistance for as long as its temperature holds. */
+    private static Term straightened(Term term) {
+        return term instanceof Term.Filament lamp
+                ? new Term.Conductance(
+                        lamp.from(), lamp.to(), lamp.curve().hotSiemens(), 0, lamp.when(), Term.Stated.NOTHING)
+                : term;
+    }
+
+    public Network network() {
+        return layout.network;
+    }
+
+    /** How many branches the parts' terms make, in the order of parts and of their terms. */
+    public int branchCount() {
+        return layout.branchCount;
+    }
+
+    public Term term(int branch) {
+        return terms.get(branch);
+    }
+
+    /** The part a branch belongs to, by its place in the network. */
+    public int partOf(int branch) {
+        return layout.partOf[branch];
+    }
+
+    /** The first branch of a part; the number of all branches for the place after the last part. */
+    public int firstBranch(int part) {
+        return layout.firstBranch[part];
+    }
+
+    public int thresholdCount() {
+        return layout.thresholds.length;
+    }
+
+    public Threshold threshold(int threshold) {
+        return layout.thresholds[threshold];
+    }
+
+    /** The part a threshold belongs to, by its place in the network. */
+    public int thresholdPart(int threshold) {
+        return layout.thresholdPart[threshold];
+    }
+
+    /** How many voltages {@link #volts()} holds; the last is the chassis, 0 V. */
+    public int rankCount() {
+        return layout.rankCount + 1;
+    }
+
+    /** Where {@link #volts()} holds a node's voltage. */
+    public int rank(Node node) {
+        return layout.rankOfNode[layout.network.indexOf(node)];
+    }
+
+    /** Begins from the voltages of a point of the same network. */
+    public void begin(OperatingPoint point) {
+        for (int n = 0; n < layout.rankOfNode.length; n++) {
+            points.volts()[layout.rankOfNode[n]] = point.nodeVolts(n);
+        }
+    }
+
+    /** Whether a threshold is passed at a point of the same network. */
+    public static boolean isPassed(OperatingPoint point, int threshold) {
+        return point.contacts().isPassed(threshold);
+    }
+
+    /** Sets all parts and moves all contacts; for each threshold, whether it is passed. */
+    public void configure(Setting setting, IntPredicate isPassed) {
+        points.apply(setting);
+        points.move(ContactPattern.of(layout.thresholds.length, isPassed));
+        for (int b = 0; b < counts.length; b++) {
+            int part = layout.partOf[b];
+            int threshold = layout.thresholdOfPart[part];
+            counts[b] = setting.fault(part) == PartFault.NONE
+                    && terms.get(b).when().counts(setting.isOn(part), threshold >= 0 && isPassed.test(threshold));
+        }
+    }
+
+    /** Whether a branch is there at all: its part whole, its condition met. */
+    public boolean counts(int branch) {
+        return counts[branch];
+    }
+
+    /** Lets a branch that counts carry i = siemens v + amps from its first end to its second. */
+    public void stand(int branch, double siemens, double amps) {
+        points.stand(branch, siemens, amps);
+    }
+
+    /** Whether voltages were found that satisfy Kirchhoff's current law at every node, to 1 uA + 1e-6. */
+    public boolean solve() {
+        return points.solveAfresh() && points.checked();
+    }
+
+    /** Voltages last found, by rank. Live: copy what is to be kept. */
+    public double[] volts() {
+        return points.volts();
+    }
+
+    /** Branch currents last found. Live: copy what is to be kept. */
+    public double[] amps() {
+        return points.amps();
+    }
+
+    public double branchVolts(int branch) {
+        double[] volts = points.volts();
+        return volts[layout.from[branch]] - volts[layout.to[branch]];
+    }
+
+    /** For every branch, its voltage in a row of voltages by rank. */
+    public void branchVolts(double[] rankVolts, double[] branchVolts) {
+        Arrays.setAll(branchVolts, b -> rankVolts[layout.from[b]] - rankVolts[layout.to[b]]);
+    }
+
+    /** The voltage across a threshold's two ends, in size where polarity does not count. */
+    public double thresholdVolts(int threshold) {
+        return points.thresholdVolts(threshold);
+    }
+
+    /** Linear solutions and fronts computed so far: work that does not depend on the machine. */
+    public long work() {
+        return points.work();
+    }
+}

@@ -1,0 +1,333 @@
+package org.loomproof.network.time;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.loomproof.network.law.FilamentHeat;
+import org.loomproof.network.law.Term;
+import org.loomproof.network.netlist.Network;
+import org.loomproof.network.netlist.Setting;
+import org.loomproof.network.part.Fuse;
+import org.loomproof.network.part.Lamp;
+import org.loomproof.network.part.Part;
+import org.loomproof.network.part.PartId;
+import org.loomproof.network.solve.CompanionSolver;
+import org.loomproof.network.solve.OperatingPoint;
+import org.loomproof.network.solve.SolveOutcome;
+import org.loomproof.network.solve.Solver;
+import org.loomproof.network.solve.SolverOptions;
+import org.loomproof.network.time.TimeOutcome.Reason;
+
+/**
+ * Runs a network in time: steps of the length that the tolerance allows ({@link Step}), each ending at the latest where
+ * something is known to happen, shortened to where something turns out to happen. After every jump the network is found anew
+ * with all charges, coil currents and temperatures as they were. The same timeline gives the same bits.
+ */
+public final class TimeRun {
+    private final Network network;
+    private final Timeline timeline;
+    private final TimeOptions options;
+    private final double end;
+    private final CompanionSolver solver;
+    private final List<Store> stores = new ArrayList<>();
+    private final List<FuseWatch> fuses = new ArrayList<>();
+    private final Sources sources;
+    private final Contacts contacts;
+    private final Machines machines;
+    private final Readings readings;
+    private final Recorder recorder;
+    private final Step step;
+    private final EventSearch search;
+    private final Set<PartId> opened = new LinkedHashSet<>();
+    private int moment;
+    private double now;
+
+    /** A fuse with a band, and how far it has come. */
+    private record FuseWatch(Fuse fuse, FuseStore store) {}
+
+    private TimeRun(Timeline timeline, double end, TimeOptions options) {
+        this.network = timeline.network();
+        this.timeline = timeline;
+        this.options = options;
+        this.end = end;
+        solver = new CompanionSolver(network);
+        for (int b = 0; b < solver.branchCount(); b++) {
+            addStore(b);
+        }
+        sources = new Sources(solver, timeline.supplies());
+        contacts = new Contacts(solver);
+        machines = new Machines(solver, timeline.machines());
+        recorder = new Recorder(solver);
+        readings = new Readings(solver, recorder.events());
+        step = new Step(solver, sources, this::margin, stores, options.tolerance());
+        search = new EventSearch(step);
+    }
+
+    /**
+     * Runs a timeline from 0 to {@code seconds}.
+     *
+     * @param seconds above zero
+     */
+    public static TimeOutcome run(Timeline timeline, double seconds, TimeOptions options) {
+        if (!(seconds > 0) || Double.isInfinite(seconds)) {
+            throw new IllegalArgumentException("a run needs a time above zero, was " + seconds);
+        }
+        return new TimeRun(timeline, seconds, options).run();
+    }
+
+    /** Runs a timeline with the usual options. */
+    public static TimeOutcome run(Timeline timeline, double seconds) {
+        return run(timeline, seconds, TimeOptions.USUAL);
+    }
+
+    private void addStore(int branch) {
+        Part part = network.parts().get(solver.partOf(branch));
+        switch (solver.term(branch)) {
+            case Term.Coil coil -> stores.add(new CoilStore(branch, coil.ohms(), coil.henries()));
+            case Term.Capacitance c -> stores.add(new CapacitorStore(branch, c.farads(), c.seriesOhms()));
+            case Term.Filament f -> stores.add(new FilamentStore(branch, FilamentHeat.of((Lamp) part)));
+            case Term.Conductance c -> {
+                if (part instanceof Fuse fuse && fuse.band().isPresent()) {
+                    FuseStore store =
+                            new FuseStore(branch, fuse.ratingAmps(), fuse.band().get(), options.fuses());
+                    stores.add(store);
+                    fuses.add(new FuseWatch(fuse, store));
+                }
+            }
+            case Term.Throw t -> {}
+            case Term.Junction j -> {}
+            case Term.Channel c -> {}
+        }
+    }
+
+    private TimeOutcome run() {
+        if (timeline.settledBefore()) {
+            Setting first = machines.worked(timeline.moments().getFirst().setting());
+            for (var supply : timeline.supplies().entrySet()) {
+                first = first.emf(supply.getKey(), supply.getValue().voltsBefore(0));
+            }
+            SolveOutcome start = Solver.of(network, SolverOptions.USUAL.withoutOtherStablePoints())
+                    .solve(first);
+            if (!(start instanceof SolveOutcome.Settled(OperatingPoint point, List<OperatingPoint> others))) {
+                return new TimeOutcome.NotStarted(start);
+            }
+            beginAt(first, point);
+        } else {
+            beginWithNothing();
+        }
+        Optional<Reason> stopped = advance();
+        Trace trace = recorder.trace(step.joules());
+        return stopped.<TimeOutcome>map(reason -> new TimeOutcome.GaveUp(trace, now, reason))
+                .orElseGet(() -> new TimeOutcome.Finished(trace));
+    }
+
+    private void beginAt(Setting setting, OperatingPoint point) {
+        solver.begin(point);
+        contacts.begin(t -> CompanionSolver.isPassed(point, t));
+        configureParts(setting);
+        for (Store store : stores) {
+            double volts = solver.branchVolts(store.branch);
+            boolean counts = solver.counts(store.branch);
+            store.begin(
+                    switch (store) {
+                        case CoilStore coil -> counts ? volts / coil.ohms : 0;
+                        case CapacitorStore capacitor -> counts ? volts : 0;
+                        case FilamentStore filament -> filament.heat.steadyShare(counts ? volts : 0);
+                        case FuseStore fuse -> 0;
+                    });
+        }
+    }
+
+    private void beginWithNothing() {
+        contacts.begin(t -> false);
+        for (Store store : stores) {
+            store.begin(store instanceof FilamentStore filament ? filament.heat.coldShare() : 0);
+        }
+    }
+
+    /** From the beginning to the end, or to a reason to stop. */
+    private Optional<Reason> advance() {
+        recorder.begin(step.joules());
+        Optional<Reason> trouble = settleInstant(true);
+        double longest = Math.min(options.longestStep(), end / 100);
+        double h = Math.min(longest, step.firstSeconds());
+        for (int tried = 0; trouble.isEmpty() && now < end; tried++) {
+            if (tried >= options.mostSteps()) {
+                return Optional.of(new TimeOutcome.TooManySteps(tried));
+            }
+            double stop = nextStop();
+            double left = stop - now;
+            h = Math.min(h, longest);
+            // Two equal steps rather than one long and one very short.
+            double seconds = h >= left * (1 - 1e-9) ? left : Math.min(h, 0.5 * left);
+            double error = step.attempt(now, seconds);
+            if (!(error <= 1) && seconds > least()) {
+                h = Math.max(least(), seconds * (Double.isNaN(error) ? 0.125 : shrink(error)));
+                continue;
+            }
+            if (Double.isNaN(error)) {
+                return Optional.of(new TimeOutcome.NoVoltages());
+            }
+            double taken = search.firstEvent(now, seconds);
+            boolean found = taken < seconds || step.endMargin() <= 0;
+            double reached = taken < seconds || seconds < left ? now + taken : stop;
+            step.take();
+            recorder.step(now, reached, step);
+            readings.follow(now, reached, step);
+            now = reached;
+            // A step cut short, by an event or by what was known to come, says nothing against the length it had.
+            h = seconds < h || found ? Math.max(h, seconds * shrink(error)) : seconds * shrink(error);
+            boolean halted = found || now == stop;
+            if (halted) {
+                boolean jumped = jumpsNow();
+                if (jumped) {
+                    trouble = settleInstant(false);
+                    h = step.firstSeconds();
+                }
+            }
+        }
+        return trouble;
+    }
+
+    /** How much longer or shorter the next step may be for the error of this one. */
+    private static double shrink(double error) {
+        return Math.min(4, Math.max(0.2, 0.9 / Math.cbrt(Math.max(error, 1e-9))));
+    }
+
+    /** No step is shorter: some roundings of the time. */
+    private double least() {
+        return Math.max(1e-15, 16 * Math.ulp(now));
+    }
+
+    private double margin() {
+        double least = Math.min(contacts.margin(), machines.margin());
+        for (FuseWatch watch : fuses) {
+            if (!opened.contains(watch.fuse().id())) {
+                least = Math.min(least, 1 - watch.store().foundValue);
+            }
+        }
+        return least;
+    }
+
+    /** The next time at which something is known to happen, or the end. */
+    private double nextStop() {
+        double next = Math.min(end, Math.min(contacts.nextDue(), machines.nextTimer()));
+        if (moment + 1 < timeline.moments().size()) {
+            next = Math.min(next, timeline.moments().get(moment + 1).seconds());
+        }
+        return Math.min(next, sources.nextCorner(now));
+    }
+
+    /** Whether something moves at this very time. Takes note of calls first: they alone move nothing. */
+    private boolean jumpsNow() {
+        contacts.call(now, recorder.events());
+        boolean setting = moment + 1 < timeline.moments().size()
+                && timeline.moments().get(moment + 1).seconds() <= now;
+        return setting
+                || contacts.nextDue() <= now
+                || machines.nextTimer() <= now
+                || machines.margin() <= 0
+                || fuses.stream().anyMatch(this::opens)
+                || sources.jump(now);
+    }
+
+    private boolean opens(FuseWatch watch) {
+        return watch.store().value >= 1 && !opened.contains(watch.fuse().id());
+    }
+
+    /** Moves all that moves at this time, and what that moves in turn, until nothing does. */
+    private Optional<Reason> settleInstant(boolean first) {
+        int bound = 16 + 2 * solver.thresholdCount() + 4 * timeline.machines().size();
+        Set<PartId> moving = new LinkedHashSet<>();
+        for (int round = 0; round < bound; round++) {
+            boolean changed = round == 0;
+            while (moment + 1 < timeline.moments().size()
+                    && timeline.moments().get(moment + 1).seconds() <= now) {
+                moment++;
+                recorder.events().add(new TimeEvent.SettingChanged(now));
+                changed = true;
+            }
+            List<PartId> moved = contacts.move(now, recorder.events());
+            if (round > 2) {
+                moving.addAll(moved);
+            }
+            changed |= !moved.isEmpty();
+            for (FuseWatch watch : fuses) {
+                if (opens(watch)) {
+                    opened.add(watch.fuse().id());
+                    recorder.events()
+                            .add(new TimeEvent.FuseOpened(now, watch.fuse().id()));
+                    changed = true;
+                }
+            }
+            // Before the first solution inputs read nothing yet.
+            changed |= !(first && round == 0) && machines.move(now, recorder.events());
+            if (!changed) {
+                recorder.start(now);
+                readings.jump(now);
+                return Optional.empty();
+            }
+            configure();
+            if (!step.freeze(now)) {
+                return Optional.of(
+                        cutCoil().<Reason>map(TimeOutcome.NoWayForCurrent::new).orElseGet(TimeOutcome.NoVoltages::new));
+            }
+            Optional<PartId> cut = cutCoil();
+            if (cut.isPresent()) {
+                return Optional.of(new TimeOutcome.NoWayForCurrent(cut.get()));
+            }
+            contacts.call(now, recorder.events());
+        }
+        return Optional.of(new TimeOutcome.Chattering(List.copyOf(moving)));
+    }
+
+    /** A coil whose current would need an absurd voltage to go on. */
+    private Optional<PartId> cutCoil() {
+        for (Store store : stores) {
+            if (store instanceof CoilStore coil && solver.counts(coil.branch)) {
+                boolean absurd = Math.abs(solver.branchVolts(coil.branch)) > NO_WAY_VOLTS;
+                if (absurd) {
+                    return Optional.of(
+                            network.parts().get(solver.partOf(coil.branch)).id());
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** No clamp, winding or contact in a vehicle stands this: it arcs. */
+    private static final double NO_WAY_VOLTS = 1e5;
+
+    private void configure() {
+        double stored = step.joules();
+        configureParts(machines.worked(timeline.moments().get(moment).setting()));
+        recorder.cut(stored - joulesLeft());
+    }
+
+    private void configureParts(Setting setting) {
+        Setting whole = setting;
+        for (PartId fuse : opened) {
+            whole = whole.broken(fuse);
+        }
+        contacts.configure(whole);
+        sources.configure(whole);
+        for (Store store : stores) {
+            if (store instanceof CoilStore coil) {
+                double stated = whole.stated(solver.partOf(coil.branch));
+                coil.ohms = Double.isNaN(stated) ? ((Term.Coil) solver.term(coil.branch)).ohms() : stated;
+            }
+        }
+        solver.configure(whole, contacts::isPassed);
+    }
+
+    private double joulesLeft() {
+        double sum = 0;
+        for (Store store : stores) {
+            boolean gone = store instanceof CoilStore && !solver.counts(store.branch);
+            sum += gone ? 0 : store.joules();
+        }
+        return sum;
+    }
+}

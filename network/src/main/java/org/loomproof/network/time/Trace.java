@@ -1,0 +1,263 @@
+package org.loomproof.network.time;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.loomproof.network.law.Term;
+import org.loomproof.network.netlist.Network;
+import org.loomproof.network.part.Motor;
+import org.loomproof.network.part.Node;
+import org.loomproof.network.part.PartId;
+import org.loomproof.network.part.Pin;
+import org.loomproof.network.part.Relay;
+import org.loomproof.network.part.RelayPosition;
+import org.loomproof.network.solve.CompanionSolver;
+
+/**
+ * What a run in time found, at any moment of it. Between the points of a step values lie on the parabola through its three.
+ * At a jump the value after it stands. Immutable, any thread may share it. Methods throw {@link IllegalArgumentException} for
+ * a time outside the run and for nodes and parts the network does not have.
+ */
+public final class Trace {
+    enum Kind {
+        /** The instant after a jump. */
+        START,
+        INNER,
+        END
+    }
+
+    /** One point: voltages by rank, currents by branch. */
+    record Sample(double seconds, Kind kind, double[] volts, double[] amps) {}
+
+    /** The least and the greatest of a voltage or current, and when. */
+    public record Extremes(double least, double leastAtSeconds, double greatest, double greatestAtSeconds) {}
+
+    /** One quantity against time. */
+    public interface Curve {
+        double at(double seconds);
+    }
+
+    private interface Read {
+        double from(Sample sample);
+    }
+
+    private final CompanionSolver layout;
+    private final List<Sample> samples;
+    private final List<TimeEvent> events;
+    private final EnergyBalance energy;
+    private final double[] partJoules;
+
+    Trace(
+            CompanionSolver layout,
+            List<Sample> samples,
+            List<TimeEvent> events,
+            EnergyBalance energy,
+            double[] partJoules) {
+        this.layout = layout;
+        this.samples = List.copyOf(samples);
+        this.events = List.copyOf(events);
+        this.energy = energy;
+        this.partJoules = partJoules;
+    }
+
+    public Network network() {
+        return layout.network();
+    }
+
+    /** Where the run came to. */
+    public double seconds() {
+        return samples.getLast().seconds();
+    }
+
+    /** Moments at which something was computed, in order; at a jump the same moment twice. */
+    public List<Double> moments() {
+        return samples.stream().map(Sample::seconds).toList();
+    }
+
+    /** Steps taken. */
+    public int steps() {
+        return (int) samples.stream().filter(s -> s.kind() == Kind.END).count();
+    }
+
+    public List<TimeEvent> events() {
+        return events;
+    }
+
+    public EnergyBalance energy() {
+        return energy;
+    }
+
+    /** Energy a part took from the network over the whole run, joules; negative for one that gave. */
+    public double joules(PartId id) {
+        return partJoules[network().indexOf(id)];
+    }
+
+    /** Voltage against the chassis. */
+    public double volts(Node node, double seconds) {
+        int rank = layout.rank(node);
+        return at(seconds, sample -> sample.volts()[rank]);
+    }
+
+    /** Current into the part's first pin, amps. */
+    public double amps(PartId id, double seconds) {
+        return at(seconds, into(network().indexOf(id), 0));
+    }
+
+    /** Current into one pin of a part, amps. */
+    public double ampsInto(PartId id, String pinName, double seconds) {
+        int part = network().indexOf(id);
+        List<Pin> pins = network().parts().get(part).pins();
+        for (int k = 0; k < pins.size(); k++) {
+            if (pins.get(k).name().equals(pinName)) {
+                return at(seconds, into(part, k));
+            }
+        }
+        throw new IllegalArgumentException(id + " has no pin " + pinName + " but " + pins);
+    }
+
+    /** Speed of a motor as a share of that at its rating. */
+    public double speedShare(PartId id, double seconds) {
+        if (!(network().part(id) instanceof Motor motor)) {
+            throw new IllegalArgumentException(id + " is no motor: " + network().part(id));
+        }
+        int part = network().indexOf(id);
+        int branch = layout.firstBranch(part);
+        while (!(layout.term(branch) instanceof Term.Capacitance)) {
+            branch++;
+        }
+        int inertia = branch - 2; // the load beside it carries i = g e
+        return at(seconds, sample -> sample.amps()[inertia]) / motor.loadSiemens() / motor.ratedBackVolts();
+    }
+
+    /** Where a relay's contacts are at a time; while they move, where they were. */
+    public RelayPosition relayPosition(PartId id, double seconds) {
+        if (!(network().part(id) instanceof Relay)) {
+            throw new IllegalArgumentException(id + " is no relay: " + network().part(id));
+        }
+        requireWithin(seconds);
+        RelayPosition position = RelayPosition.RELEASED;
+        for (TimeEvent event : events) {
+            if (event instanceof TimeEvent.ContactsMoved moved
+                    && moved.relay().equals(id)
+                    && moved.seconds() <= seconds) {
+                position = moved.pulledIn() ? RelayPosition.PULLED_IN : RelayPosition.RELEASED;
+            }
+        }
+        return position;
+    }
+
+    /** The least and the greatest voltage of a node. */
+    public Extremes voltsExtremes(Node node) {
+        int rank = layout.rank(node);
+        return extremes(sample -> sample.volts()[rank]);
+    }
+
+    /** The least and the greatest current into a part's first pin. */
+    public Extremes ampsExtremes(PartId id) {
+        return extremes(into(network().indexOf(id), 0));
+    }
+
+    private Read into(int part, int pin) {
+        int first = layout.firstBranch(part);
+        int end = layout.firstBranch(part + 1);
+        return sample -> {
+            double sum = 0;
+            for (int b = first; b < end; b++) {
+                if (layout.term(b).from() == pin) {
+                    sum += sample.amps()[b];
+                }
+                if (layout.term(b).to() == pin) {
+                    sum -= sample.amps()[b];
+                }
+            }
+            return sum;
+        };
+    }
+
+    private void requireWithin(double seconds) {
+        if (!(seconds >= 0 && seconds <= seconds())) {
+            throw new IllegalArgumentException("the run goes from 0 to " + seconds() + " s, not to " + seconds);
+        }
+    }
+
+    private double at(double seconds, Read read) {
+        requireWithin(seconds);
+        int low = 0;
+        int high = samples.size() - 1;
+        // The last sample at or before the time.
+        while (low < high) {
+            int middle = (low + high + 1) >>> 1;
+            if (samples.get(middle).seconds() <= seconds) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        Sample found = samples.get(low);
+        if (found.seconds() == seconds || low == samples.size() - 1) {
+            return read.from(found);
+        }
+        int start = found.kind() == Kind.INNER ? low - 1 : low;
+        return new Parabola(start, read).at(seconds);
+    }
+
+    private Extremes extremes(Read read) {
+        double least = Double.POSITIVE_INFINITY;
+        double leastAt = 0;
+        double greatest = Double.NEGATIVE_INFINITY;
+        double greatestAt = 0;
+        List<double[]> candidates = new ArrayList<>();
+        for (int k = 0; k < samples.size(); k++) {
+            candidates.add(new double[] {samples.get(k).seconds(), read.from(samples.get(k))});
+            if (samples.get(k).kind() == Kind.INNER) {
+                Parabola parabola = new Parabola(k - 1, read);
+                double turn = parabola.turnSeconds();
+                if (turn > samples.get(k - 1).seconds()
+                        && turn < samples.get(k + 1).seconds()) {
+                    candidates.add(new double[] {turn, parabola.at(turn)});
+                }
+            }
+        }
+        for (double[] each : candidates) {
+            if (each[1] < least) {
+                least = each[1];
+                leastAt = each[0];
+            }
+            if (each[1] > greatest) {
+                greatest = each[1];
+                greatestAt = each[0];
+            }
+        }
+        return new Extremes(least, leastAt, greatest, greatestAt);
+    }
+
+    /** Through the three points of the step that begins at a sample. */
+    private final class Parabola {
+        final double t0;
+        final double y0;
+        final double slope;
+        final double bend;
+        final double inner;
+
+        Parabola(int start, Read read) {
+            Sample a = samples.get(start);
+            Sample b = samples.get(start + 1);
+            Sample c = samples.get(start + 2);
+            t0 = a.seconds();
+            inner = b.seconds() - t0;
+            double whole = c.seconds() - t0;
+            y0 = read.from(a);
+            slope = (read.from(b) - y0) / inner;
+            double slopeToEnd = (read.from(c) - y0) / whole;
+            bend = (slopeToEnd - slope) / (whole - inner);
+        }
+
+        double at(double seconds) {
+            double t = seconds - t0;
+            return y0 + t * (slope + (t - inner) * bend);
+        }
+
+        double turnSeconds() {
+            return t0 + 0.5 * (inner - slope / bend);
+        }
+    }
+}

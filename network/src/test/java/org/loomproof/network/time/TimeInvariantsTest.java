@@ -1,0 +1,54 @@
+package org.loomproof.network.time;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.loomproof.network.part.Node;
+
+/** What must hold of any run, here of the cranked circuit. */
+class TimeInvariantsTest {
+    private static final List<Node> NODES = List.of(CrankingCircuit.COIL, CrankingCircuit.HELD_UP);
+
+    @Test
+    void smallerStepsComeToTheSame() {
+        Trace usual = CrankingCircuit.run(TimeOptions.USUAL);
+        Trace close = CrankingCircuit.run(TimeOptions.USUAL.withTolerance(1e-6));
+        for (Node node : NODES) {
+            double peak = close.voltsExtremes(node).greatest();
+            assertThat(usual.voltsExtremes(node).greatest()).isCloseTo(peak, within(0.01 * peak));
+            double sum = 0;
+            int count = 0;
+            for (double t = 0; t <= CrankingCircuit.END; t += 1e-5) {
+                double miss = usual.volts(node, t) - close.volts(node, t);
+                sum += miss * miss;
+                count++;
+            }
+            assertThat(Math.sqrt(sum / count)).as("rms at %s", node).isLessThan(5e-3);
+        }
+    }
+
+    @Test
+    void theSameTimelineGivesTheSameBits() {
+        Trace one = CrankingCircuit.run(TimeOptions.USUAL);
+        Trace other = CrankingCircuit.run(TimeOptions.USUAL);
+        assertThat(other.moments()).isEqualTo(one.moments());
+        assertThat(other.events()).isEqualTo(one.events());
+        for (double t : one.moments()) {
+            assertThat(other.volts(CrankingCircuit.COIL, t)).isEqualTo(one.volts(CrankingCircuit.COIL, t));
+        }
+    }
+
+    /** Second order: a tolerance a thousandth as large makes steps a tenth, and what they miss a hundredth. */
+    @Test
+    void whatSourcesGaveIsDissipatedOrStored() {
+        for (double tolerance : new double[] {1e-3, 1e-4, 1e-5, 1e-6}) {
+            EnergyBalance energy = CrankingCircuit.run(TimeOptions.USUAL.withTolerance(tolerance))
+                    .energy();
+            assertThat(energy.holdsWithin(0.1 * Math.pow(tolerance, 2.0 / 3)))
+                    .as("%s", energy)
+                    .isTrue();
+        }
+    }
+}
