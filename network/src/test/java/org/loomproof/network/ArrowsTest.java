@@ -27,6 +27,8 @@ class ArrowsTest {
                 .definedBy("..network.solve..")
                 .layer("probe")
                 .definedBy("..network.probe..")
+                .layer("time")
+                .definedBy("..network.time..")
                 .whereLayer("part")
                 .mayNotAccessAnyLayer()
                 .whereLayer("netlist")
@@ -37,6 +39,8 @@ class ArrowsTest {
                 .mayOnlyAccessLayers("part", "netlist", "law")
                 .whereLayer("probe")
                 .mayOnlyAccessLayers("part", "netlist", "solve")
+                .whereLayer("time")
+                .mayOnlyAccessLayers("part", "netlist", "law", "solve")
                 .check(CLASSES);
     }
 
