@@ -2,40 +2,65 @@ package org.loomproof.workshop.sizing;
 
 import java.util.List;
 import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.Celsius;
 import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.trade.wire.Conductor;
+import org.loomproof.workshop.trade.wire.Copper;
 
 /**
- * Which wire goes into a run: thick enough for the drop allowed, for the current, and for the fuse in front of it.
+ * Which wire goes into a run: thick enough for the drop allowed, for the current where it runs, and for the fuse in front of it.
  *
- * <p>Drop is {@code I · R' · L} for the run itself; the body as return is left out here and is part of the proof. The
- * current a size may carry is taken as its fuse ceiling.
+ * <p>Drop is {@code I · R' · L} for the run itself, with the resistance of the hottest air; the body as return is left out here
+ * and is part of the proof.
  */
 public final class WireChoice {
 
     private WireChoice() {}
 
-    /** Volts lost along a run. */
+    /**
+     * What a run is for.
+     *
+     * @param current what flows in it
+     * @param lasts whether that flows for long; what flows for seconds warms no wire that its fuse suits
+     * @param length one way
+     * @param allowed volts that may be lost along the run
+     * @param fuse the fuse in front of it; nothing when there is none
+     */
+    public record Run(Amps current, boolean lasts, Metres length, Volts allowed, Amps fuse) {}
+
+    /** Volts lost along a run at 20 °C. */
     public static Volts drop(Conductor conductor, Amps current, Metres length) {
         return new Volts(current.value() * conductor.ohmsPerMetre() * length.value());
+    }
+
+    /** Volts lost along a run whose copper is that warm. */
+    public static Volts drop(Conductor conductor, Amps current, Metres length, Celsius temperature) {
+        return new Volts(drop(conductor, current, length).value() * Copper.temperatureFactor(temperature));
     }
 
     /**
      * The thinnest of the sizes that does, or the thickest when none does.
      *
      * @param sizes thinnest first
-     * @param current what flows for long
-     * @param length one way
-     * @param allowed volts that may be lost along the run
-     * @param atLeast the fuse in front of it, or the current again when there is none
      */
-    public static Conductor choose(List<Conductor> sizes, Amps current, Metres length, Volts allowed, Amps atLeast) {
+    public static Conductor choose(List<Conductor> sizes, Run run, Surroundings around) {
         return sizes.stream()
                 .filter(Conductor::bought)
-                .filter(size -> size.fuseCeiling().value() >= Math.max(atLeast.value(), current.value()))
-                .filter(size -> drop(size, current, length).value() <= allowed.value())
+                .filter(size -> suits(size, run, around))
                 .findFirst()
                 .orElseGet(sizes::getLast);
+    }
+
+    /** True when the size keeps the drop, bears the current, and is protected by the fuse. */
+    public static boolean suits(Conductor size, Run run, Surroundings around) {
+        double most = run.lasts()
+                ? ConductorHeat.mayCarry(size.area(), around).value()
+                : size.fuseCeiling().value();
+        return run.current().value() <= most
+                && run.current().value() <= size.fuseCeiling().value()
+                && run.fuse().value() <= Protection.ceiling(size.area(), around).value()
+                && drop(size, run.current(), run.length(), around.ambient()).value()
+                        <= run.allowed().value();
     }
 }

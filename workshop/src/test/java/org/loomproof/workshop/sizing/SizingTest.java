@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.loomproof.workshop.quantity.AmpHours;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Celsius;
 import org.loomproof.workshop.quantity.Metres;
@@ -22,6 +21,9 @@ import org.loomproof.workshop.trade.wire.Conductors;
 
 /** Sizes against published tables and sums worked by hand. */
 class SizingTest {
+
+    /** Where nothing derates: 105 °C insulation by itself in air of 20 °C. */
+    private static final Surroundings COOL = new Surroundings(new Celsius(105), new Celsius(20), 1);
 
     /** Rounding of the hand-worked sums below. */
     private static final double ROUNDED = 0.006;
@@ -74,17 +76,19 @@ class SizingTest {
     @MethodSource("bought")
     void theFuseInFrontOfAWireDecidesWhenItAsksForMoreThanTheDrop(Conductor conductor) {
         List<Conductor> sizes = Conductors.listMetric();
-        Conductor chosen =
-                WireChoice.choose(sizes, new Amps(0.1), new Metres(1), new Volts(0.5), conductor.fuseCeiling());
-        assertThat(chosen.fuseCeiling().value())
-                .isGreaterThanOrEqualTo(conductor.fuseCeiling().value());
+        Amps fuse = Protection.ceiling(conductor.area(), COOL);
+        Conductor chosen = WireChoice.choose(
+                sizes, new WireChoice.Run(new Amps(0.1), true, new Metres(1), new Volts(0.5), fuse), COOL);
+        assertThat(Protection.ceiling(chosen.area(), COOL).value()).isGreaterThanOrEqualTo(fuse.value());
     }
 
     /** 5 A over 4 m may lose 0.2 V: at most 10 mΩ/m, which 2.5 mm² (7.6 mΩ/m) keeps and 1.5 mm² (12.7 mΩ/m) does not. */
     @Test
     void aLongWireIsChosenByItsDrop() {
-        Conductor chosen =
-                WireChoice.choose(Conductors.listMetric(), new Amps(5), new Metres(4), new Volts(0.2), new Amps(7.5));
+        Conductor chosen = WireChoice.choose(
+                Conductors.listMetric(),
+                new WireChoice.Run(new Amps(5), true, new Metres(4), new Volts(0.2), new Amps(7.5)),
+                COOL);
         assertThat(chosen.area().value()).isEqualTo(2.5);
         assertThat(WireChoice.drop(chosen, new Amps(5), new Metres(4)).value()).isCloseTo(0.152, within(ROUNDED));
     }
@@ -114,21 +118,6 @@ class SizingTest {
         RelayChoice.Need weakDriver =
                 new RelayChoice.Need(new Amps(1), new Amps(0), new Amps(0.1), new Volts(0.3), new Celsius(60));
         assertThat(RelayChoice.first(Relays.listRelays(), weakDriver)).isEmpty();
-    }
-
-    /** Of a car maker's dealer bulletin: 40 % of 60 Ah, by current in mA, in days. 24 Ah over 25 mA is 960 h. */
-    @ParameterizedTest
-    @CsvSource({"60, 25, 40", "60, 50, 20", "60, 20, 50", "54, 50, 18"})
-    void daysUntilTheEngineNoLongerCranks(double ampHours, double milliamps, double days) {
-        assertThat(StandbyDrain.days(new AmpHours(ampHours), 0.4, new Amps(milliamps / 1000)))
-                .isCloseTo(days, within(1e-6));
-    }
-
-    @Test
-    void anOldBatteryGivesLess() {
-        assertThat(StandbyDrain.usableShare(2)).isEqualTo(0.5);
-        assertThat(StandbyDrain.usableShare(5)).isEqualTo(0.3);
-        assertThat(StandbyDrain.days(new AmpHours(70), 0.5, new Amps(0))).isInfinite();
     }
 
     private static Conductor conductor(String name) {

@@ -19,8 +19,11 @@ import org.loomproof.workshop.trade.wire.AllowedDrop;
  */
 public record Feed(Circuit circuit, AddedPartId fuse, Metres run, Optional<End> reached) {
 
-    /** A fuse stands 150 to 300 mm from where the feed is taken; this much is planned. Common practice, no published source. */
-    public static final Metres TAKE_OFF = new Metres(0.2);
+    /**
+     * A fuse stands 150 to 300 mm from where the feed is taken (common practice, no published source); 33 CFR 183.455(b) allows
+     * a boat's fuse 7 inches (178 mm). This much is planned.
+     */
+    public static final Metres TAKE_OFF = new Metres(0.15);
 
     /** A feed that reaches nothing yet. */
     public static Feed from(Circuit circuit, AddedPartId fuse, Metres run) {

@@ -1,5 +1,6 @@
 package org.loomproof.workshop.planner.search;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,20 +11,29 @@ import java.util.stream.Stream;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.planner.coupling.Feed;
 import org.loomproof.workshop.planner.coupling.Piece;
 import org.loomproof.workshop.planner.coupling.Run;
 import org.loomproof.workshop.planner.rule.Job;
 import org.loomproof.workshop.planner.survey.Finder;
 import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.quantity.Volts;
+import org.loomproof.workshop.sizing.ConductorHeat;
 import org.loomproof.workshop.sizing.FuseChoice;
+import org.loomproof.workshop.sizing.Protection;
+import org.loomproof.workshop.sizing.Surroundings;
 import org.loomproof.workshop.sizing.WireChoice;
 import org.loomproof.workshop.trade.wire.Conductor;
 import org.loomproof.workshop.trade.wire.Conductors;
+import org.loomproof.workshop.trade.wire.Insulation;
 import org.loomproof.workshop.words.Phrase;
 
-/** Chooses fuses for all that hangs on them, and wires for their current, their drop and the fuse in front of them. */
+/**
+ * Chooses fuses for all that hangs on them, and wires for their current, their drop and the fuse in front of them, in the
+ * hottest air that the shop reckons with and in one bundle with everything else that carries current.
+ */
 final class Sizes {
 
     /** A wire without a fuse of its own is protected by the factory fuse or by the output that feeds it. */
@@ -37,9 +47,13 @@ final class Sizes {
      */
     private static final double GAUGE_FOR_METRIC = 0.8;
 
+    /** What carries less warms no bundle. Common practice, no published source. */
+    private static final double WARMS_AMPS = 1;
+
     private final Job job;
     private final Ledger ledger;
     private final Amps throughController;
+    private final Surroundings around;
     private final Map<AddedPartId, Amps> ratings = new HashMap<>();
     private final Set<Phrase> cautions = new LinkedHashSet<>();
 
@@ -52,11 +66,49 @@ final class Sizes {
         this.job = job;
         this.ledger = ledger;
         this.throughController = throughController;
+        this.around = new Surroundings(
+                Insulation.usual(), job.brief().order().shop().hottest(), Math.max(1, countLoaded(ledger)));
+    }
+
+    /** How many runs of the bundle carry current for long; stubs beside a part or a take-off lie in no bundle. */
+    private static int countLoaded(Ledger ledger) {
+        return (int) ledger.listRuns().stream()
+                .filter(same -> lasts(same.getFirst()))
+                .filter(same -> same.getFirst().length().value() > Feed.TAKE_OFF.value())
+                .filter(same -> carries(same).value() >= WARMS_AMPS)
+                .count();
+    }
+
+    /** Starters and lock motors run for seconds. */
+    private static boolean lasts(Run run) {
+        return switch (run.drop()) {
+            case SIGNAL, LAMP -> true;
+            case LOCK_MOTOR, STARTER_CUT -> false;
+        };
+    }
+
+    private static Amps carries(List<Run> same) {
+        return new Amps(same.stream().mapToDouble(r -> r.carries().value()).sum());
     }
 
     /** What the sizes chosen ask to beware of. */
     Set<Phrase> cautions() {
+        Set.copyOf(ratings.keySet()).stream().sorted().forEach(this::checkShorts);
+        ledger.listRuns().forEach(this::checkLead);
         return cautions;
+    }
+
+    /** The kit's lead is as thick as it is. */
+    private void checkLead(List<Run> same) {
+        leadOf(same.getFirst())
+                .filter(lead -> lasts(same.getFirst()))
+                .filter(lead -> carries(same).value()
+                        > ConductorHeat.mayCarry(lead.size().typical(), around).value())
+                .ifPresent(lead -> cautions.add(Phrase.of(
+                        "caution.lead-too-thin",
+                        lead.id(),
+                        carries(same),
+                        ConductorHeat.mayCarry(lead.size().typical(), around))));
     }
 
     /** The fuse of that local name: for all it carries; when no wire behind it bears that, the largest that the wire bears. */
@@ -81,6 +133,26 @@ final class Sizes {
         return chosen;
     }
 
+    /** A short at the far end of everything behind a fuse must still open it; all that lies behind is taken as one thin run. */
+    private void checkShorts(AddedPartId fuse) {
+        Amps chosen = rating(fuse);
+        List<List<Run>> behind = ledger.listRuns().stream()
+                .filter(same -> same.getFirst().behind().equals(Optional.of(fuse)))
+                .toList();
+        double length = behind.stream()
+                .mapToDouble(same -> same.getFirst().length().value())
+                .sum();
+        behind.stream()
+                .map(this::size)
+                .min(Comparator.comparingDouble(SquareMillimetres::value))
+                .filter(thinnest -> !Protection.opensOnAnyShort(chosen, thinnest, new Metres(length)))
+                .ifPresent(thinnest -> cautions.add(Phrase.of(
+                        "caution.short-too-weak",
+                        ledger.number(fuse),
+                        chosen,
+                        Protection.longestRun(chosen, thinnest))));
+    }
+
     private Amps carriedBy(AddedPartId fuse) {
         double carries = 0;
         boolean feedsController = false;
@@ -95,11 +167,12 @@ final class Sizes {
 
     /** The kit's leads cannot be made thicker: the thinnest behind a fuse bounds it. */
     private Amps leastCeilingBehind(AddedPartId fuse) {
-        double thickest = listBought().getLast().fuseCeiling().value();
+        double thickest =
+                Protection.ceiling(listBought().getLast().area(), around).value();
         return new Amps(ledger.behind(fuse).stream()
                 .flatMap(run -> leadOf(run).stream())
-                .mapToDouble(
-                        lead -> Conductors.fuseCeiling(lead.size().typical()).value())
+                .mapToDouble(lead ->
+                        Protection.ceiling(lead.size().typical(), around).value())
                 .min()
                 .orElse(thickest));
     }
@@ -119,14 +192,14 @@ final class Sizes {
     /** The size of a run, named as often as couplings ask for it: the kit's own for a lead, else what it must bear. */
     SquareMillimetres size(List<Run> same) {
         Run run = same.getFirst();
-        Amps carries =
-                new Amps(same.stream().mapToDouble(r -> r.carries().value()).sum());
         Amps fuse = run.behind().map(this::rating).orElse(NO_FUSE);
         Volts allowed = new Volts(run.drop().volts().value() * SHARE_OF_DROP);
         return leadOf(run)
                 .map(lead -> lead.size().typical())
                 .orElseGet(() -> WireChoice.choose(
-                                listNoThinnerThan(run.noThinnerThan()), carries, run.length(), allowed, fuse)
+                                listNoThinnerThan(run.noThinnerThan()),
+                                new WireChoice.Run(carries(same), lasts(run), run.length(), allowed, fuse),
+                                around)
                         .area());
     }
 

@@ -26,6 +26,16 @@ public final class Copper {
         return RESISTIVITY / area.value();
     }
 
+    /** The cross-section of solid copper that resists so many ohms a metre at 20 °C. */
+    static SquareMillimetres area(double ohmsPerMetre) {
+        return new SquareMillimetres(RESISTIVITY / ohmsPerMetre);
+    }
+
+    /** Resistivity at 20 °C, in ohm millimetres. */
+    public static double resistivity() {
+        return RESISTIVITY / 1000;
+    }
+
     /** How much more copper resists at a temperature than at 20 °C: {@code 1 + 0.00393 (T - 20)}. */
     public static double temperatureFactor(Celsius temperature) {
         return 1 + TEMPERATURE_COEFFICIENT * (temperature.value() - KELVIN_REFERENCE);
