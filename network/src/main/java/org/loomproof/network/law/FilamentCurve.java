@@ -42,6 +42,11 @@ public record FilamentCurve(double hotSiemens, double inverseRatedSquared, doubl
         return chordSiemens * (1 - 2 * EXPONENT * (base - coldFloor) / base);
     }
 
+    /** The voltage at which the filament has heated enough for both terms under the root to be equal. */
+    public double glowVolts() {
+        return Math.sqrt(coldFloor / ((1 - coldFloor) * inverseRatedSquared));
+    }
+
     private double base(double volts) {
         return coldFloor + (1 - coldFloor) * volts * volts * inverseRatedSquared;
     }

@@ -8,6 +8,19 @@ public sealed interface Term {
 
     When when();
 
+    /** Whether its current is no straight line over its voltage, in a steady state. */
+    default boolean isCurved() {
+        return switch (this) {
+            case Junction junction -> true;
+            case Filament filament -> true;
+            case Channel channel -> true;
+            case Conductance straight -> false;
+            case Coil straight -> false;
+            case Capacitance nothing -> false;
+            case Throw straight -> false;
+        };
+    }
+
     /** What a setting may state in place of the built value. */
     enum Stated {
         NOTHING,

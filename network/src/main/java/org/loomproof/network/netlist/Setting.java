@@ -231,14 +231,20 @@ public final class Setting {
     }
 
     /** The first part from {@code from} on that is set differently in the other setting, or -1. Both of one network. */
+    @SuppressWarnings("ReferenceEquality") // the very same array need not be looked through
     public int findDifference(Setting other, int from) {
         int count = positions.length;
         int at = count;
-        at = Math.min(
-                at,
-                firstDifference(Arrays.mismatch(positions, from, count, other.positions, from, count), from, count));
-        at = Math.min(at, firstDifference(Arrays.mismatch(faults, from, at, other.faults, from, at), from, at));
-        at = Math.min(at, firstDifference(Arrays.mismatch(stated, from, at, other.stated, from, at), from, at));
+        // Settings made from one another share what they do not change.
+        if (positions != other.positions) {
+            at = firstDifference(Arrays.mismatch(positions, from, at, other.positions, from, at), from, at);
+        }
+        if (faults != other.faults) {
+            at = firstDifference(Arrays.mismatch(faults, from, at, other.faults, from, at), from, at);
+        }
+        if (stated != other.stated) {
+            at = firstDifference(Arrays.mismatch(stated, from, at, other.stated, from, at), from, at);
+        }
         return at == count ? -1 : at;
     }
 

@@ -3,6 +3,7 @@ package org.loomproof.network.solve;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.loomproof.network.law.Term;
+import org.loomproof.network.law.When;
 import org.loomproof.network.netlist.PartFault;
 import org.loomproof.network.netlist.Setting;
 
@@ -11,18 +12,42 @@ final class BranchStates {
     private final Layout layout;
     private final Factorisation factorisation;
     private final Curves curves;
+    private final Recollection recollection;
+
+    /** Per branch, what its term says, at hand: most are conductances that are as built whenever they count. */
+    private final When[] when;
+
+    private final boolean[] isAsBuilt;
+    private final double[] builtSiemens;
+    private final double[] builtAmps;
     private ContactPattern pattern;
     private @Nullable Setting applied;
 
-    BranchStates(Layout layout, Factorisation factorisation, Curves curves) {
+    BranchStates(Layout layout, Factorisation factorisation, Curves curves, Recollection recollection) {
         this.layout = layout;
         this.factorisation = factorisation;
         this.curves = curves;
+        this.recollection = recollection;
         this.pattern = ContactPattern.of(layout.thresholds.length, t -> false);
+        when = new When[layout.branchCount];
+        isAsBuilt = new boolean[layout.branchCount];
+        builtSiemens = new double[layout.branchCount];
+        builtAmps = new double[layout.branchCount];
+        for (int b = 0; b < layout.branchCount; b++) {
+            when[b] = layout.terms[b].when();
+            if (layout.terms[b] instanceof Term.Conductance term) {
+                isAsBuilt[b] = true;
+                builtSiemens[b] = term.siemens();
+                builtAmps[b] = -term.siemens() * term.emfVolts();
+            }
+        }
     }
 
     void apply(Setting setting) {
         Setting before = applied;
+        if (setting == before) {
+            return;
+        }
         applied = setting;
         if (before == null) {
             for (int part = 0; part < layout.thresholdOfPart.length; part++) {
@@ -63,10 +88,12 @@ final class BranchStates {
                 case BROKEN -> straight(b, 0, 0);
                 case SHORTED -> straight(b, b == first ? 1 / Setting.SHORT_OHMS : 0, 0);
                 case NONE -> {
-                    if (layout.terms[b].when().counts(set, isPassed)) {
-                        count(b, setting.stated(part), setting.selected(part));
-                    } else {
+                    if (!when[b].counts(set, isPassed)) {
                         straight(b, 0, 0);
+                    } else if (isAsBuilt[b] && Double.isNaN(setting.stated(part))) {
+                        straight(b, builtSiemens[b], builtAmps[b]);
+                    } else {
+                        count(b, setting.stated(part), setting.selected(part));
                     }
                 }
             }
@@ -91,17 +118,26 @@ final class BranchStates {
     }
 
     private void curved(int branch) {
-        CurvedBranches kind = Objects.requireNonNull(curves.kindOf(branch));
-        kind.activate(curves.placeOf(branch), factorisation);
+        int k = curves.curveOf(branch);
+        if (!curves.tangents.active[k]) {
+            recollection.switched(branch);
+            recollection.leave(k);
+            curves.enter(k);
+        }
     }
 
     private void straight(int branch, double siemens, double amps) {
-        CurvedBranches kind = curves.kindOf(branch);
-        if (kind != null) {
-            kind.deactivate(curves.placeOf(branch));
+        int k = curves.curveOf(branch);
+        if (k >= 0 && curves.tangents.active[k]) {
+            recollection.leave(k);
+            curves.tangents.leave(k);
         }
-        if (factorisation.conductance(branch) != siemens || factorisation.amps(branch) != amps) {
+        double before = factorisation.conductance(branch);
+        if (before != siemens || factorisation.amps(branch) != amps) {
             factorisation.set(branch, siemens, amps);
+            if (before == 0 != (siemens == 0)) {
+                recollection.switched(branch);
+            }
         }
     }
 }

@@ -8,74 +8,56 @@ import org.loomproof.network.law.Term;
  * zero when the load lightens; a step that changes sign is stopped at zero, where the slope is that of the closed channel.
  */
 final class ChannelBranches extends CurvedBranches {
-    private static final double TRUSTED_VOLTS = 1e-5;
-    private static final double MISS_VOLTS = 2e-8;
-
     private final ChannelCurve[] curves;
-    private final double[] siemens;
-    private final double[] constantAmps;
 
-    ChannelBranches(Layout layout) {
-        super(layout, Term.Channel.class);
-        curves = new ChannelCurve[count];
-        siemens = new double[count];
-        constantAmps = new double[count];
-        for (int k = 0; k < count; k++) {
-            curves[k] = ((Term.Channel) layout.terms[branch[k]]).curve();
+    ChannelBranches(Layout layout, Tangents tangents) {
+        super(tangents);
+        curves = new ChannelCurve[tangents.count];
+        for (int k = 0; k < curves.length; k++) {
+            if (layout.terms[tangents.branch[k]] instanceof Term.Channel channel) {
+                curves[k] = channel.curve();
+            }
         }
     }
 
     @Override
-    int bend(double[] volts, Factorisation factorisation) {
-        int moved = 0;
-        for (int k = 0; k < count; k++) {
-            if (!active[k]) {
-                continue;
-            }
-            double v = volts[from[k]] - volts[to[k]];
-            double touch = touchVolts[k];
-            if (Math.abs(v - touch) <= TRUSTED_VOLTS * strictness) {
-                continue;
-            }
-            double amps = curves[k].amps(v);
-            double slope = curves[k].slopeSiemens(v);
-            if (Math.abs(amps - siemens[k] * v - constantAmps[k]) <= slope * MISS_VOLTS * strictness) {
-                continue;
-            }
-            if (v * touch < 0) {
-                touchAtStart(k, factorisation);
-            } else {
-                touch(k, v, amps, slope, factorisation);
-            }
-            moved++;
+    boolean bend(int k, double volts, double missVolts) {
+        double amps = curves[k].amps(volts);
+        double slope = curves[k].slopeSiemens(volts);
+        if (Math.abs(amps - tangents.curveAmps(k, volts)) <= slope * missVolts) {
+            return false;
         }
-        return moved;
+        if (volts * tangents.touchVolts[k] < 0) {
+            touchAtStart(k);
+        } else {
+            place(k, volts, amps, slope);
+        }
+        return true;
     }
 
-    private void touch(int k, double v, double amps, double slope, Factorisation factorisation) {
-        touchVolts[k] = v;
-        siemens[k] = slope;
-        constantAmps[k] = amps - slope * v;
-        factorisation.set(branch[k], slope, constantAmps[k]);
-    }
-
-    @Override
-    void touchAtStart(int k, Factorisation factorisation) {
-        touch(k, 0, 0, curves[k].slopeSiemens(0), factorisation);
-    }
-
-    @Override
-    double missAmps(int k, double branchVolts) {
-        return curves[k].amps(branchVolts) - (siemens[k] * branchVolts + constantAmps[k]);
-    }
-
-    @Override
-    double amps(int k, double branchVolts) {
-        return curves[k].amps(branchVolts);
+    /** Saturated, the curve is its own tangent; before, its slope falls to nothing at the voltage where it saturates. */
+    private void place(int k, double volts, double amps, double slope) {
+        tangents.place(k, volts, amps, slope, 0);
+        double left = curves[k].saturatesAtVolts() - volts;
+        if (left <= 0) {
+            tangents.trust(k, curves[k].saturatesAtVolts(), Double.POSITIVE_INFINITY);
+        } else {
+            tangents.trustAbout(k, left);
+        }
     }
 
     @Override
-    void touchAt(int k, double branchVolts, Factorisation factorisation) {
-        touch(k, branchVolts, curves[k].amps(branchVolts), curves[k].slopeSiemens(branchVolts), factorisation);
+    void touchAtStart(int k) {
+        place(k, 0, 0, curves[k].slopeSiemens(0));
+    }
+
+    @Override
+    void touch(int k, double volts, double curveAmps) {
+        place(k, volts, curveAmps, curves[k].slopeSiemens(volts));
+    }
+
+    @Override
+    double curveAmps(int k, double volts) {
+        return curves[k].amps(volts);
     }
 }

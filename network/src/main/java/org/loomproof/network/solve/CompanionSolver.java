@@ -27,8 +27,7 @@ public final class CompanionSolver {
 
     public CompanionSolver(Network network) {
         layout = new Layout(network, CompanionSolver::straightened);
-        FrontLayout fronts = new FrontLayout(layout.rankCount, layout.from, layout.to);
-        points = new PointSolver(layout, fronts, SolverOptions.USUAL);
+        points = new PointSolver(layout, SolverOptions.USUAL);
         for (Part part : network.parts()) {
             terms.addAll(PartEquations.of(part).terms());
         }

@@ -1,9 +1,7 @@
 package org.loomproof.network.solve;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.loomproof.network.law.Threshold;
 import org.loomproof.network.netlist.PartFault;
@@ -28,8 +26,7 @@ final class ContactSettling {
 
     ContactSettling(Layout layout, SolverOptions options) {
         this.layout = layout;
-        FrontLayout fronts = new FrontLayout(layout.rankCount, layout.from, layout.to);
-        this.tracks = Stream.generate(() -> new PointSolver(layout, fronts, options))
+        this.tracks = Stream.generate(() -> new PointSolver(layout, options))
                 .limit(TRACKS)
                 .toList();
         this.points = tracks.getFirst();
@@ -40,7 +37,7 @@ final class ContactSettling {
         return points;
     }
 
-    /** Fronts computed and linear solutions made so far. */
+    /** Linear solutions and nodes eliminated so far. */
     long work() {
         return tracks.stream().mapToLong(PointSolver::work).sum();
     }
@@ -85,7 +82,6 @@ final class ContactSettling {
     private Ending settle(Setting setting, ContactPattern start, Movers movers) {
         ContactPattern pattern = start;
         List<ContactPattern> met = new ArrayList<>();
-        Map<ContactPattern, Integer> metAt = new HashMap<>();
         for (moves = 1; moves <= bound(); moves++) {
             points = tracks.get(Math.min(moves, TRACKS) - 1);
             points.apply(setting);
@@ -102,11 +98,10 @@ final class ContactSettling {
                     return new Ending.AtRest(pattern);
                 }
             }
-            metAt.put(pattern, met.size());
             met.add(pattern);
             pattern = movers.next(pattern, called);
-            Integer circle = metAt.get(pattern);
-            if (circle != null) {
+            int circle = met.indexOf(pattern);
+            if (circle >= 0) {
                 return new Ending.InCircle(pattern, moving(met.subList(circle, met.size())));
             }
         }
@@ -147,8 +142,8 @@ final class ContactSettling {
         for (int t = 0; t < layout.thresholds.length; t++) {
             Threshold threshold = layout.thresholds[t];
             double drive = points.thresholdVolts(t);
-            if (Math.abs(drive - threshold.riseVolts()) < PointSolver.ROUGH_VOLTS
-                    || Math.abs(drive - threshold.fallVolts()) < PointSolver.ROUGH_VOLTS) {
+            if (Math.abs(drive - threshold.riseVolts()) < Trust.ROUGH_VOLTS
+                    || Math.abs(drive - threshold.fallVolts()) < Trust.ROUGH_VOLTS) {
                 return true;
             }
         }

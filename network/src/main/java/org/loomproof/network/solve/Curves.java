@@ -1,50 +1,108 @@
 package org.loomproof.network.solve;
 
-import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.Arrays;
+import org.loomproof.network.law.Term;
 
-/** All curved branches of a network, by kind, and the way from a branch to its curve. */
+/** All curved branches of a network: each has a tangent and a kind that knows how to move it. */
 final class Curves {
-    final List<CurvedBranches> kinds;
-    private final @Nullable CurvedBranches[] kindOf;
-    private final int[] placeOf;
-    private final JunctionBranches junctions;
-    private final FilamentBranches filaments;
-    private final ChannelBranches channels;
+    final Tangents tangents;
+    private final CurvedBranches[] kindOf;
+    private final int[] curveOfBranch;
+    private Trust trust;
 
-    Curves(Layout layout) {
-        junctions = new JunctionBranches(layout);
-        filaments = new FilamentBranches(layout);
-        channels = new ChannelBranches(layout);
-        kinds = List.of(junctions, filaments, channels);
-        kindOf = new CurvedBranches[layout.branchCount];
-        placeOf = new int[layout.branchCount];
-        for (CurvedBranches kind : kinds) {
-            for (int k = 0; k < kind.count; k++) {
-                kindOf[kind.branch[k]] = kind;
-                placeOf[kind.branch[k]] = k;
+    Curves(Layout layout, Factorisation factorisation) {
+        tangents = new Tangents(layout, factorisation);
+        trust = tangents.usual;
+        JunctionBranches junctions = new JunctionBranches(layout, tangents);
+        FilamentBranches filaments = new FilamentBranches(layout, tangents);
+        ChannelBranches channels = new ChannelBranches(layout, tangents);
+        kindOf = new CurvedBranches[tangents.count];
+        curveOfBranch = new int[layout.branchCount];
+        Arrays.fill(curveOfBranch, -1);
+        for (int k = 0; k < tangents.count; k++) {
+            int branch = tangents.branch[k];
+            curveOfBranch[branch] = k;
+            kindOf[k] = switch (layout.terms[branch]) {
+                case Term.Junction j -> junctions;
+                case Term.Filament f -> filaments;
+                case Term.Channel c -> channels;
+                case Term.Conductance s -> throw noCurve(s);
+                case Term.Coil s -> throw noCurve(s);
+                case Term.Capacitance s -> throw noCurve(s);
+                case Term.Throw s -> throw noCurve(s);
+            };
+        }
+    }
+
+    private static IllegalStateException noCurve(Term straight) {
+        return new IllegalStateException("a straight branch laid out as a curved one: " + straight);
+    }
+
+    void trust(Trust wanted) {
+        trust = wanted;
+    }
+
+    /** Moves every tangent that misses its curve; how many were moved. */
+    int bend(double[] volts) {
+        int[] from = tangents.from;
+        int[] to = tangents.to;
+        double[] low = trust.low;
+        double[] high = trust.high;
+        int moved = 0;
+        for (int k = 0; k < from.length; k++) {
+            double v = volts[from[k]] - volts[to[k]];
+            if (v < low[k] || v > high[k]) {
+                moved += kindOf[k].bend(k, v, trust.missVolts) ? 1 : 0;
+            }
+        }
+        return moved;
+    }
+
+    /** Moves every tangent that misses its curve by more than so many volts, trusting none unseen; how many were moved. */
+    int bendAll(double[] volts, double missVolts) {
+        int moved = 0;
+        for (int k = 0; k < tangents.count; k++) {
+            if (tangents.active[k]) {
+                double v = volts[tangents.from[k]] - volts[tangents.to[k]];
+                moved += kindOf[k].bend(k, v, missVolts) ? 1 : 0;
+            }
+        }
+        return moved;
+    }
+
+    /** Puts every tangent exactly to the voltage of its branch. */
+    void touchAt(double[] volts) {
+        for (int k = 0; k < tangents.count; k++) {
+            if (tangents.active[k]) {
+                double v = volts[tangents.from[k]] - volts[tangents.to[k]];
+                kindOf[k].touch(k, v, kindOf[k].curveAmps(k, v));
             }
         }
     }
 
-    /** Moves every tangent that misses its curve; how many were moved. */
-    int bend(double[] volts, Factorisation factorisation) {
-        return junctions.bend(volts, factorisation)
-                + filaments.bend(volts, factorisation)
-                + channels.bend(volts, factorisation);
+    /** The number of a branch's curve, or -1 for a straight one. */
+    int curveOf(int branch) {
+        return curveOfBranch[branch];
     }
 
-    void strictness(double strictness) {
-        kinds.forEach(kind -> kind.strictness = strictness);
+    /** How far a curve's current at these voltages is from its tangent's. */
+    double missAmps(int k, double[] volts) {
+        return kindOf[k].missAmps(k, volts[tangents.from[k]] - volts[tangents.to[k]]);
     }
 
-    /** The kind of a curved branch; null for a straight one. */
-    @Nullable
-    CurvedBranches kindOf(int branch) {
-        return kindOf[branch];
+    /** The exact current of an active curve, with what leaks beside it. */
+    double amps(int k, double branchVolts) {
+        return kindOf[k].curveAmps(k, branchVolts) + kindOf[k].leakSiemens() * branchVolts;
     }
 
-    int placeOf(int branch) {
-        return placeOf[branch];
+    /** The curve counts from now on, its tangent where a search begins. */
+    void enter(int k) {
+        tangents.active[k] = true;
+        kindOf[k].touchAtStart(k);
+    }
+
+    /** Puts an active curve's tangent to a point of the curve. */
+    void touch(int k, double volts, double curveAmps) {
+        kindOf[k].touch(k, volts, curveAmps);
     }
 }

@@ -8,78 +8,56 @@ import org.loomproof.network.law.Term;
  * and swings back; a step that changes sign is stopped at zero.
  */
 final class FilamentBranches extends CurvedBranches {
-    private static final double TRUSTED_VOLTS = 2e-5;
-    private static final double TRUSTED_PART = 1e-4;
-    private static final double MISS_VOLTS = 2e-8;
-
     private final FilamentCurve[] curves;
-    private final double[] siemens;
-    private final double[] constantAmps;
+    private final double[] glowVolts;
 
-    FilamentBranches(Layout layout) {
-        super(layout, Term.Filament.class);
-        curves = new FilamentCurve[count];
-        siemens = new double[count];
-        constantAmps = new double[count];
-        for (int k = 0; k < count; k++) {
-            curves[k] = ((Term.Filament) layout.terms[branch[k]]).curve();
+    FilamentBranches(Layout layout, Tangents tangents) {
+        super(tangents);
+        curves = new FilamentCurve[tangents.count];
+        glowVolts = new double[tangents.count];
+        for (int k = 0; k < curves.length; k++) {
+            if (layout.terms[tangents.branch[k]] instanceof Term.Filament filament) {
+                curves[k] = filament.curve();
+                glowVolts[k] = curves[k].glowVolts();
+            }
         }
     }
 
     @Override
-    int bend(double[] volts, Factorisation factorisation) {
-        int moved = 0;
-        for (int k = 0; k < count; k++) {
-            if (!active[k]) {
-                continue;
-            }
-            double v = volts[from[k]] - volts[to[k]];
-            double touch = touchVolts[k];
-            if (Math.abs(v - touch) <= (TRUSTED_VOLTS + TRUSTED_PART * Math.abs(v)) * strictness) {
-                continue;
-            }
-            FilamentCurve curve = curves[k];
-            double chord = curve.chordSiemens(v);
-            double amps = chord * v;
-            double slope = curve.slopeSiemens(v, chord);
-            if (Math.abs(amps - siemens[k] * v - constantAmps[k]) <= slope * MISS_VOLTS * strictness) {
-                continue;
-            }
-            if (v * touch < 0) {
-                touchAtStart(k, factorisation);
-            } else {
-                touch(k, v, amps, slope, factorisation);
-            }
-            moved++;
+    boolean bend(int k, double volts, double missVolts) {
+        FilamentCurve curve = curves[k];
+        double chord = curve.chordSiemens(volts);
+        double slope = curve.slopeSiemens(volts, chord);
+        if (Math.abs(chord * volts - tangents.curveAmps(k, volts)) <= slope * missVolts) {
+            return false;
         }
-        return moved;
+        if (volts * tangents.touchVolts[k] < 0) {
+            touchAtStart(k);
+        } else {
+            place(k, volts, chord * volts, slope);
+        }
+        return true;
     }
 
-    private void touch(int k, double v, double amps, double slope, Factorisation factorisation) {
-        touchVolts[k] = v;
-        siemens[k] = slope;
-        constantAmps[k] = amps - slope * v;
-        factorisation.set(branch[k], slope, constantAmps[k]);
-    }
-
-    @Override
-    void touchAtStart(int k, Factorisation factorisation) {
-        touch(k, 0, 0, curves[k].chordSiemens(0), factorisation);
-    }
-
-    @Override
-    double missAmps(int k, double branchVolts) {
-        return curves[k].amps(branchVolts) - (siemens[k] * branchVolts + constantAmps[k]);
+    /** The slope changes by at most 0.6 of its own size over the voltage itself, or over that at which it begins to glow. */
+    private void place(int k, double volts, double amps, double slope) {
+        tangents.place(k, volts, amps, slope, 0);
+        tangents.trustAbout(k, 2 * Math.max(Math.abs(volts), glowVolts[k]));
     }
 
     @Override
-    double amps(int k, double branchVolts) {
-        return curves[k].amps(branchVolts);
+    void touchAtStart(int k) {
+        place(k, 0, 0, curves[k].chordSiemens(0));
     }
 
     @Override
-    void touchAt(int k, double branchVolts, Factorisation factorisation) {
-        double chord = curves[k].chordSiemens(branchVolts);
-        touch(k, branchVolts, chord * branchVolts, curves[k].slopeSiemens(branchVolts, chord), factorisation);
+    void touch(int k, double volts, double curveAmps) {
+        double chord = volts == 0 ? curves[k].chordSiemens(0) : curveAmps / volts;
+        place(k, volts, curveAmps, curves[k].slopeSiemens(volts, chord));
+    }
+
+    @Override
+    double curveAmps(int k, double volts) {
+        return curves[k].amps(volts);
     }
 }

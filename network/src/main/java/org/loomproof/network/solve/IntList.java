@@ -20,6 +20,10 @@ final class IntList {
         }
     }
 
+    void setLast(int value) {
+        values[size - 1] = value;
+    }
+
     int size() {
         return size;
     }

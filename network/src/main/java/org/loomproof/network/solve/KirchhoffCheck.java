@@ -1,6 +1,8 @@
 package org.loomproof.network.solve;
 
 import java.util.Arrays;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * Sums the currents of all branches at every node, as the curves give them. The tangents' currents sum to zero by
@@ -11,16 +13,28 @@ final class KirchhoffCheck {
     private final Layout layout;
     private final Factorisation factorisation;
     private final Curves curves;
+
+    /** Branches between two nodes, from a node to the chassis, and from the chassis to a node. */
+    private final int[] joining;
+
+    private final int[] draining;
+    private final int[] feeding;
     private final double[] sum;
-    private final double[] largest;
     private double worstAmps;
 
     KirchhoffCheck(Layout layout, Factorisation factorisation, Curves curves) {
         this.layout = layout;
         this.factorisation = factorisation;
         this.curves = curves;
+        int chassis = layout.chassisRank();
+        joining = branches(layout, b -> layout.from[b] != chassis && layout.to[b] != chassis);
+        draining = branches(layout, b -> layout.from[b] != chassis && layout.to[b] == chassis);
+        feeding = branches(layout, b -> layout.from[b] == chassis && layout.to[b] != chassis);
         this.sum = new double[layout.rankCount + 1];
-        this.largest = new double[layout.rankCount + 1];
+    }
+
+    private static int[] branches(Layout layout, IntPredicate wanted) {
+        return IntStream.range(0, layout.branchCount).filter(wanted).toArray();
     }
 
     /**
@@ -29,38 +43,53 @@ final class KirchhoffCheck {
      * read at voltages that are nearly right.
      */
     boolean holds(double[] volts, double[] amps, double absoluteAmps, double relative) {
-        Arrays.fill(sum, 0);
-        Arrays.fill(largest, 0);
+        addUp(volts, amps);
+        worstAmps = 0;
+        for (int k = 0; k < layout.rankCount; k++) {
+            worstAmps = Math.max(worstAmps, Math.abs(sum[k]));
+        }
+        return worstAmps <= absoluteAmps || holdsAgainstLargest(amps, absoluteAmps, relative);
+    }
+
+    private void addUp(double[] volts, double[] amps) {
         int[] from = layout.from;
         int[] to = layout.to;
+        Arrays.fill(sum, 0);
         factorisation.amps(volts, from, to, amps);
-        for (int b = 0; b < amps.length; b++) {
+        for (int b : joining) {
             double i = amps[b];
-            double size = Math.abs(i);
-            int a = from[b];
-            int z = to[b];
-            sum[a] += i;
-            sum[z] -= i;
-            largest[a] = Math.max(largest[a], size);
-            largest[z] = Math.max(largest[z], size);
+            sum[from[b]] += i;
+            sum[to[b]] -= i;
         }
-        for (CurvedBranches kind : curves.kinds) {
-            for (int k = 0; k < kind.count; k++) {
-                if (kind.active[k]) {
-                    double miss = kind.missAmps(k, volts[kind.from[k]] - volts[kind.to[k]]);
-                    sum[kind.from[k]] += miss;
-                    sum[kind.to[k]] -= miss;
-                }
+        for (int b : draining) {
+            sum[from[b]] += amps[b];
+        }
+        for (int b : feeding) {
+            sum[to[b]] -= amps[b];
+        }
+        Tangents tangents = curves.tangents;
+        for (int k = 0; k < tangents.count; k++) {
+            if (tangents.active[k]) {
+                double miss = curves.missAmps(k, volts);
+                sum[tangents.from[k]] += miss;
+                sum[tangents.to[k]] -= miss;
             }
         }
-        worstAmps = 0;
-        boolean holds = true;
-        for (int k = 0; k < layout.rankCount; k++) {
-            double miss = Math.abs(sum[k]);
-            worstAmps = Math.max(worstAmps, miss);
-            holds &= miss <= absoluteAmps + relative * largest[k];
+    }
+
+    private boolean holdsAgainstLargest(double[] amps, double absoluteAmps, double relative) {
+        double[] largest = new double[layout.rankCount + 1];
+        for (int b = 0; b < amps.length; b++) {
+            double size = Math.abs(amps[b]);
+            largest[layout.from[b]] = Math.max(largest[layout.from[b]], size);
+            largest[layout.to[b]] = Math.max(largest[layout.to[b]], size);
         }
-        return holds;
+        for (int k = 0; k < layout.rankCount; k++) {
+            if (Math.abs(sum[k]) > absoluteAmps + relative * largest[k]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The largest sum at any node but the chassis at the last check. */

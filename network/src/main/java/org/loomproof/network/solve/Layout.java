@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import org.loomproof.network.law.PartEquations;
 import org.loomproof.network.law.Term;
 import org.loomproof.network.law.Threshold;
@@ -18,6 +19,12 @@ import org.loomproof.network.part.Relay;
  */
 final class Layout {
     final Network network;
+
+    /** How the network is eliminated. */
+    final EliminationScheme scheme;
+
+    /** What decides where each curve stands. */
+    final Neighbourhoods neighbourhoods;
 
     /** Nodes with a voltage of their own: all but the chassis, plus those inside parts. */
     final int rankCount;
@@ -84,7 +91,8 @@ final class Layout {
         }
         firstBranch[parts.size()] = allTerms.size();
         rankCount = nodes - 1;
-        rankOfNode = ranks(nodes, ends);
+        scheme = new EliminationScheme(nodes, ends, watched(nodes, allTerms, ends, thresholdEnds));
+        rankOfNode = scheme.rankOfNode;
         branchCount = allTerms.size();
         terms = allTerms.toArray(Term[]::new);
         from = ends.stream().mapToInt(pair -> rankOfNode[pair[0]]).toArray();
@@ -98,10 +106,16 @@ final class Layout {
         }
         thresholdPlus = thresholdEnds.stream().mapToInt(t -> rankOfNode[t[1]]).toArray();
         thresholdMinus = thresholdEnds.stream().mapToInt(t -> rankOfNode[t[2]]).toArray();
+        neighbourhoods = new Neighbourhoods(this);
     }
 
     int chassisRank() {
         return rankCount;
+    }
+
+    /** All branches that are curved, ascending. */
+    int[] curved() {
+        return IntStream.range(0, branchCount).filter(b -> terms[b].isCurved()).toArray();
     }
 
     private int[] pinNodes(Part part, PartEquations equations, int firstInner) {
@@ -116,20 +130,19 @@ final class Layout {
         return found;
     }
 
-    /** Node 0 is the chassis and gets the last rank. */
-    private static int[] ranks(int nodeCount, List<int[]> ends) {
-        List<int[]> joins = new ArrayList<>();
-        for (int[] pair : ends) {
-            if (pair[0] != 0 && pair[1] != 0 && pair[0] != pair[1]) {
-                joins.add(new int[] {pair[0] - 1, pair[1] - 1});
+    /** Voltages asked for at every step: those that bend a curve and those that move a contact. */
+    private static boolean[] watched(int nodeCount, List<Term> terms, List<int[]> ends, List<int[]> thresholdEnds) {
+        boolean[] watched = new boolean[nodeCount];
+        for (int b = 0; b < terms.size(); b++) {
+            if (terms.get(b).isCurved()) {
+                watched[ends.get(b)[0]] = true;
+                watched[ends.get(b)[1]] = true;
             }
         }
-        int[] order = EliminationOrder.minimumFill(nodeCount - 1, joins);
-        int[] ranks = new int[nodeCount];
-        ranks[0] = nodeCount - 1;
-        for (int rank = 0; rank < order.length; rank++) {
-            ranks[order[rank] + 1] = rank;
+        for (int[] threshold : thresholdEnds) {
+            watched[threshold[1]] = true;
+            watched[threshold[2]] = true;
         }
-        return ranks;
+        return watched;
     }
 }

@@ -42,9 +42,9 @@ final class NewtonIteration {
         return solvePlain(volts) || (solveShortened(volts) && solvePlain(volts));
     }
 
-    /** A few more steps from voltages already found, as far as they still gain. */
-    void polish(double[] volts) {
-        for (int step = 0; step < POLISHING_STEPS && curves.bend(volts, factorisation) != 0; step++) {
+    /** A few more steps from voltages already found, as far as they still gain on so many volts. */
+    void polish(double[] volts, double missVolts) {
+        for (int step = 0; step < POLISHING_STEPS && curves.bendAll(volts, missVolts) != 0; step++) {
             steps++;
             factorisation.refactor();
             factorisation.backSubstitute(volts);
@@ -55,8 +55,8 @@ final class NewtonIteration {
         for (int step = 0; step < PLAIN_STEPS; step++) {
             steps++;
             factorisation.refactor();
-            factorisation.backSubstitute(volts);
-            if (curves.bend(volts, factorisation) == 0) {
+            factorisation.backSubstituteWatched(volts);
+            if (curves.bend(volts) == 0) {
                 return true;
             }
         }
@@ -67,7 +67,7 @@ final class NewtonIteration {
         Arrays.fill(volts, 0);
         for (int step = 0; step < SHORTENED_STEPS; step++) {
             steps++;
-            touchAt(volts);
+            curves.touchAt(volts);
             factorisation.refactor();
             factorisation.backSubstitute(goal);
             double part = part(volts);
@@ -78,21 +78,11 @@ final class NewtonIteration {
                 moved = Math.max(moved, Math.abs(move));
             }
             if (moved <= STILL_VOLTS) {
-                touchAt(volts);
+                curves.touchAt(volts);
                 return true;
             }
         }
         return false;
-    }
-
-    private void touchAt(double[] volts) {
-        for (CurvedBranches kind : curves.kinds) {
-            for (int k = 0; k < kind.count; k++) {
-                if (kind.active[k]) {
-                    kind.touchAt(k, volts[kind.from[k]] - volts[kind.to[k]], factorisation);
-                }
-            }
-        }
     }
 
     /** How much of the step to take: all, or where the content's slope along it has shrunk by half. */
@@ -137,9 +127,9 @@ final class NewtonIteration {
     }
 
     private double branchAmps(int branch, double branchVolts) {
-        CurvedBranches kind = curves.kindOf(branch);
-        return kind != null && kind.active[curves.placeOf(branch)]
-                ? kind.amps(curves.placeOf(branch), branchVolts)
+        int k = curves.curveOf(branch);
+        return k >= 0 && curves.tangents.active[k]
+                ? curves.amps(k, branchVolts)
                 : factorisation.conductance(branch) * branchVolts + factorisation.amps(branch);
     }
 }

@@ -4,21 +4,13 @@ import org.loomproof.network.netlist.Setting;
 
 /** Voltages and currents for a given setting with given contact positions, checked. Owns all work arrays. */
 final class PointSolver {
-    /** How much closer tangents are held when the usual closeness fails the check. */
-    private static final double[] STRICTNESS = {1, 1e-3, 0};
-
-    /**
-     * While contacts still move, tangents are trusted over a hundred times the usual 30 uV: each then stands for its curve to
-     * 3 mV squared over 2 n Vt, 0.2 mV.
-     */
-    private static final double ROUGHNESS = 100;
-
-    /** Many such misses together stay below this. */
-    static final double ROUGH_VOLTS = 0.05;
+    /** What tangents may miss when the usual closeness fails the check: a thousandth of it, then nothing. */
+    private static final double[] CLOSER_MISS_VOLTS = {2e-11, 0};
 
     private final Layout layout;
     private final Factorisation factorisation;
     private final Curves curves;
+    private final Recollection recollection;
     private final BranchStates states;
     private final NewtonIteration newton;
     private final KirchhoffCheck check;
@@ -26,12 +18,13 @@ final class PointSolver {
     private final double[] volts;
     private final double[] amps;
 
-    PointSolver(Layout layout, FrontLayout fronts, SolverOptions options) {
+    PointSolver(Layout layout, SolverOptions options) {
         this.layout = layout;
         this.options = options;
-        factorisation = new Factorisation(fronts);
-        curves = new Curves(layout);
-        states = new BranchStates(layout, factorisation, curves);
+        factorisation = new Factorisation(layout.scheme, layout.from, layout.to, layout.curved());
+        curves = new Curves(layout, factorisation);
+        recollection = new Recollection(layout.neighbourhoods, curves);
+        states = new BranchStates(layout, factorisation, curves, recollection);
         newton = new NewtonIteration(layout, factorisation, curves);
         check = new KirchhoffCheck(layout, factorisation, curves);
         volts = new double[layout.rankCount + 1];
@@ -42,29 +35,30 @@ final class PointSolver {
         states.apply(setting);
     }
 
-    /** Whether voltages were found for these contact positions, to much better than {@link #ROUGH_VOLTS}. */
+    /** Whether voltages were found for these contact positions, as closely as {@link Trust#rough} says. */
     boolean solveRoughly(ContactPattern contacts) {
         states.move(contacts);
-        curves.strictness(ROUGHNESS);
+        recollection.recall();
+        curves.trust(curves.tangents.rough);
         boolean found = newton.solve(volts);
-        curves.strictness(1);
+        curves.trust(curves.tangents.usual);
         return found;
     }
 
     /** Whether the voltages last found roughly could be found exactly. */
     boolean solve() {
-        return curves.bend(volts, factorisation) == 0 || newton.solve(volts);
+        return curves.bend(volts) == 0 || newton.solve(volts);
     }
 
     /** Whether Kirchhoff's current law holds at the voltages last found; tightens the tangents until it does. */
     boolean checked() {
-        for (double strictness : STRICTNESS) {
-            if (strictness < 1) {
-                curves.strictness(strictness);
-                newton.polish(volts);
-                curves.strictness(1);
-            }
-            if (check.holds(volts, amps, options.kirchhoffAmps(), options.kirchhoffPart())) {
+        factorisation.backSubstituteRest(volts);
+        if (holds()) {
+            return true;
+        }
+        for (double missVolts : CLOSER_MISS_VOLTS) {
+            newton.polish(volts, missVolts);
+            if (holds()) {
                 return true;
             }
         }
@@ -78,9 +72,7 @@ final class PointSolver {
 
     /** Lets a branch carry i = siemens v + amps, until its part is set or moved again. */
     void stand(int branch, double siemens, double amps) {
-        if (factorisation.conductance(branch) != siemens || factorisation.amps(branch) != amps) {
-            factorisation.set(branch, siemens, amps);
-        }
+        factorisation.set(branch, siemens, amps);
     }
 
     /** Whether voltages were found for the branches as they stand now. */
@@ -98,6 +90,10 @@ final class PointSolver {
         return amps;
     }
 
+    private boolean holds() {
+        return check.holds(volts, amps, options.kirchhoffAmps(), options.kirchhoffPart());
+    }
+
     double thresholdVolts(int threshold) {
         double drive = volts[layout.thresholdPlus[threshold]] - volts[layout.thresholdMinus[threshold]];
         return layout.thresholds[threshold].eitherPolarity() ? Math.abs(drive) : drive;
@@ -109,12 +105,13 @@ final class PointSolver {
     }
 
     double residualAmps() {
-        check.holds(volts, amps, options.kirchhoffAmps(), options.kirchhoffPart());
+        factorisation.backSubstituteRest(volts);
+        holds();
         return check.worstAmps();
     }
 
-    /** Linear solutions and fronts computed so far: a measure of work that does not depend on the machine. */
+    /** Linear solutions and nodes eliminated so far: a measure of work that does not depend on the machine. */
     long work() {
-        return newton.steps() + factorisation.frontsComputed();
+        return newton.steps() + factorisation.eliminations();
     }
 }

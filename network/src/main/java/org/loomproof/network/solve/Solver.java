@@ -60,7 +60,7 @@ public final class Solver {
         return solveFrom(setting, previous.contacts());
     }
 
-    /** Fronts computed and linear solutions made so far: work that does not depend on the machine. */
+    /** Linear solutions and nodes eliminated so far: work that does not depend on the machine. */
     public long work() {
         return settling.work();
     }

@@ -1,0 +1,195 @@
+package org.loomproof.network.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.NavigableSet;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+
+/**
+ * In what order nodes are eliminated and where each number of the elimination lives. A node's <em>rank</em> is its place in
+ * that order; its <em>members</em> are the higher ranks it meets, directly or because eliminating lower ones joins them.
+ *
+ * <p>Ranks come in <em>groups</em>. Within a group no rank meets another and all have equally many members, so a group is one
+ * plain loop whose turns do not wait for each other. Within a group the <em>watched</em> ranks come first: those whose voltage
+ * is asked for at every step, and all that these need.
+ *
+ * <p>The numbers: for every rank the conductance to the chassis, then for every rank the current fed in, then for every rank
+ * its joins with its members. The chassis has the rank after the last. Immutable, made once a network.
+ */
+final class EliminationScheme {
+    /** Nodes with a voltage of their own: all but the chassis. */
+    final int rankCount;
+
+    /** Rank of every node; of node 0, the chassis, the one after the last. */
+    final int[] rankOfNode;
+
+    /** Where each group begins, with one more at the end; where its watched ranks end; how many members each rank has. */
+    final int[] groupStart;
+
+    final int[] groupWatchedEnd;
+    final int[] groupMembers;
+
+    /** Where a rank's members begin in {@link #members}, with one more at the end. Members ascend. */
+    final int[] memberStart;
+
+    final int[] members;
+
+    /** Where a rank's pairs begin in {@link #pairSlot}, and the slot of the join of each pair of its members. */
+    final int[] pairStart;
+
+    final int[] pairSlot;
+
+    /**
+     * Lays out the elimination.
+     *
+     * @param nodeCount nodes with the chassis, which is node 0
+     * @param ends pairs of nodes that some conductance may join
+     * @param watched whether a node's voltage is asked for at every step
+     */
+    EliminationScheme(int nodeCount, List<int[]> ends, boolean[] watched) {
+        rankCount = nodeCount - 1;
+        List<int[]> joins = ends.stream()
+                .filter(pair -> pair[0] != 0 && pair[1] != 0 && pair[0] != pair[1])
+                .map(pair -> new int[] {pair[0] - 1, pair[1] - 1})
+                .toList();
+        int[] order = EliminationOrder.minimumFill(rankCount, joins);
+        List<NavigableSet<Integer>> structure = structure(order, joins);
+        int[] levels = levels(structure);
+        boolean[] needed = new boolean[rankCount];
+        for (int k = 0; k < rankCount; k++) {
+            needed[k] |= watched[order[k] + 1];
+            if (needed[k]) {
+                structure.get(k).forEach(member -> needed[member] = true);
+            }
+        }
+        int[] sorted = IntStream.range(0, rankCount)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingInt(k -> levels[k])
+                        .thenComparingInt(k -> structure.get(k).size())
+                        .thenComparing(k -> !needed[k])
+                        .thenComparingInt(k -> k))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        int[] rankOf = new int[rankCount];
+        rankOfNode = new int[nodeCount];
+        rankOfNode[0] = rankCount;
+        for (int rank = 0; rank < rankCount; rank++) {
+            rankOf[sorted[rank]] = rank;
+            rankOfNode[order[sorted[rank]] + 1] = rank;
+        }
+        memberStart = new int[rankCount + 1];
+        IntList all = new IntList();
+        IntList starts = new IntList();
+        IntList watchedEnds = new IntList();
+        IntList counts = new IntList();
+        for (int rank = 0; rank < rankCount; rank++) {
+            int k = sorted[rank];
+            int[] own = structure.get(k).stream()
+                    .mapToInt(member -> rankOf[member])
+                    .sorted()
+                    .toArray();
+            all.addAll(own);
+            memberStart[rank + 1] = all.size();
+            int before = rank == 0 ? -1 : sorted[rank - 1];
+            if (before < 0
+                    || levels[before] != levels[k]
+                    || structure.get(before).size() != own.length) {
+                starts.add(rank);
+                counts.add(own.length);
+                watchedEnds.add(rank);
+            }
+            if (needed[k]) {
+                watchedEnds.setLast(rank + 1);
+            }
+        }
+        starts.add(rankCount);
+        groupStart = starts.toArray();
+        groupWatchedEnd = watchedEnds.toArray();
+        groupMembers = counts.toArray();
+        members = all.toArray();
+        pairStart = new int[rankCount + 1];
+        IntList pairs = new IntList();
+        for (int k = 0; k < rankCount; k++) {
+            for (int i = memberStart[k]; i < memberStart[k + 1]; i++) {
+                for (int j = i + 1; j < memberStart[k + 1]; j++) {
+                    pairs.add(joinSlot(members[i], members[j]));
+                }
+            }
+            pairStart[k + 1] = pairs.size();
+        }
+        pairSlot = pairs.toArray();
+    }
+
+    int slotCount() {
+        return nowhere() + 1;
+    }
+
+    /** Slot of the current fed into a rank: so many after its own number, which is the slot of its conductance to the chassis. */
+    int currentSlots() {
+        return rankCount + 1;
+    }
+
+    /** Slot of the first join; the others follow as {@link #members} has them. */
+    int joinSlots() {
+        return 2 * (rankCount + 1);
+    }
+
+    /** Slot for what joins a node to itself and so has no effect: neither a current nor a join. */
+    int nowhere() {
+        return joinSlots() + members.length;
+    }
+
+    /** Slot of the conductance between two ranks, of which one may be the chassis. */
+    int slotBetween(int a, int b) {
+        int low = Math.min(a, b);
+        int high = Math.max(a, b);
+        if (low == high) {
+            return nowhere();
+        }
+        return high == rankCount ? low : joinSlot(low, high);
+    }
+
+    private int joinSlot(int low, int high) {
+        int found = Arrays.binarySearch(members, memberStart[low], memberStart[low + 1], high);
+        if (found < 0) {
+            throw new IllegalStateException("rank " + high + " is no member of rank " + low);
+        }
+        return joinSlots() + found;
+    }
+
+    /** For each step of the order, the later steps it meets. */
+    private static List<NavigableSet<Integer>> structure(int[] order, List<int[]> joins) {
+        int[] step = new int[order.length];
+        List<NavigableSet<Integer>> structure = new ArrayList<>();
+        for (int k = 0; k < order.length; k++) {
+            step[order[k]] = k;
+            structure.add(new TreeSet<>());
+        }
+        for (int[] join : joins) {
+            int a = step[join[0]];
+            int b = step[join[1]];
+            structure.get(Math.min(a, b)).add(Math.max(a, b));
+        }
+        for (NavigableSet<Integer> set : structure) {
+            if (!set.isEmpty()) {
+                structure.get(set.first()).addAll(set.tailSet(set.first(), false));
+            }
+        }
+        return structure;
+    }
+
+    /** Each step's level: above those of all steps that meet it. */
+    private static int[] levels(List<NavigableSet<Integer>> structure) {
+        int[] levels = new int[structure.size()];
+        for (int k = 0; k < levels.length; k++) {
+            if (!structure.get(k).isEmpty()) {
+                int parent = structure.get(k).first();
+                levels[parent] = Math.max(levels[parent], levels[k] + 1);
+            }
+        }
+        return levels;
+    }
+}

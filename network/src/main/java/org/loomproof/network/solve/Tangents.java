@@ -1,0 +1,93 @@
+package org.loomproof.network.solve;
+
+import java.util.Arrays;
+
+/**
+ * The tangents that stand in for all curved branches, of every kind, in flat arrays. Each is trusted unseen within its
+ * <em>reach</em>: while the branch's voltage stays there, the tangent is known to miss its curve by less than may be missed.
+ */
+final class Tangents {
+    final int count;
+
+    /** Branch of each curve and the ranks of its ends. */
+    final int[] branch;
+
+    final int[] from;
+    final int[] to;
+    final boolean[] active;
+
+    /** Where each tangent touches its curve. */
+    final double[] touchVolts;
+
+    final double[] touchAmps;
+
+    /** Its slope and its current at zero volts, without what leaks beside the curve. */
+    final double[] siemens;
+
+    final double[] amps;
+
+    final Trust rough;
+    final Trust usual;
+
+    /** Reach under the usual trust over that under the rough one. */
+    private final double narrower;
+
+    private final Factorisation factorisation;
+
+    Tangents(Layout layout, Factorisation factorisation) {
+        this.factorisation = factorisation;
+        branch = layout.curved();
+        count = branch.length;
+        from = Arrays.stream(branch).map(b -> layout.from[b]).toArray();
+        to = Arrays.stream(branch).map(b -> layout.to[b]).toArray();
+        active = new boolean[count];
+        touchVolts = new double[count];
+        touchAmps = new double[count];
+        siemens = new double[count];
+        amps = new double[count];
+        rough = Trust.rough(count);
+        usual = Trust.usual(count);
+        narrower = Math.sqrt(usual.missVolts / rough.missVolts);
+    }
+
+    /** The branch does not count: nothing is looked at whatever its voltage. */
+    void leave(int k) {
+        active[k] = false;
+        trust(k, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Places a tangent. What it is to be trusted for must be said next.
+     *
+     * @param leak siemens beside the curve
+     */
+    void place(int k, double volts, double curveAmps, double slope, double leak) {
+        touchVolts[k] = volts;
+        touchAmps[k] = curveAmps;
+        siemens[k] = slope;
+        amps[k] = curveAmps - slope * volts;
+        factorisation.set(branch[k], slope + leak, amps[k]);
+    }
+
+    /**
+     * Trusts a tangent about its touching point while the square of the distance is below {@code volts} times the miss
+     * allowed, as for a curve whose slope changes by its own size over half as many volts.
+     */
+    void trustAbout(int k, double volts) {
+        double touch = touchVolts[k];
+        double reach = Math.sqrt(volts * rough.missVolts);
+        rough.between(k, touch - reach, touch + reach);
+        usual.between(k, touch - reach * narrower, touch + reach * narrower);
+    }
+
+    /** Trusts a tangent between two voltages, however close it is to be. */
+    void trust(int k, double lowVolts, double highVolts) {
+        rough.between(k, lowVolts, highVolts);
+        usual.between(k, lowVolts, highVolts);
+    }
+
+    /** What the tangent promises at a voltage, without leak. */
+    double curveAmps(int k, double volts) {
+        return siemens[k] * volts + amps[k];
+    }
+}
