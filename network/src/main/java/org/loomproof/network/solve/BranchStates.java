@@ -43,6 +43,7 @@ final class BranchStates {
         }
     }
 
+    @SuppressWarnings("ReferenceEquality") // the very setting applied before need not be looked through
     void apply(Setting setting) {
         Setting before = applied;
         if (setting == before) {
