@@ -22,7 +22,7 @@ public sealed interface Hookup {
      * Joined to the vehicle, to an added part, or to both.
      *
      * @param serves the wish it serves
-     * @param circuits the factory circuits it acts on or reads; empty when it only goes to added parts or the body
+     * @param circuits the factory circuits it acts on or reads, the one it makes active first; empty when it only goes to added parts or the body
      * @param coupling the name of what stands between, a message key such as {@code coupling.straight}
      * @param parts the added parts of that coupling; a part may serve several leads
      * @param wires the added wires of that coupling

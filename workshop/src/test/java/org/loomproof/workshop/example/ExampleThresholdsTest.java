@@ -17,8 +17,9 @@ import org.loomproof.workshop.prover.Prover;
 import org.loomproof.workshop.quantity.Ohms;
 
 /**
- * In each example one contact of the stock vehicle gets worse until an open door is no longer read. The resistance at which
- * that happens is worked out by hand in the example's README; the verdict must flip within 3 % of it.
+ * In each example one resistance of the stock vehicle is moved until a claim breaks, such as a door contact that gets worse
+ * until the open door is no longer read. Where that happens is worked out by hand in the example's README; the verdict must
+ * flip within 3 % of it.
  */
 class ExampleThresholdsTest {
 
@@ -31,8 +32,9 @@ class ExampleThresholdsTest {
         Plan plan = PlannedExamples.job(folder).plan();
         Expected.Threshold threshold = Expected.of(folder).threshold();
 
-        assertThat(objections(brief, plan, threshold, 1 - BY_HAND)).doesNotContain(threshold.claim());
-        assertThat(objections(brief, plan, threshold, 1 + BY_HAND)).contains(threshold.claim());
+        double towardsBroken = threshold.brokenOver() ? BY_HAND : -BY_HAND;
+        assertThat(objections(brief, plan, threshold, 1 - towardsBroken)).doesNotContain(threshold.claim());
+        assertThat(objections(brief, plan, threshold, 1 + towardsBroken)).contains(threshold.claim());
     }
 
     static Stream<Path> folders() {
@@ -41,12 +43,20 @@ class ExampleThresholdsTest {
 
     private static List<String> objections(Brief brief, Plan plan, Expected.Threshold threshold, double times) {
         Figure<Ohms> ohms = Figured.ohms(threshold.flipsAtOhms() * times);
-        Brief worse = Altered.steps(
-                brief,
-                step -> step instanceof PathStep.Switch contact
-                                && contact.id().value().equals(threshold.contact())
-                        ? new PathStep.Switch(contact.id(), contact.operatedBy(), contact.closedAt(), ohms)
-                        : step);
+        Brief worse = Altered.steps(brief, step -> withResistance(step, threshold.element(), ohms));
         return Prover.listObjections(worse, plan).stream().map(r -> r.id()).toList();
+    }
+
+    private static PathStep withResistance(PathStep step, String element, Figure<Ohms> ohms) {
+        if (!(step instanceof PathStep.Part part) || !part.id().value().equals(element)) {
+            return step;
+        }
+        return switch (part) {
+            case PathStep.Switch s -> new PathStep.Switch(s.id(), s.operatedBy(), s.closedAt(), ohms);
+            case PathStep.Load l -> new PathStep.Load(l.id(), l.kind(), ohms);
+            case PathStep.Resistor r -> new PathStep.Resistor(r.id(), ohms);
+            case PathStep.Wire w -> new PathStep.Wire(w.id(), ohms);
+            default -> throw new IllegalArgumentException(element + " has no resistance to move");
+        };
     }
 }

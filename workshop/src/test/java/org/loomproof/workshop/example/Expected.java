@@ -36,13 +36,14 @@ record Expected(
         Threshold threshold) {
 
     /**
-     * A contact of the stock vehicle whose resistance decides a claim.
+     * A part of the stock vehicle whose resistance decides a claim.
      *
-     * @param contact its name on the sheet
-     * @param flipsAtOhms the claim holds under this resistance and is broken over it
+     * @param element its name on the sheet
+     * @param flipsAtOhms the claim holds on one side of this resistance and is broken on the other
+     * @param brokenOver true when it is broken over it, false when under it
      * @param claim the claim's id
      */
-    record Threshold(String contact, double flipsAtOhms, String claim) {}
+    record Threshold(String element, double flipsAtOhms, boolean brokenOver, String claim) {}
 
     /** What a meter is put on. */
     enum Target {
@@ -103,7 +104,11 @@ record Expected(
     }
 
     private static Threshold threshold(Map<?, ?> map) {
-        return new Threshold(text(map, "contact"), Double.parseDouble(text(map, "flips-at-ohms")), text(map, "claim"));
+        return new Threshold(
+                text(map, "element"),
+                Double.parseDouble(text(map, "flips-at-ohms")),
+                text(map, "broken").equals("over"),
+                text(map, "claim"));
     }
 
     private static HandWorked handWorked(Map<?, ?> figure) {

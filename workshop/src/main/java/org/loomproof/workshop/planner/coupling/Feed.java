@@ -43,9 +43,23 @@ public record Feed(Circuit circuit, AddedPartId fuse, Metres run, Optional<End> 
         return new Feed(circuit, fuse, run, Optional.of(end));
     }
 
+    /**
+     * Runs the feed to a terminal that draws only while what is fused already does not: the fuse and the take-off carry no more
+     * for it.
+     */
+    Feed reachingByTurns(AddedPartId part, String terminal, Amps carries, AllowedDrop drop, Draft.Builder draft) {
+        End end = Draft.at(part, terminal);
+        lay(end, new Amps(0), carries, new Amps(0), drop, draft);
+        return new Feed(circuit, fuse, run, Optional.of(end));
+    }
+
     private void to(End end, Amps carries, Amps fusedFor, AllowedDrop drop, Draft.Builder draft) {
+        lay(end, carries, carries, fusedFor, drop, draft);
+    }
+
+    private void lay(End end, Amps taken, Amps carries, Amps fusedFor, AllowedDrop drop, Draft.Builder draft) {
         draft.with(new Piece.Fuse(fuse, fusedFor, false));
-        draft.fused(Draft.tap(circuit), Draft.at(fuse, "1"), TAKE_OFF, carries, drop, fuse);
+        draft.fused(Draft.tap(circuit), Draft.at(fuse, "1"), TAKE_OFF, taken, drop, fuse);
         draft.fused(
                 reached.orElse(Draft.at(fuse, "2")),
                 end,

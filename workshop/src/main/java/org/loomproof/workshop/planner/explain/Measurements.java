@@ -48,6 +48,11 @@ public final class Measurements {
         return new Measurement("access-to " + circuit.id(), Phrase.of("measure.access", circuit.id()));
     }
 
+    /** Find a place of a wire behind the last switch, where what works is on one side and all that switches on the other. */
+    public static Measurement cutPlaceOf(Circuit circuit) {
+        return new Measurement("cut-place-of " + circuit.id(), Phrase.of("measure.cut-place", circuit.id()));
+    }
+
     /** Which openings work a wire. */
     public static Measurement openingsOf(Circuit circuit) {
         return new Measurement("openings-of " + circuit.id(), Phrase.of("measure.openings", circuit.id()));

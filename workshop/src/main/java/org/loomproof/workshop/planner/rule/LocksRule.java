@@ -60,6 +60,12 @@ public final class LocksRule implements Rule {
         Optional<Lead> lock = first(leads, LeadRole.LOCK);
         Optional<Lead> unlock = first(leads, LeadRole.UNLOCK);
         List<Lead> pair = Stream.of(lock, unlock).flatMap(Optional::stream).toList();
+        if (lock.isPresent() && unlock.isPresent()) {
+            Optional<Option> cutIn = LockCuts.option(job, lock.get(), unlock.get());
+            if (cutIn.isPresent()) {
+                return List.of(withTheRest(leads, pair, cutIn.get()));
+            }
+        }
         List<List<Option>> ways = pair.stream().map(lead -> ways(job, lead)).toList();
         Optional<Refusal> refusal = ways.stream()
                 .flatMap(List::stream)
@@ -75,13 +81,19 @@ public final class LocksRule implements Rule {
             for (List<Option> way : ways) {
                 decisions.addAll(way.get(Math.min(i, way.size() - 1)).decisions());
             }
-            leads.stream()
-                    .filter(l -> !pair.contains(l))
-                    .map(l -> Aside.another(l, first(leads, l.role()).orElseThrow()))
-                    .forEach(decisions::add);
-            options.add(Option.of(decisions));
+            options.add(withTheRest(leads, pair, Option.of(decisions)));
         }
         return options;
+    }
+
+    /** Any further lead of these roles is kept. */
+    private static Option withTheRest(List<Lead> leads, List<Lead> pair, Option option) {
+        List<Decision> decisions = new ArrayList<>(option.decisions());
+        leads.stream()
+                .filter(l -> !pair.contains(l))
+                .map(l -> Aside.another(l, first(leads, l.role()).orElseThrow()))
+                .forEach(decisions::add);
+        return new Option(decisions, option.refusals(), option.cautions());
     }
 
     private static Optional<Lead> first(List<Lead> leads, LeadRole role) {

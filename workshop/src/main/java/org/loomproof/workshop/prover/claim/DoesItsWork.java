@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
@@ -19,6 +20,7 @@ import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Reading;
+import org.loomproof.workshop.prover.explore.WorkedLoads;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
@@ -103,8 +105,7 @@ final class DoesItsWork implements Claim {
                 all.add(new Claimed.ToShow(added(fitting, connect, onIn, part)));
             }
         }
-        for (ElementId load : named(
-                fitting, connect, fitting.stock().wired().factory().loads().keySet())) {
+        for (ElementId load : loads(fitting, connect)) {
             all.add(new Claimed.ToShow(factory(fitting, connect, onIn, load)));
         }
         for (ElementId input : named(
@@ -120,6 +121,21 @@ final class DoesItsWork implements Claim {
             all.add(Fitting.open(id, statement(connect.lead()), Phrase.of("open.no-load", connect.lead())));
         }
         return all;
+    }
+
+    /**
+     * The loads that the lead is there to work: of those in its circuits' paths what the circuits' own switches work, or all
+     * that they work where none stands in the paths; all in the paths where no switch of the car works any.
+     */
+    private static List<ElementId> loads(Fitting fitting, Hookup.Connect connect) {
+        List<ElementId> named = named(
+                fitting, connect, fitting.stock().wired().factory().loads().keySet());
+        Set<ElementId> worked = new LinkedHashSet<>();
+        connect.circuits().forEach(circuit -> worked.addAll(fitting.loadsWorkedBy(circuit)));
+        if (!named.isEmpty()) {
+            worked.retainAll(named);
+        }
+        return worked.isEmpty() ? named : List.copyOf(worked);
     }
 
     /** Those of the elements that stand in the paths of the circuits the lead acts on. */
@@ -157,13 +173,29 @@ final class DoesItsWork implements Claim {
 
     private Work factory(Fitting fitting, Hookup.Connect connect, Set<ControllerState> onIn, ElementId load) {
         Wired wired = fitting.stock().wired();
-        PartId about = Objects.requireNonNull(wired.factory().loads().get(load)).part();
+        Reach stockReach = Objects.requireNonNull(wired.factory().loads().get(load));
+        PartId about = stockReach.part();
         Phrase statement = Phrase.of("claim.factory-load-works", wired.words(about), connect.lead());
         return new Work(name() + " " + connect.lead() + " " + load, statement, about, onIn) {
             @Override
             Reach reach(Reading fittedReading) {
                 return Objects.requireNonNull(
                         fittedReading.wired().factory().loads().get(load));
+            }
+
+            @Override
+            OptionalDouble ownVolts(Pair pair) {
+                double least = WorkedLoads.LEAST_SHARE * pair.supply().volts().value();
+                return connect.circuits().stream()
+                        .map(circuit -> pair.working().worked(circuit, load, pair.supply()))
+                        .filter(own -> own.isPresent() && Math.abs(own.getAsDouble()) > least)
+                        .findFirst()
+                        .orElse(OptionalDouble.empty());
+            }
+
+            @Override
+            double byHandVolts(Pair pair) {
+                return pair.stock().volts(stockReach);
             }
 
             // Where no switch of the car ever works the load, the battery's volts stand in.
@@ -193,6 +225,16 @@ final class DoesItsWork implements Claim {
         abstract Reach reach(Reading fitted);
 
         abstract double wholeVolts(Pair pair);
+
+        /** What the circuit's own switch gives the load, with its sign: a motor must run the same way round. */
+        OptionalDouble ownVolts(Pair pair) {
+            return OptionalDouble.empty();
+        }
+
+        /** What somebody's hand on the car's own switches gives the load here. */
+        double byHandVolts(Pair pair) {
+            return 0;
+        }
 
         @Override
         public String id() {
@@ -224,12 +266,22 @@ final class DoesItsWork implements Claim {
         }
 
         private double percent(Pair pair) {
-            return 100 * volts(pair) / wholeVolts(pair);
+            OptionalDouble own = ownVolts(pair);
+            return 100
+                    * (own.isPresent()
+                            ? pair.fitted().volts(reach(pair.fitted())) / own.getAsDouble()
+                            : volts(pair) / wholeVolts(pair));
+        }
+
+        /** A hand that works the load the other way has the last word, whatever the output does. */
+        private boolean isOverruledByHand(Pair pair) {
+            OptionalDouble own = ownVolts(pair);
+            return own.isPresent() && byHandVolts(pair) / own.getAsDouble() < -0.1;
         }
 
         @Override
         public double slack(Pair pair) {
-            return percent(pair) - LEAST_PERCENT;
+            return isOverruledByHand(pair) ? Double.NaN : percent(pair) - LEAST_PERCENT;
         }
 
         @Override

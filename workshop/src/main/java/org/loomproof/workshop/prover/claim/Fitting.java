@@ -12,6 +12,7 @@ import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.explore.CutLoads;
 import org.loomproof.workshop.prover.explore.Vehicle;
+import org.loomproof.workshop.prover.explore.WorkedLoads;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.words.Phrase;
@@ -77,6 +78,11 @@ public record Fitting(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
     /** What no longer works in the stock vehicle when the wires of these circuits are cut. */
     List<ElementId> loadsBehind(Set<CircuitId> circuits) {
         return CutLoads.list(brief, stock, circuits);
+    }
+
+    /** What works in the stock vehicle while the circuit's own switches work it. */
+    List<ElementId> loadsWorkedBy(CircuitId circuit) {
+        return WorkedLoads.list(brief, stock, circuit);
     }
 
     /** A result that waits for what a lead on hold waits for. */

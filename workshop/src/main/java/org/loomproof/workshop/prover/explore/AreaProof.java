@@ -63,7 +63,7 @@ final class AreaProof {
     }
 
     private Sweep sweep(Vehicle stock, Vehicle fitted, List<Case> asked) {
-        Sweep sweep = new Sweep(space, stepsTo, stock, fitted, asked).walk();
+        Sweep sweep = new Sweep(job.brief().sheet(), space, stepsTo, stock, fitted, asked).walk();
         situations += sweep.situations();
         solves += sweep.solves();
         return sweep;

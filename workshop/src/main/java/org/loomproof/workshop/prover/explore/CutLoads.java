@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Map.Entry;
 import java.util.Objects;
 import java.util.Set;
+import java.util.SortedMap;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.ElementId;
+import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
@@ -48,14 +50,15 @@ public final class CutLoads {
         Walker wholeAt = walker(space, whole);
         Walker cutAt = walker(space, cut);
         Workbench bench = new Workbench();
-        Working working = new Working();
+        Working working = new Working(brief.sheet());
         List<Stop> stops = new ArrayList<>();
         for (int p = 0; p < space.positions().size(); p++) {
+            SortedMap<OperableId, String> positions = space.positions().get(p);
             Setting wholeSetting = wholeAt.at(p);
             Setting cutSetting = cutAt.at(p);
             bench.settled(whole.wired(), wholeSetting)
                     .ifPresent(before -> bench.settled(cut.wired(), cutSetting).ifPresent(after -> {
-                        working.add(SupplyPoint.REST, new Reading(whole, before));
+                        working.add(SupplyPoint.REST, positions, new Reading(whole, before));
                         stops.addAll(compare(new Reading(whole, before), new Reading(cut, after)));
                     }));
         }

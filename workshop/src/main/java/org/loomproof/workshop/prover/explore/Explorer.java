@@ -107,6 +107,7 @@ public final class Explorer {
         bounds.add(Phrase.of("bound.steady-state"));
         bounds.add(Phrase.of("bound.moments"));
         bounds.add(Phrase.of("bound.histories"));
+        bounds.add(Phrase.of("bound.by-hand"));
         bounds.add(Phrase.of("bound.room-temperature"));
         if (!job.variations().isEmpty()) {
             bounds.add(Phrase.of("bound.corners"));

@@ -2,6 +2,9 @@ package org.loomproof.workshop.prover.explore;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
+import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
@@ -10,35 +13,50 @@ import org.loomproof.workshop.trade.supply.SupplyPoint;
 final class StockTable {
 
     private final List<List<Answers>> answers = new ArrayList<>();
-    private final Working working = new Working();
+    private final Working working;
     private final long solves;
 
-    private StockTable(long solves) {
+    private StockTable(long solves, Sheet sheet) {
+        this.working = new Working(sheet);
         this.solves = solves;
     }
 
-    static StockTable of(Space space, Vehicle stock) {
+    static StockTable of(Space space, Vehicle stock, Sheet sheet) {
         Workbench bench = new Workbench();
-        List<List<Answers>> answers = new ArrayList<>();
-        for (SupplyPoint supply : space.supplies()) {
-            Walker settings = new Walker(space, stock.settings(), supply, Condition.IDLE);
-            List<Answers> row = new ArrayList<>();
-            for (int p = 0; p < space.positions().size(); p++) {
-                row.add(bench.answers(stock, settings.at(p)));
-            }
-            answers.add(row);
-        }
-        StockTable table = new StockTable(bench.solves());
+        List<List<Answers>> answers = space.supplies().stream()
+                .map(supply -> row(space, stock, supply, bench))
+                .toList();
+        StockTable table = new StockTable(bench.solves(), sheet);
         table.answers.addAll(answers);
         for (int s = 0; s < answers.size(); s++) {
-            SupplyPoint supply = space.supplies().get(s);
-            for (Answers each : answers.get(s)) {
-                if (each instanceof Answers.AtRest atRest) {
-                    atRest.points().forEach(point -> table.working.add(supply, new Reading(stock, point)));
-                }
-            }
+            read(space, stock, space.supplies().get(s), answers.get(s), table.working);
         }
         return table;
+    }
+
+    /** What works in the stock vehicle at one supply point. */
+    static Working at(Space space, Vehicle stock, Sheet sheet, SupplyPoint supply) {
+        Working working = new Working(sheet);
+        read(space, stock, supply, row(space, stock, supply, new Workbench()), working);
+        return working;
+    }
+
+    private static List<Answers> row(Space space, Vehicle stock, SupplyPoint supply, Workbench bench) {
+        Walker settings = new Walker(space, stock.settings(), supply, Condition.IDLE);
+        List<Answers> row = new ArrayList<>();
+        for (int p = 0; p < space.positions().size(); p++) {
+            row.add(bench.answers(stock, settings.at(p)));
+        }
+        return row;
+    }
+
+    private static void read(Space space, Vehicle stock, SupplyPoint supply, List<Answers> row, Working working) {
+        for (int p = 0; p < row.size(); p++) {
+            if (row.get(p) instanceof Answers.AtRest atRest) {
+                SortedMap<OperableId, String> positions = space.positions().get(p);
+                atRest.points().forEach(point -> working.add(supply, positions, new Reading(stock, point)));
+            }
+        }
     }
 
     Answers at(int supply, int positions) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.loomproof.network.netlist.Setting;
+import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.prover.explore.Finding.Found;
 import org.loomproof.workshop.prover.explore.Finding.Unsettled;
 import org.loomproof.workshop.prover.state.Condition;
@@ -30,13 +31,13 @@ final class Sweep {
     private long solves;
     private long situations;
 
-    Sweep(Space space, StepsTo stepsTo, Vehicle stock, Vehicle fitted, List<Case> cases) {
+    Sweep(Sheet sheet, Space space, StepsTo stepsTo, Vehicle stock, Vehicle fitted, List<Case> cases) {
         this.space = space;
         this.stock = stock;
         this.fitted = fitted;
         this.cases = List.copyOf(cases);
         this.concern = new Concern(space, stepsTo, this.cases);
-        this.stockTable = StockTable.of(space, stock);
+        this.stockTable = StockTable.of(space, stock, sheet);
         this.solves = stockTable.solves();
     }
 

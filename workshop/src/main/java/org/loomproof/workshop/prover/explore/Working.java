@@ -7,7 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Map.Entry;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SortedMap;
+import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.ElementId;
+import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.wiring.InputReach;
 import org.loomproof.workshop.wiring.Reach;
@@ -19,6 +24,11 @@ public final class Working {
     private final Map<ElementId, Map<SupplyPoint, Double>> volts = new HashMap<>();
 
     private final Map<ElementId, List<Reads>> levels = new HashMap<>();
+    private final Worked worked;
+
+    Working(Sheet sheet) {
+        this.worked = new Worked(sheet);
+    }
 
     /** How a factory input reads its wire. */
     public enum Reads {
@@ -37,7 +47,8 @@ public final class Working {
     }
 
     /** Takes one more reading of the stock vehicle into account; the first is that of everything at rest. */
-    void add(SupplyPoint supply, Reading stock) {
+    void add(SupplyPoint supply, SortedMap<OperableId, String> positions, Reading stock) {
+        worked.add(supply, positions, stock);
         for (Entry<ElementId, Reach> load : stock.wired().factory().loads().entrySet()) {
             Reach reach = load.getValue();
             if (stock.has(reach.part())) {
@@ -65,6 +76,26 @@ public final class Working {
     /** The most volts across the load at that supply point. */
     public double volts(SupplyPoint supply, ElementId load) {
         return most(volts, supply, load);
+    }
+
+    /**
+     * Volts across a load, or at an input, while the circuit's own switches work it, first end against the other; empty where
+     * they do not, or do so both ways by turns.
+     */
+    public OptionalDouble worked(CircuitId circuit, ElementId element, SupplyPoint supply) {
+        return worked.volts(circuit, element, supply);
+    }
+
+    /** Whether the circuit's own switches change what the load gets by a good part of the battery's volts. */
+    boolean isWorkedBy(CircuitId circuit, ElementId load, SupplyPoint supply) {
+        double least = WorkedLoads.LEAST_SHARE * supply.volts().value();
+        OptionalDouble own = worked(circuit, load, supply);
+        return own.isPresent() && Math.abs(own.getAsDouble()) > least && worked.moves(circuit, load, supply) > least;
+    }
+
+    /** How far from a level the next one is that the input sees in the stock vehicle; empty when it sees no other. */
+    public OptionalDouble gap(ElementId input, SupplyPoint supply, double level) {
+        return worked.gap(input, supply, level);
     }
 
     /** The level that something in the car works the input to: low or high, and not what it reads at rest. */

@@ -1,0 +1,41 @@
+package org.loomproof.workshop.prover.explore;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.brief.sheet.ElementId;
+import org.loomproof.workshop.prover.state.Condition;
+import org.loomproof.workshop.prover.state.Space;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
+
+/** The loads that a circuit's own switches work in the stock vehicle, with a charged battery. */
+public final class WorkedLoads {
+
+    /** A load works when it gets more than this share of the battery's volts. */
+    public static final double LEAST_SHARE = 0.1;
+
+    private WorkedLoads() {}
+
+    /** Those loads, in the sheet's order. */
+    public static List<ElementId> list(Brief brief, Vehicle stock, CircuitId circuit) {
+        Set<ElementId> worked = new LinkedHashSet<>();
+        for (Area area : Area.list(stock.wired(), stock.wired())) {
+            Vehicle part = stock.restrictedTo(area, brief);
+            if (part.wired().network().hasNode(part.wired().factory().before().get(circuit))) {
+                Space space = Space.of(
+                        brief.sheet(),
+                        List.<Condition>of(),
+                        area.parts(),
+                        stock.wired().switches(),
+                        List.of());
+                Working working = StockTable.at(space, part, brief.sheet(), SupplyPoint.REST);
+                stock.wired().factory().loads().keySet().stream()
+                        .filter(load -> working.isWorkedBy(circuit, load, SupplyPoint.REST))
+                        .forEach(worked::add);
+            }
+        }
+        return List.copyOf(worked);
+    }
+}
