@@ -63,6 +63,22 @@ class BenchCardTest {
                 .contains("Not chosen: A make contact (87)");
     }
 
+    /**
+     * A coil's terminal takes the lead of 0.5 mm² and the diode's wire of 0.5 mm²: 1 mm², red. The one towards the fuse takes 0.75
+     * and 0.5 mm²: 1.25 mm², blue. The cut wire of 4 mm² is too thick to solder: yellow, 12 AWG, 70 lbf.
+     */
+    @Test
+    void everyJointSaysWhatToUseWhereTheWorkIs() {
+        assertThat(row("P1-5").getTextContent())
+                .contains("tap on ignition: bare 12.7 mm without cutting, wrap, solder, support, sleeve")
+                .contains("K1 terminal 85: red push-on terminal, for 1 mm²; holds 36 N (8 lbf)")
+                .contains("K1 terminal 86: blue push-on terminal, for 1.25 mm²; holds 36 N (8 lbf)")
+                .contains("starter, cut, side before the cut: yellow crimp splice, for 4 mm²; holds 312 N (70 lbf)");
+        assertThat(row("P1-2").getTextContent())
+                .contains("own screw on bare metal: red ring terminal, for 1 mm²; holds 89 N (20 lbf)");
+        assertThat(CARD.text()).contains("between insulation and barrel 0.25 mm to 0.75 mm");
+    }
+
     @Test
     void aWireThatTwoLeadsShareIsListedAsNewOnlyOnce() {
         Hookup.Connect second = new Hookup.Connect(

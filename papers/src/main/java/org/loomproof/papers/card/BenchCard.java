@@ -14,9 +14,18 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.quantity.Metres;
+import org.loomproof.workshop.quantity.SquareMillimetres;
+import org.loomproof.workshop.trade.connector.Workmanship;
+import org.loomproof.workshop.trade.wire.Copper;
 
 /** The loom plug by plug, each lead once, with a box to tick; then the parts and the wires to add. */
 public final class BenchCard {
+
+    /** Conductors on either side of where the gap at a crimp changes: 20 and 18 AWG. */
+    private static final SquareMillimetres THIN = Copper.area(20);
+
+    private static final SquareMillimetres THICK = Copper.area(18);
 
     private final Brief brief;
     private final Plan plan;
@@ -43,6 +52,15 @@ public final class BenchCard {
                                 "bench-card.joints",
                                 words.joint(brief.order().shop().joint())))
                 .styled("joints"));
+        content.add(Element.of(
+                        "p",
+                        words.of(
+                                "bench-card.crimps",
+                                gap(Workmanship.leastGap()),
+                                gap(Workmanship.mostGap(THIN)),
+                                gap(Workmanship.mostGap(THICK)),
+                                Math.round(100 * Workmanship.retentionShare())))
+                .styled("joints"));
         content.add(Parts.cautions(words.of("bench-card.cautions"), plan.cautions(), words));
         leadsByPlug().forEach((plug, leads) -> content.add(plug(plug, leads)));
         content.add(new PartTable(plan, words).section());
@@ -50,6 +68,10 @@ public final class BenchCard {
         String title = words.of(
                 "page.title", words.of("bench-card.title"), brief.order().job());
         return Page.of(words.messages().locale(), title, "bench-card", content);
+    }
+
+    private String gap(Metres gap) {
+        return words.millimetres(gap);
     }
 
     private Element signature() {

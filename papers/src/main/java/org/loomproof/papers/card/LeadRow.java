@@ -136,6 +136,9 @@ final class LeadRow {
             details = details.add(
                     Element.of("dt", words.of("bench-card.wires")),
                     Element.of("dd").add(list));
+            details = details.add(
+                    Element.of("dt", words.of("bench-card.joints-here")),
+                    Element.of("dd").add(Parts.sentences("joints-here", new Joints(brief, plan, words).at(wires))));
         }
         List<Choice> set = brief.kit().standing(plan.settings(), lead.id());
         if (!set.isEmpty()) {

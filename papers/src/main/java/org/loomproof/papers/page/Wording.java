@@ -15,8 +15,11 @@ import org.loomproof.workshop.brief.sheet.Where;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.quantity.Figures;
+import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.quantity.Quantity;
 import org.loomproof.workshop.quantity.SquareMillimetres;
+import org.loomproof.workshop.sizing.ResistorHeat;
 import org.loomproof.workshop.trade.wire.Conductor;
 import org.loomproof.workshop.trade.wire.Conductors;
 import org.loomproof.workshop.wiring.ControllerFeed;
@@ -109,6 +112,11 @@ public record Wording(Messages messages) {
         return quantity.toString().replace(' ', '\u00A0');
     }
 
+    /** A short length, in millimetres. */
+    public String millimetres(Metres length) {
+        return Figures.plain(length.value() * 1000) + "\u00A0mm";
+    }
+
     /** A conductor's size as the trade buys it, metric or gauge. */
     public String size(SquareMillimetres area) {
         return Conductors.find(area)
@@ -146,7 +154,13 @@ public record Wording(Messages messages) {
                         figure(p.makeRating()),
                         figure(p.breakRating()));
             case AddedPart.Diode p -> of("part.diode.ratings", figure(p.rating()), figure(p.reverse()));
-            case AddedPart.Resistor p -> figure(p.resistance());
+            case AddedPart.Resistor p ->
+                ResistorHeat.size(ResistorHeat.most(p.resistance()))
+                        .map(size -> of("part.resistor.ratings", figure(p.resistance()), figure(size)))
+                        .orElseGet(() -> of(
+                                "part.resistor.too-hot",
+                                figure(p.resistance()),
+                                figure(ResistorHeat.most(p.resistance()))));
             case AddedPart.Fuse p -> figure(p.rating());
             case AddedPart.Load p -> of("part.load.ratings", figure(p.draws()));
             case AddedPart.PinSwitch p -> of("part.pin-switch.ratings");

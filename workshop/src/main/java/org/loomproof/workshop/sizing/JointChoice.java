@@ -1,6 +1,9 @@
 package org.loomproof.workshop.sizing;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.trade.connector.CrimpPull;
@@ -8,15 +11,20 @@ import org.loomproof.workshop.trade.connector.InsulatedTerminal;
 import org.loomproof.workshop.trade.connector.Workmanship;
 
 /**
- * How one end of a wire is joined, by its size and its place.
+ * How conductors are joined at one place, by their sizes and by what the place is.
  *
  * @param method what is done
- * @param sleeve the size of tap, splice or terminal; none for a soldered joint, or when no insulated one takes the conductor
+ * @param by what the sleeve is chosen by: one conductor, or all together that share a barrel
+ * @param sleeve the size of tap, splice or terminal; none for a soldered joint, or when no insulated one takes so much copper
  * @param strip how much insulation comes off; none where a tap bites through it, and where it is the barrel's length
- * @param pull what the crimp must withstand; none for a soldered joint and for a tap
+ * @param pull what the crimp must withstand: the thinnest conductor comes out first; none for a soldered joint and for a tap
  */
 public record JointChoice(
-        Method method, Optional<InsulatedTerminal> sleeve, Optional<Metres> strip, Optional<CrimpPull> pull) {
+        Method method,
+        SquareMillimetres by,
+        Optional<InsulatedTerminal> sleeve,
+        Optional<Metres> strip,
+        Optional<CrimpPull> pull) {
 
     /** What is done at a joint. */
     public enum Method {
@@ -24,9 +32,9 @@ public record JointChoice(
         WRAP_AND_SOLDER,
         /** A tap connector around the factory conductor. */
         TAP_CONNECTOR,
-        /** Both conductors in one crimped splice. */
+        /** All conductors in one crimped barrel. */
         CRIMP_SPLICE,
-        /** Two ends wrapped, soldered, supported and sleeved. */
+        /** Ends wrapped, soldered, supported and sleeved. */
         SOLDER_SPLICE,
         /** A push-on terminal on a relay, fuse holder or load. */
         TERMINAL,
@@ -34,62 +42,79 @@ public record JointChoice(
         RING
     }
 
-    /** Whether a factory wire carries what must not hang on a tap connector: supply or starter. */
+    /** What a factory wire carries: a tap connector will do for a signal only. */
     public enum Carries {
         SIGNAL,
         POWER
     }
 
     /**
-     * A joint on a whole factory wire. Tap connectors are for signals only, and are chosen by the factory conductor; what
-     * carries power is wrapped and soldered, or spliced when it is too thick for that.
+     * A joint on a whole factory wire. A tap connector is chosen by the factory conductor; where the wire carries power it is
+     * wrapped and soldered, or spliced when it is too thick for that.
      *
      * @param factory the factory conductor
-     * @param own the added one
+     * @param own the added ones
      * @param solder whether the shop solders
      */
     public static JointChoice onWhole(
-            SquareMillimetres factory, SquareMillimetres own, Carries carries, boolean solder) {
+            SquareMillimetres factory, List<SquareMillimetres> own, Carries carries, boolean solder) {
         if (solder && isSolderable(factory)) {
-            return soldered(Method.WRAP_AND_SOLDER);
+            return soldered(Method.WRAP_AND_SOLDER, factory);
         }
         return switch (carries) {
             case SIGNAL ->
                 new JointChoice(
-                        Method.TAP_CONNECTOR, InsulatedTerminal.find(factory), Optional.empty(), Optional.empty());
-            case POWER -> splice(factory, own);
+                        Method.TAP_CONNECTOR,
+                        factory,
+                        InsulatedTerminal.find(factory),
+                        Optional.empty(),
+                        Optional.empty());
+            case POWER -> {
+                List<SquareMillimetres> all = with(factory, own);
+                yield crimped(Method.CRIMP_SPLICE, together(all), all);
+            }
         };
     }
 
-    /** A joint at a cut end of a factory wire, or of one loose conductor with another. */
-    public static JointChoice onEnd(SquareMillimetres factory, SquareMillimetres own, boolean solder) {
-        return solder && isSolderable(factory) && isSolderable(own)
-                ? soldered(Method.SOLDER_SPLICE)
-                : splice(factory, own);
+    /** A joint at the end of a conductor, such as a cut factory wire: the others come from the other side of the splice. */
+    public static JointChoice onEnd(SquareMillimetres end, List<SquareMillimetres> own, boolean solder) {
+        List<SquareMillimetres> all = with(end, own);
+        SquareMillimetres added = together(own);
+        return solder && all.stream().allMatch(JointChoice::isSolderable)
+                ? soldered(Method.SOLDER_SPLICE, end)
+                : crimped(Method.CRIMP_SPLICE, end.value() >= added.value() ? end : added, all);
     }
 
-    /** A terminal on a part, chosen by the conductor in it. */
-    public static JointChoice onPart(SquareMillimetres own) {
-        return crimped(Method.TERMINAL, own, own);
+    /** A terminal on a part, chosen by the conductors in it. */
+    public static JointChoice onPart(List<SquareMillimetres> own) {
+        return crimped(Method.TERMINAL, together(own), own);
     }
 
-    /** A ring on the body, chosen by the conductor in it. */
-    public static JointChoice onBody(SquareMillimetres own) {
-        return crimped(Method.RING, own, own);
+    /** A ring on the body, chosen by the conductors in it. */
+    public static JointChoice onBody(List<SquareMillimetres> own) {
+        return crimped(Method.RING, together(own), own);
     }
 
-    private static JointChoice splice(SquareMillimetres factory, SquareMillimetres own) {
-        // The barrel must take the thicker; the thinner, doubled over, is what pulls out first.
-        boolean ownThicker = own.value() > factory.value();
-        return crimped(Method.CRIMP_SPLICE, ownThicker ? own : factory, ownThicker ? factory : own);
+    /** Conductors that share a barrel count by all their copper (NASA-STD-8739.4 Change 6, before 19.12). */
+    private static SquareMillimetres together(List<SquareMillimetres> conductors) {
+        return new SquareMillimetres(
+                conductors.stream().mapToDouble(SquareMillimetres::value).sum());
     }
 
-    private static JointChoice crimped(Method method, SquareMillimetres thicker, SquareMillimetres thinner) {
-        return new JointChoice(method, InsulatedTerminal.find(thicker), Optional.empty(), CrimpPull.find(thinner));
+    private static List<SquareMillimetres> with(SquareMillimetres one, List<SquareMillimetres> others) {
+        return Stream.concat(Stream.of(one), others.stream()).toList();
     }
 
-    private static JointChoice soldered(Method method) {
-        return new JointChoice(method, Optional.empty(), Optional.of(Workmanship.wrappedStrip()), Optional.empty());
+    private static JointChoice crimped(Method method, SquareMillimetres barrel, List<SquareMillimetres> conductors) {
+        SquareMillimetres thinnest = conductors.stream()
+                .min(Comparator.comparingDouble(SquareMillimetres::value))
+                .orElseThrow(() -> new IllegalArgumentException("a joint without conductors"));
+        return new JointChoice(
+                method, barrel, InsulatedTerminal.find(barrel), Optional.empty(), CrimpPull.find(thinnest));
+    }
+
+    private static JointChoice soldered(Method method, SquareMillimetres by) {
+        return new JointChoice(method, by, Optional.empty(), Optional.of(Workmanship.wrappedStrip()), Optional.empty());
     }
 
     private static boolean isSolderable(SquareMillimetres conductor) {

@@ -2,6 +2,7 @@ package org.loomproof.workshop.sizing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,15 +48,15 @@ class JointChoiceTest {
     /** The commonest bad joint: a lead of 0.5 mm² tapped onto a factory wire of 2.5 mm² needs a blue tap, its relay end a red terminal. */
     @Test
     void theTapGoesByTheFactoryConductorAndTheTerminalByTheLead() {
-        JointChoice tap = JointChoice.onWhole(mm2(2.5), mm2(0.5), Carries.SIGNAL, CRIMPS);
+        JointChoice tap = JointChoice.onWhole(mm2(2.5), List.of(mm2(0.5)), Carries.SIGNAL, CRIMPS);
         assertThat(tap.method()).isEqualTo(Method.TAP_CONNECTOR);
         assertThat(tap.sleeve()).contains(InsulatedTerminal.BLUE);
-        assertThat(JointChoice.onPart(mm2(0.5)).sleeve()).contains(InsulatedTerminal.RED);
+        assertThat(JointChoice.onPart(List.of(mm2(0.5))).sleeve()).contains(InsulatedTerminal.RED);
     }
 
     @Test
     void aWrappedJointIsStrippedHalfAnInch() {
-        JointChoice joint = JointChoice.onWhole(mm2(1.5), mm2(0.75), Carries.SIGNAL, SOLDERS);
+        JointChoice joint = JointChoice.onWhole(mm2(1.5), List.of(mm2(0.75)), Carries.SIGNAL, SOLDERS);
         assertThat(joint.method()).isEqualTo(Method.WRAP_AND_SOLDER);
         assertThat(joint.strip()).contains(new Metres(0.0127));
         assertThat(joint.pull()).isEmpty();
@@ -63,7 +64,7 @@ class JointChoiceTest {
 
     @Test
     void whatCarriesPowerIsNeverHungOnATapConnector() {
-        JointChoice joint = JointChoice.onWhole(mm2(4), mm2(1.5), Carries.POWER, CRIMPS);
+        JointChoice joint = JointChoice.onWhole(mm2(4), List.of(mm2(1.5)), Carries.POWER, CRIMPS);
         assertThat(joint.method()).isEqualTo(Method.CRIMP_SPLICE);
         assertThat(joint.sleeve()).contains(InsulatedTerminal.YELLOW);
         // 1.5 mm² pulls out first, and counts as the next thinner gauge: 16 AWG, 30 lbf.
@@ -72,8 +73,20 @@ class JointChoiceTest {
 
     @Test
     void aThickConductorIsCrimpedEvenWhereTheShopSolders() {
-        assertThat(JointChoice.onEnd(mm2(4), mm2(4), SOLDERS).method()).isEqualTo(Method.CRIMP_SPLICE);
-        assertThat(JointChoice.onEnd(mm2(2.5), mm2(2.5), SOLDERS).method()).isEqualTo(Method.SOLDER_SPLICE);
+        assertThat(JointChoice.onEnd(mm2(4), List.of(mm2(4)), SOLDERS).method()).isEqualTo(Method.CRIMP_SPLICE);
+        assertThat(JointChoice.onEnd(mm2(2.5), List.of(mm2(2.5)), SOLDERS).method())
+                .isEqualTo(Method.SOLDER_SPLICE);
+    }
+
+    /** NASA-STD-8739.4 Change 6, before 19.12 (read): copper in one barrel adds up. 0.5 and 0.75 mm² make 1.25 mm²: blue, not red. */
+    @Test
+    void conductorsThatShareATerminalCountTogether() {
+        JointChoice both = JointChoice.onPart(List.of(mm2(0.5), mm2(0.75)));
+        assertThat(both.sleeve()).contains(InsulatedTerminal.BLUE);
+        assertThat(both.by().value()).isEqualTo(1.25);
+        // 0.5 mm² is a little thinner than 20 AWG (0.518 mm²): 22 AWG, 8 lbf.
+        assertThat(both.pull()).contains(new CrimpPull(35.6, 8));
+        assertThat(JointChoice.onBody(List.of(mm2(6), mm2(4))).sleeve()).isEmpty();
     }
 
     /** UL 486A, commercial, as printed in a connector maker's specification (read): newtons and pounds. */

@@ -15,6 +15,7 @@ import org.loomproof.workshop.planner.coupling.Driving;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
 import org.loomproof.workshop.planner.explain.Measurements;
 import org.loomproof.workshop.planner.explain.Terms;
+import org.loomproof.workshop.planner.survey.Duties;
 import org.loomproof.workshop.planner.survey.Family;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.quantity.Amps;
@@ -165,7 +166,11 @@ final class FactoryOutputs {
                     .map(Line::carries)
                     .reduce((a, b) -> a.value() >= b.value() ? a : b)
                     .orElseThrow();
-            Optional<RelayType> relay = job.relayFor(most, lead.port(), lines.size());
+            Amps contact = lines.stream()
+                    .map(l -> Duties.of(l.of().circuit()).rating(l.carries()))
+                    .reduce((a, b) -> a.value() >= b.value() ? a : b)
+                    .orElseThrow();
+            Optional<RelayType> relay = job.relayFor(contact, lead.port(), lines.size());
             if (relay.isEmpty()) {
                 if (options.isEmpty()) {
                     options.add(AddedLoads.tooWeak(job, lead, wish));

@@ -20,6 +20,7 @@ import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.planner.coupling.BreakContact;
 import org.loomproof.workshop.planner.explain.Measurements;
+import org.loomproof.workshop.planner.survey.Duties;
 import org.loomproof.workshop.planner.survey.Family;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.planner.survey.Joint;
@@ -148,7 +149,11 @@ public final class StarterInterruptRule implements Rule {
                 .map(c -> carries(job, c))
                 .reduce((a, b) -> a.value() >= b.value() ? a : b)
                 .orElseThrow();
-        RelayChoice.Need need = job.need(new Amps(0), most, armed.port(), starters.size());
+        Amps contact = starters.stream()
+                .map(c -> Duties.of(c).rating(carries(job, c)))
+                .reduce((a, b) -> a.value() >= b.value() ? a : b)
+                .orElseThrow();
+        RelayChoice.Need need = job.need(new Amps(0), contact, armed.port(), starters.size());
         List<Phrase> reasons = new ArrayList<>(lost);
         Optional<RelayType> relay =
                 fromBox(job, need, starters.size(), reasons).or(() -> RelayChoice.first(job.listRelays(), need));
