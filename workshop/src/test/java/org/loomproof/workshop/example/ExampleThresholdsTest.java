@@ -55,6 +55,7 @@ class ExampleThresholdsTest {
             case PathStep.Switch s -> new PathStep.Switch(s.id(), s.operatedBy(), s.closedAt(), ohms);
             case PathStep.Load l -> new PathStep.Load(l.id(), l.kind(), ohms);
             case PathStep.Resistor r -> new PathStep.Resistor(r.id(), ohms);
+            case PathStep.Fuse f -> new PathStep.Fuse(f.id(), f.rating(), ohms);
             case PathStep.Wire w -> new PathStep.Wire(w.id(), ohms);
             default -> throw new IllegalArgumentException(element + " has no resistance to move");
         };

@@ -30,6 +30,7 @@ public record Extra(
         OVERRIDE_BUTTON,
         SHOCK_SENSOR,
         SOUNDER,
+        ACTUATOR,
         INTERRUPT_RELAY,
         RELAY_SOCKET,
         OTHER;

@@ -168,7 +168,8 @@ final class LockCuts {
         return Option.of(Aside.allHeld(List.of(lock, unlock), WISH, waiting));
     }
 
-    private static Optional<Side> side(Lead lead) {
+    /** Which pole an output gives; empty for what is no output. */
+    static Optional<Side> side(Lead lead) {
         return switch (lead.port()) {
             case Port.LowSide out -> Optional.of(Side.LOW);
             case Port.HighSide out -> Optional.of(Side.HIGH);

@@ -13,6 +13,7 @@ import org.loomproof.workshop.brief.sheet.CircuitRole;
 import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.planner.survey.Joint;
 import org.loomproof.workshop.trade.wire.AllowedDrop;
+import org.loomproof.workshop.words.Phrase;
 
 /**
  * The locks are worked at the wires of the lock switch. Both directions stand or fall together: a car that can be locked and
@@ -65,12 +66,26 @@ public final class LocksRule implements Rule {
             if (cutIn.isPresent()) {
                 return List.of(withTheRest(leads, pair, cutIn.get()));
             }
+            if (hasNone(job, CircuitRole.LOCK) && hasNone(job, CircuitRole.UNLOCK)) {
+                Optional<Option> added =
+                        LockActuators.option(job, lock.get(), unlock.get(), Phrase.of("rule.actuators.no-locks"));
+                if (added.isPresent()) {
+                    return List.of(withTheRest(leads, pair, added.get()));
+                }
+            }
         }
         List<List<Option>> ways = pair.stream().map(lead -> ways(job, lead)).toList();
         Optional<Refusal> refusal = ways.stream()
                 .flatMap(List::stream)
                 .flatMap(o -> o.refusals().stream())
                 .findFirst();
+        if (refusal.isPresent() && lock.isPresent() && unlock.isPresent()) {
+            Optional<Option> added =
+                    LockActuators.option(job, lock.get(), unlock.get(), Phrase.of("rule.actuators.instead"));
+            if (added.isPresent()) {
+                return List.of(withTheRest(leads, pair, added.get()));
+            }
+        }
         if (refusal.isPresent()) {
             return List.of(Option.refused(refusal.get(), Aside.allRefused(leads, WISH)));
         }
@@ -98,6 +113,10 @@ public final class LocksRule implements Rule {
 
     private static Optional<Lead> first(List<Lead> leads, LeadRole role) {
         return leads.stream().filter(l -> l.role() == role).findFirst();
+    }
+
+    private static boolean hasNone(Job job, CircuitRole role) {
+        return job.finder().list(role).isEmpty();
     }
 
     private static List<Option> ways(Job job, Lead lead) {
