@@ -11,12 +11,10 @@ final class ChannelBranches extends CurvedBranches {
     private final ChannelCurve[] curves;
 
     ChannelBranches(Layout layout, Tangents tangents) {
-        super(tangents);
+        super(layout, tangents, Term.Channel.class);
         curves = new ChannelCurve[tangents.count];
-        for (int k = 0; k < curves.length; k++) {
-            if (layout.terms[tangents.branch[k]] instanceof Term.Channel channel) {
-                curves[k] = channel.curve();
-            }
+        for (int k : own) {
+            curves[k] = ((Term.Channel) layout.terms[tangents.branch[k]]).curve();
         }
     }
 
@@ -59,5 +57,17 @@ final class ChannelBranches extends CurvedBranches {
     @Override
     double curveAmps(int k, double volts) {
         return curves[k].amps(volts);
+    }
+
+    @Override
+    void addMisses(double[] volts, double[] leaving) {
+        for (int k : own) {
+            if (tangents.active[k]) {
+                double v = volts[tangents.from[k]] - volts[tangents.to[k]];
+                double miss = curves[k].amps(v) - tangents.curveAmps(k, v);
+                leaving[tangents.from[k]] += miss;
+                leaving[tangents.to[k]] -= miss;
+            }
+        }
     }
 }

@@ -1,11 +1,20 @@
 package org.loomproof.network.solve;
 
+import java.util.stream.IntStream;
+import org.loomproof.network.law.Term;
+
 /** One kind of curve: how its tangents are placed. Curves are numbered over all kinds, see {@link Tangents}. */
 abstract sealed class CurvedBranches permits JunctionBranches, FilamentBranches, ChannelBranches {
     final Tangents tangents;
 
-    CurvedBranches(Tangents tangents) {
+    /** The curves of this kind, ascending. */
+    final int[] own;
+
+    CurvedBranches(Layout layout, Tangents tangents, Class<? extends Term> kind) {
         this.tangents = tangents;
+        own = IntStream.range(0, tangents.count)
+                .filter(k -> kind.isInstance(layout.terms[tangents.branch[k]]))
+                .toArray();
     }
 
     /**
@@ -30,8 +39,6 @@ abstract sealed class CurvedBranches permits JunctionBranches, FilamentBranches,
         return 0;
     }
 
-    /** How far the curve's current at this voltage is from the tangent's, amps: read from the curve itself. */
-    double missAmps(int k, double volts) {
-        return curveAmps(k, volts) - tangents.curveAmps(k, volts);
-    }
+    /** Adds to the current leaving each rank what the curves of this kind differ from their tangents at these voltages. */
+    abstract void addMisses(double[] volts, double[] leaving);
 }

@@ -1,11 +1,13 @@
 package org.loomproof.network.solve;
 
 import java.util.Arrays;
+import java.util.List;
 import org.loomproof.network.law.Term;
 
 /** All curved branches of a network: each has a tangent and a kind that knows how to move it. */
 final class Curves {
     final Tangents tangents;
+    private final List<CurvedBranches> kinds;
     private final CurvedBranches[] kindOf;
     private final int[] curveOfBranch;
     private Trust trust;
@@ -16,6 +18,7 @@ final class Curves {
         JunctionBranches junctions = new JunctionBranches(layout, tangents);
         FilamentBranches filaments = new FilamentBranches(layout, tangents);
         ChannelBranches channels = new ChannelBranches(layout, tangents);
+        kinds = List.of(junctions, filaments, channels);
         kindOf = new CurvedBranches[tangents.count];
         curveOfBranch = new int[layout.branchCount];
         Arrays.fill(curveOfBranch, -1);
@@ -85,9 +88,11 @@ final class Curves {
         return curveOfBranch[branch];
     }
 
-    /** How far a curve's current at these voltages is from its tangent's. */
-    double missAmps(int k, double[] volts) {
-        return kindOf[k].missAmps(k, volts[tangents.from[k]] - volts[tangents.to[k]]);
+    /** Adds to the current leaving each rank what the curves differ from their tangents at these voltages. */
+    void addMisses(double[] volts, double[] leaving) {
+        for (CurvedBranches kind : kinds) {
+            kind.addMisses(volts, leaving);
+        }
     }
 
     /** The exact current of an active curve, with what leaks beside it. */

@@ -115,6 +115,16 @@ final class Factorisation {
         return amps[branch];
     }
 
+    /** Conductances of all branches; live. */
+    double[] siemens() {
+        return siemens;
+    }
+
+    /** Constant currents of all branches; live. */
+    double[] amps() {
+        return amps;
+    }
+
     /** Nodes eliminated so far: a measure of work. */
     long eliminations() {
         return eliminations;
@@ -291,13 +301,6 @@ final class Factorisation {
                 }
                 volts[k] = sum * inversePivot[k];
             }
-        }
-    }
-
-    /** Currents of all branches, from first end to second, at these voltages. */
-    void amps(double[] volts, int[] from, int[] to, double[] branchAmps) {
-        for (int b = 0; b < branchAmps.length; b++) {
-            branchAmps[b] = siemens[b] * (volts[from[b]] - volts[to[b]]) + amps[b];
         }
     }
 }

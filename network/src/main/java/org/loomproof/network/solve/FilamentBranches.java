@@ -12,14 +12,12 @@ final class FilamentBranches extends CurvedBranches {
     private final double[] glowVolts;
 
     FilamentBranches(Layout layout, Tangents tangents) {
-        super(tangents);
+        super(layout, tangents, Term.Filament.class);
         curves = new FilamentCurve[tangents.count];
         glowVolts = new double[tangents.count];
-        for (int k = 0; k < curves.length; k++) {
-            if (layout.terms[tangents.branch[k]] instanceof Term.Filament filament) {
-                curves[k] = filament.curve();
-                glowVolts[k] = curves[k].glowVolts();
-            }
+        for (int k : own) {
+            curves[k] = ((Term.Filament) layout.terms[tangents.branch[k]]).curve();
+            glowVolts[k] = curves[k].glowVolts();
         }
     }
 
@@ -59,5 +57,17 @@ final class FilamentBranches extends CurvedBranches {
     @Override
     double curveAmps(int k, double volts) {
         return curves[k].amps(volts);
+    }
+
+    @Override
+    void addMisses(double[] volts, double[] leaving) {
+        for (int k : own) {
+            if (tangents.active[k]) {
+                double v = volts[tangents.from[k]] - volts[tangents.to[k]];
+                double miss = curves[k].amps(v) - tangents.curveAmps(k, v);
+                leaving[tangents.from[k]] += miss;
+                leaving[tangents.to[k]] -= miss;
+            }
+        }
     }
 }

@@ -23,7 +23,7 @@ final class JunctionBranches extends CurvedBranches {
     private final ShockleyCurve[] curves;
 
     JunctionBranches(Layout layout, Tangents tangents) {
-        super(tangents);
+        super(layout, tangents, Term.Junction.class);
         int count = tangents.count;
         saturationAmps = new double[count];
         slopeVolts = new double[count];
@@ -31,16 +31,14 @@ final class JunctionBranches extends CurvedBranches {
         kneeVolts = new double[count];
         blockedVolts = new double[count];
         curves = new ShockleyCurve[count];
-        for (int k = 0; k < count; k++) {
-            if (layout.terms[tangents.branch[k]] instanceof Term.Junction junction) {
-                ShockleyCurve curve = junction.curve();
-                curves[k] = curve;
-                saturationAmps[k] = curve.saturationAmps();
-                slopeVolts[k] = curve.slopeVolts();
-                seriesOhms[k] = curve.seriesOhms();
-                kneeVolts[k] = curve.junctionVolts(KNEE_AMPS);
-                blockedVolts[k] = -BLOCKED_SLOPES * curve.slopeVolts();
-            }
+        for (int k : own) {
+            ShockleyCurve curve = ((Term.Junction) layout.terms[tangents.branch[k]]).curve();
+            curves[k] = curve;
+            saturationAmps[k] = curve.saturationAmps();
+            slopeVolts[k] = curve.slopeVolts();
+            seriesOhms[k] = curve.seriesOhms();
+            kneeVolts[k] = curve.junctionVolts(KNEE_AMPS);
+            blockedVolts[k] = -BLOCKED_SLOPES * curve.slopeVolts();
         }
     }
 
@@ -99,13 +97,26 @@ final class JunctionBranches extends CurvedBranches {
         return ShockleyCurve.LEAK_SIEMENS;
     }
 
-    /** The series resistance takes its drop at the promised current; what is left is put to the exponential. */
     @Override
-    double missAmps(int k, double branchVolts) {
+    void addMisses(double[] volts, double[] leaving) {
+        for (int k : own) {
+            if (tangents.active[k]) {
+                double miss = missAmps(k, volts[tangents.from[k]] - volts[tangents.to[k]]);
+                leaving[tangents.from[k]] += miss;
+                leaving[tangents.to[k]] -= miss;
+            }
+        }
+    }
+
+    /** The series resistance takes its drop at the promised current; what is left is put to the exponential. */
+    private double missAmps(int k, double branchVolts) {
         double promised = tangents.curveAmps(k, branchVolts);
         double u = branchVolts - seriesOhms[k] * promised;
         double is = saturationAmps[k];
-        double curve = u <= blockedVolts[k] ? -is : is * (Math.exp(u / slopeVolts[k]) - 1);
+        if (u <= blockedVolts[k]) {
+            return -is - promised;
+        }
+        double curve = is * (Math.exp(u / slopeVolts[k]) - 1);
         double steep = (Math.max(curve, 0) + is) / slopeVolts[k];
         return (curve - promised) / (1 + seriesOhms[k] * steep);
     }

@@ -54,27 +54,30 @@ final class KirchhoffCheck {
     private void addUp(double[] volts, double[] amps) {
         int[] from = layout.from;
         int[] to = layout.to;
+        double[] siemens = factorisation.siemens();
+        double[] constant = factorisation.amps();
         Arrays.fill(sum, 0);
-        factorisation.amps(volts, from, to, amps);
         for (int b : joining) {
-            double i = amps[b];
-            sum[from[b]] += i;
-            sum[to[b]] -= i;
+            int a = from[b];
+            int z = to[b];
+            double i = siemens[b] * (volts[a] - volts[z]) + constant[b];
+            amps[b] = i;
+            sum[a] += i;
+            sum[z] -= i;
         }
         for (int b : draining) {
-            sum[from[b]] += amps[b];
+            int a = from[b];
+            double i = siemens[b] * volts[a] + constant[b];
+            amps[b] = i;
+            sum[a] += i;
         }
         for (int b : feeding) {
-            sum[to[b]] -= amps[b];
+            int z = to[b];
+            double i = constant[b] - siemens[b] * volts[z];
+            amps[b] = i;
+            sum[z] -= i;
         }
-        Tangents tangents = curves.tangents;
-        for (int k = 0; k < tangents.count; k++) {
-            if (tangents.active[k]) {
-                double miss = curves.missAmps(k, volts);
-                sum[tangents.from[k]] += miss;
-                sum[tangents.to[k]] -= miss;
-            }
-        }
+        curves.addMisses(volts, sum);
     }
 
     private boolean holdsAgainstLargest(double[] amps, double absoluteAmps, double relative) {
