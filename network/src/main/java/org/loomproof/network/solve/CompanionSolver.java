@@ -24,6 +24,7 @@ public final class CompanionSolver {
     private final PointSolver points;
     private final List<Term> terms = new ArrayList<>();
     private final boolean[] counts;
+    private final double[] amps;
 
     public CompanionSolver(Network network) {
         layout = new Layout(network, CompanionSolver::straightened);
@@ -32,6 +33,7 @@ public final class CompanionSolver {
             terms.addAll(PartEquations.of(part).terms());
         }
         counts = new boolean[layout.branchCount];
+        amps = new double[layout.branchCount];
     }
 
     /** A filament is as straight as any resistance for as long as its temperature holds. */
@@ -124,7 +126,9 @@ public final class CompanionSolver {
 
     /** Whether voltages were found that satisfy Kirchhoff's current law at every node, to 1 uA + 1e-6. */
     public boolean solve() {
-        return points.solveAfresh() && points.checked();
+        boolean found = points.solveAfresh() && points.checked();
+        points.takeAmps(amps);
+        return found;
     }
 
     /** Voltages last found, by rank. Live: copy what is to be kept. */
@@ -134,7 +138,7 @@ public final class CompanionSolver {
 
     /** Branch currents last found. Live: copy what is to be kept. */
     public double[] amps() {
-        return points.amps();
+        return amps;
     }
 
     public double branchVolts(int branch) {

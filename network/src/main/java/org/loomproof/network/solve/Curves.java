@@ -1,6 +1,5 @@
 package org.loomproof.network.solve;
 
-import java.util.Arrays;
 import java.util.List;
 import org.loomproof.network.law.Term;
 
@@ -9,7 +8,6 @@ final class Curves {
     final Tangents tangents;
     private final List<CurvedBranches> kinds;
     private final CurvedBranches[] kindOf;
-    private final int[] curveOfBranch;
     private Trust trust;
 
     Curves(Layout layout, Factorisation factorisation) {
@@ -20,12 +18,8 @@ final class Curves {
         ChannelBranches channels = new ChannelBranches(layout, tangents);
         kinds = List.of(junctions, filaments, channels);
         kindOf = new CurvedBranches[tangents.count];
-        curveOfBranch = new int[layout.branchCount];
-        Arrays.fill(curveOfBranch, -1);
         for (int k = 0; k < tangents.count; k++) {
-            int branch = tangents.branch[k];
-            curveOfBranch[branch] = k;
-            kindOf[k] = switch (layout.terms[branch]) {
+            kindOf[k] = switch (layout.terms[tangents.branch[k]]) {
                 case Term.Junction j -> junctions;
                 case Term.Filament f -> filaments;
                 case Term.Channel c -> channels;
@@ -81,11 +75,6 @@ final class Curves {
                 kindOf[k].touch(k, v, kindOf[k].curveAmps(k, v));
             }
         }
-    }
-
-    /** The number of a branch's curve, or -1 for a straight one. */
-    int curveOf(int branch) {
-        return curveOfBranch[branch];
     }
 
     /** Adds to the current leaving each rank what the curves differ from their tangents at these voltages. */

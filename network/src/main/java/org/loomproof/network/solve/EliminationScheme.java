@@ -123,8 +123,9 @@ final class EliminationScheme {
         pairSlot = pairs.toArray();
     }
 
+    /** Slots that mean something. Currents into the chassis and branches from a node to itself need none. */
     int slotCount() {
-        return nowhere() + 1;
+        return joinSlots() + members.length;
     }
 
     /** Slot of the current fed into a rank: so many after its own number, which is the slot of its conductance to the chassis. */
@@ -137,19 +138,19 @@ final class EliminationScheme {
         return 2 * (rankCount + 1);
     }
 
-    /** Slot for what joins a node to itself and so has no effect: neither a current nor a join. */
-    int nowhere() {
-        return joinSlots() + members.length;
-    }
-
-    /** Slot of the conductance between two ranks, of which one may be the chassis. */
-    int slotBetween(int a, int b) {
+    /** Slot of the conductance between two ranks, of which one may be the chassis; {@code nowhere} for a rank with itself. */
+    int slotBetween(int a, int b, int nowhere) {
         int low = Math.min(a, b);
         int high = Math.max(a, b);
         if (low == high) {
-            return nowhere();
+            return nowhere;
         }
         return high == rankCount ? low : joinSlot(low, high);
+    }
+
+    /** Slot of the current fed into one end of a branch; {@code nowhere} for the chassis or if the other end is the same. */
+    int slotInto(int end, int otherEnd, int nowhere) {
+        return end == otherEnd || end == rankCount ? nowhere : currentSlots() + end;
     }
 
     private int joinSlot(int low, int high) {

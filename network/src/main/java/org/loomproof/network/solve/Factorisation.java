@@ -44,13 +44,20 @@ final class Factorisation {
     private final double[] inversePivot;
     private long eliminations;
 
+    /** Slots of joins that straight branches add to, and the ranks they join. */
+    private final int[] straightJoins;
+
+    private final int[] straightLow;
+    private final int[] straightHigh;
+
     Factorisation(EliminationScheme scheme, int[] from, int[] to, int[] curved) {
         this.scheme = scheme;
         this.curved = curved;
         siemens = new double[from.length];
         amps = new double[from.length];
+        int slots = scheme.slotCount() + from.length;
         own = new double[scheme.slotCount()];
-        values = new double[scheme.slotCount()];
+        values = new double[slots];
         inversePivot = new double[scheme.rankCount];
         changed = new int[scheme.slotCount()];
         isChanged = new boolean[scheme.slotCount()];
@@ -62,14 +69,16 @@ final class Factorisation {
             isCurved[b] = true;
         }
         List<IntList> lists = new ArrayList<>();
-        for (int slot = 0; slot < scheme.slotCount(); slot++) {
+        for (int slot = 0; slot < slots; slot++) {
             lists.add(new IntList());
         }
         for (int b = 0; b < from.length; b++) {
-            conductanceSlot[b] = scheme.slotBetween(from[b], to[b]);
-            drainedSlot[b] = from[b] == to[b] ? scheme.nowhere() : scheme.currentSlots() + from[b];
-            fedSlot[b] = from[b] == to[b] ? scheme.nowhere() : scheme.currentSlots() + to[b];
-            if (!isCurved[b] && from[b] != to[b]) {
+            // Each has a sink of its own, so that additions to sinks need not wait for each other.
+            int sink = scheme.slotCount() + b;
+            conductanceSlot[b] = scheme.slotBetween(from[b], to[b], sink);
+            drainedSlot[b] = scheme.slotInto(from[b], to[b], sink);
+            fedSlot[b] = scheme.slotInto(to[b], from[b], sink);
+            if (!isCurved[b]) {
                 lists.get(conductanceSlot[b]).add(b);
                 lists.get(drainedSlot[b]).add(~b);
                 lists.get(fedSlot[b]).add(b);
@@ -82,6 +91,38 @@ final class Factorisation {
             addingStart[slot + 1] = all.size();
         }
         adding = all.toArray();
+        IntList joins = new IntList();
+        IntList lows = new IntList();
+        IntList highs = new IntList();
+        for (int low = 0; low < scheme.rankCount; low++) {
+            for (int m = scheme.memberStart[low]; m < scheme.memberStart[low + 1]; m++) {
+                int slot = scheme.joinSlots() + m;
+                if (addingStart[slot + 1] > addingStart[slot]) {
+                    joins.add(slot);
+                    lows.add(low);
+                    highs.add(scheme.members[m]);
+                }
+            }
+        }
+        straightJoins = joins.toArray();
+        straightLow = lows.toArray();
+        straightHigh = highs.toArray();
+    }
+
+    /** For every rank but the chassis, the sum of the currents that leave it through straight branches at these voltages. */
+    void addUpStraight(double[] volts, double[] leaving) {
+        addUpChanged();
+        int currents = scheme.currentSlots();
+        for (int k = 0; k < scheme.rankCount; k++) {
+            leaving[k] = own[k] * volts[k] - own[currents + k];
+        }
+        for (int j = 0; j < straightJoins.length; j++) {
+            int low = straightLow[j];
+            int high = straightHigh[j];
+            double amps = own[straightJoins[j]] * (volts[low] - volts[high]);
+            leaving[low] += amps;
+            leaving[high] -= amps;
+        }
     }
 
     /** The branch carries i = siemens v + amps from its first end to its second. */
@@ -100,7 +141,7 @@ final class Factorisation {
     }
 
     private void change(int slot) {
-        if (!isChanged[slot]) {
+        if (slot < own.length && !isChanged[slot]) {
             isChanged[slot] = true;
             changed[changedCount++] = slot;
         }
@@ -115,14 +156,9 @@ final class Factorisation {
         return amps[branch];
     }
 
-    /** Conductances of all branches; live. */
-    double[] siemens() {
-        return siemens;
-    }
-
-    /** Constant currents of all branches; live. */
-    double[] amps() {
-        return amps;
+    /** Current of a branch, from its first end to its second, at the voltage across it. */
+    double amps(int branch, double branchVolts) {
+        return siemens[branch] * branchVolts + amps[branch];
     }
 
     /** Nodes eliminated so far: a measure of work. */

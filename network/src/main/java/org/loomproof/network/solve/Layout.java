@@ -23,6 +23,14 @@ final class Layout {
     /** How the network is eliminated. */
     final EliminationScheme scheme;
 
+    /** All branches that are curved, ascending. */
+    final int[] curved;
+
+    private final int[] curveOfBranch;
+
+    /** What a setting makes of each branch. */
+    final BranchRules rules;
+
     /** What decides where each curve stands. */
     final Neighbourhoods neighbourhoods;
 
@@ -106,6 +114,14 @@ final class Layout {
         }
         thresholdPlus = thresholdEnds.stream().mapToInt(t -> rankOfNode[t[1]]).toArray();
         thresholdMinus = thresholdEnds.stream().mapToInt(t -> rankOfNode[t[2]]).toArray();
+        curved =
+                IntStream.range(0, branchCount).filter(b -> terms[b].isCurved()).toArray();
+        curveOfBranch = new int[branchCount];
+        Arrays.fill(curveOfBranch, -1);
+        for (int k = 0; k < curved.length; k++) {
+            curveOfBranch[curved[k]] = k;
+        }
+        rules = new BranchRules(allTerms, partOf, firstBranch);
         neighbourhoods = new Neighbourhoods(this);
     }
 
@@ -113,9 +129,9 @@ final class Layout {
         return rankCount;
     }
 
-    /** All branches that are curved, ascending. */
-    int[] curved() {
-        return IntStream.range(0, branchCount).filter(b -> terms[b].isCurved()).toArray();
+    /** The number of a branch's curve, its place in {@link #curved}, or -1 for a straight one. */
+    int curveOf(int branch) {
+        return curveOfBranch[branch];
     }
 
     private int[] pinNodes(Part part, PartEquations equations, int firstInner) {

@@ -27,7 +27,7 @@ final class Neighbourhoods {
     private final int[][] bits;
 
     Neighbourhoods(Layout layout) {
-        int[] curves = layout.curved();
+        int[] curves = layout.curved;
         List<List<Integer>> touching = touching(layout);
         List<List<int[]>> found = IntStream.range(0, layout.branchCount)
                 .mapToObj(b -> (List<int[]>) new ArrayList<int[]>())

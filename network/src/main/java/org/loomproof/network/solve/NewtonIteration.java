@@ -127,9 +127,9 @@ final class NewtonIteration {
     }
 
     private double branchAmps(int branch, double branchVolts) {
-        int k = curves.curveOf(branch);
+        int k = layout.curveOf(branch);
         return k >= 0 && curves.tangents.active[k]
                 ? curves.amps(k, branchVolts)
-                : factorisation.conductance(branch) * branchVolts + factorisation.amps(branch);
+                : factorisation.amps(branch, branchVolts);
     }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Set;
 import org.loomproof.network.law.Term;
 import org.loomproof.network.netlist.Network;
-import org.loomproof.network.netlist.PartFault;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.network.part.LogicInput;
 import org.loomproof.network.part.LogicLevel;
@@ -23,7 +22,10 @@ public final class OperatingPoint {
     private final Layout layout;
     private final Setting setting;
     private final double[] rankVolts;
-    private final double[] branchAmps;
+
+    /** Current of each curved branch; those of straight ones follow from the voltages. */
+    private final double[] curveAmps;
+
     private final ContactPattern contacts;
     private final double residualAmps;
 
@@ -31,13 +33,13 @@ public final class OperatingPoint {
             Layout layout,
             Setting setting,
             double[] rankVolts,
-            double[] branchAmps,
+            double[] curveAmps,
             ContactPattern contacts,
             double residualAmps) {
         this.layout = layout;
         this.setting = setting;
         this.rankVolts = rankVolts;
-        this.branchAmps = branchAmps;
+        this.curveAmps = curveAmps;
         this.contacts = contacts;
         this.residualAmps = residualAmps;
     }
@@ -107,13 +109,28 @@ public final class OperatingPoint {
         for (int b = layout.firstBranch[part]; b < layout.firstBranch[part + 1]; b++) {
             Term term = layout.terms[b];
             if (term.from() == pin) {
-                sum += branchAmps[b];
+                sum += branchAmps(b);
             }
             if (term.to() == pin) {
-                sum -= branchAmps[b];
+                sum -= branchAmps(b);
             }
         }
         return sum;
+    }
+
+    /** Current of a branch from its first end to its second. */
+    private double branchAmps(int branch) {
+        boolean isPassed = isPassed(branch);
+        if (layout.rules.isCurved(branch) && layout.rules.counts(branch, setting, isPassed)) {
+            return curveAmps[layout.curveOf(branch)];
+        }
+        double across = rankVolts[layout.from[branch]] - rankVolts[layout.to[branch]];
+        return layout.rules.siemens(branch, setting, isPassed) * (across - layout.rules.emf(branch, setting, isPassed));
+    }
+
+    private boolean isPassed(int branch) {
+        int threshold = layout.thresholdOfPart[layout.partOf[branch]];
+        return threshold >= 0 && contacts.isPassed(threshold);
     }
 
     /** Where the relay's contacts are. */
@@ -152,24 +169,12 @@ public final class OperatingPoint {
 
     /** Whether a branch joins its ends: a straight one that counts, a curve with a slope worth the name. */
     private boolean conducts(int branch) {
-        int part = layout.partOf[branch];
-        PartFault fault = setting.fault(part);
-        if (fault != PartFault.NONE) {
-            return fault == PartFault.SHORTED && branch == layout.firstBranch[part];
+        boolean isPassed = isPassed(branch);
+        if (layout.rules.isCurved(branch) && layout.rules.counts(branch, setting, isPassed)) {
+            return !(layout.terms[branch] instanceof Term.Junction junction)
+                    || junction.curve().slopeSiemens(branchAmps(branch)) > FloatingIslands.BLOCKED_SIEMENS;
         }
-        int threshold = layout.thresholdOfPart[part];
-        Term term = layout.terms[branch];
-        return term.when().counts(setting.isOn(part), threshold >= 0 && contacts.isPassed(threshold))
-                && switch (term) {
-                    case Term.Conductance straight -> true;
-                    case Term.Coil coil -> true;
-                    case Term.Capacitance open -> false;
-                    case Term.Throw contact -> contact.position() == setting.selected(part);
-                    case Term.Filament filament -> true;
-                    case Term.Channel channel -> true;
-                    case Term.Junction junction ->
-                        junction.curve().slopeSiemens(branchAmps[branch]) > FloatingIslands.BLOCKED_SIEMENS;
-                };
+        return layout.rules.siemens(branch, setting, isPassed) > 0;
     }
 
     private FloatingIslands islands() {

@@ -16,19 +16,17 @@ final class PointSolver {
     private final KirchhoffCheck check;
     private final SolverOptions options;
     private final double[] volts;
-    private final double[] amps;
 
     PointSolver(Layout layout, SolverOptions options) {
         this.layout = layout;
         this.options = options;
-        factorisation = new Factorisation(layout.scheme, layout.from, layout.to, layout.curved());
+        factorisation = new Factorisation(layout.scheme, layout.from, layout.to, layout.curved);
         curves = new Curves(layout, factorisation);
         recollection = new Recollection(layout.neighbourhoods, curves);
         states = new BranchStates(layout, factorisation, curves, recollection);
         newton = new NewtonIteration(layout, factorisation, curves);
         check = new KirchhoffCheck(layout, factorisation, curves);
         volts = new double[layout.rankCount + 1];
-        amps = new double[layout.branchCount];
     }
 
     void apply(Setting setting) {
@@ -85,13 +83,19 @@ final class PointSolver {
         return volts;
     }
 
-    /** The branch currents last checked; live. */
-    double[] amps() {
-        return amps;
+    /** The current of every branch at these voltages: those of the tangents, which lie closer than curves read off. */
+    void takeAmps(double[] amps) {
+        for (int b = 0; b < amps.length; b++) {
+            amps[b] = branchAmps(b);
+        }
+    }
+
+    private double branchAmps(int branch) {
+        return factorisation.amps(branch, volts[layout.from[branch]] - volts[layout.to[branch]]);
     }
 
     private boolean holds() {
-        return check.holds(volts, amps, options.kirchhoffAmps(), options.kirchhoffPart());
+        return check.holds(volts, options.kirchhoffAmps(), options.kirchhoffPart());
     }
 
     double thresholdVolts(int threshold) {
@@ -101,7 +105,11 @@ final class PointSolver {
 
     /** The point last found and checked. */
     OperatingPoint point(Setting setting, ContactPattern contacts) {
-        return new OperatingPoint(layout, setting, volts.clone(), amps.clone(), contacts, check.worstAmps());
+        double[] curveAmps = new double[layout.curved.length];
+        for (int k = 0; k < curveAmps.length; k++) {
+            curveAmps[k] = branchAmps(layout.curved[k]);
+        }
+        return new OperatingPoint(layout, setting, volts.clone(), curveAmps, contacts, check.worstAmps());
     }
 
     double residualAmps() {

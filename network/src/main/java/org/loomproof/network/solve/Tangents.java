@@ -36,7 +36,7 @@ final class Tangents {
 
     Tangents(Layout layout, Factorisation factorisation) {
         this.factorisation = factorisation;
-        branch = layout.curved();
+        branch = layout.curved;
         count = branch.length;
         from = Arrays.stream(branch).map(b -> layout.from[b]).toArray();
         to = Arrays.stream(branch).map(b -> layout.to[b]).toArray();
