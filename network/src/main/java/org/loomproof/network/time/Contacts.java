@@ -2,7 +2,9 @@ package org.loomproof.network.time;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.IntPredicate;
 import org.loomproof.network.law.Term;
 import org.loomproof.network.law.Threshold;
@@ -56,6 +58,17 @@ final class Contacts {
 
     boolean isPassed(int threshold) {
         return passed[threshold];
+    }
+
+    /** The parts whose thresholds are passed now. */
+    Set<PartId> passed() {
+        Set<PartId> parts = new LinkedHashSet<>();
+        for (int t = 0; t < count; t++) {
+            if (passed[t]) {
+                parts.add(network.parts().get(solver.thresholdPart(t)).id());
+            }
+        }
+        return parts;
     }
 
     /** Takes over from a setting which relays are held, and where. */

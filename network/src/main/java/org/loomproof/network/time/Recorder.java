@@ -1,12 +1,13 @@
 package org.loomproof.network.time;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.loomproof.network.law.Term;
 import org.loomproof.network.netlist.Network;
 import org.loomproof.network.part.Battery;
 import org.loomproof.network.part.Part;
+import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.PulsedSource;
 import org.loomproof.network.solve.CompanionSolver;
 
@@ -22,6 +23,7 @@ final class Recorder {
     private final double[] innerBranchVolts;
     private final double[] endBranchVolts;
     private double storedAtStart;
+    private Set<PartId> passedAtStart = Set.of();
     private double cutJoules;
     private double turnedOver;
 
@@ -39,8 +41,9 @@ final class Recorder {
         return events;
     }
 
-    void begin(double stored) {
+    void begin(double stored, Set<PartId> passed) {
         storedAtStart = stored;
+        passedAtStart = passed;
     }
 
     /** Energy that a part taken out of the network took with it. */
@@ -114,6 +117,6 @@ final class Recorder {
             }
         }
         EnergyBalance energy = new EnergyBalance(delivered, dissipated, storedAtEnd - storedAtStart, turnedOver);
-        return new Trace(solver, samples, events, energy, Arrays.copyOf(partJoules, partJoules.length));
+        return new Trace(solver, samples, events, energy, partJoules, passedAtStart);
     }
 }

@@ -149,7 +149,7 @@ public final class TimeRun {
 
     /** From the beginning to the end, or to a reason to stop. */
     private Optional<Reason> advance() {
-        recorder.begin(step.joules());
+        recorder.begin(step.joules(), contacts.passed());
         Optional<Reason> trouble = settleInstant(true);
         double longest = Math.min(options.longestStep(), end / 100);
         double h = Math.min(longest, step.firstSeconds());

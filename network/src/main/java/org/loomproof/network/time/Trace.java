@@ -2,10 +2,14 @@ package org.loomproof.network.time;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.loomproof.network.law.Term;
 import org.loomproof.network.netlist.Network;
+import org.loomproof.network.part.HighSideOutput;
+import org.loomproof.network.part.LowSideOutput;
 import org.loomproof.network.part.Motor;
 import org.loomproof.network.part.Node;
+import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.Pin;
 import org.loomproof.network.part.Relay;
@@ -45,18 +49,21 @@ public final class Trace {
     private final List<TimeEvent> events;
     private final EnergyBalance energy;
     private final double[] partJoules;
+    private final Set<PartId> passedAtStart;
 
     Trace(
             CompanionSolver layout,
             List<Sample> samples,
             List<TimeEvent> events,
             EnergyBalance energy,
-            double[] partJoules) {
+            double[] partJoules,
+            Set<PartId> passedAtStart) {
         this.layout = layout;
         this.samples = List.copyOf(samples);
         this.events = List.copyOf(events);
         this.energy = energy;
         this.partJoules = partJoules;
+        this.passedAtStart = Set.copyOf(passedAtStart);
     }
 
     public Network network() {
@@ -71,6 +78,14 @@ public final class Trace {
     /** Moments at which something was computed, in order; at a jump the same moment twice. */
     public List<Double> moments() {
         return samples.stream().map(Sample::seconds).toList();
+    }
+
+    /** Moments at which something was thrown, moved or jumped, in order. */
+    public List<Double> jumps() {
+        return samples.stream()
+                .filter(s -> s.kind() == Kind.START)
+                .map(Sample::seconds)
+                .toList();
     }
 
     /** Steps taken. */
@@ -133,16 +148,31 @@ public final class Trace {
         if (!(network().part(id) instanceof Relay)) {
             throw new IllegalArgumentException(id + " is no relay: " + network().part(id));
         }
+        return isPassed(id, seconds) ? RelayPosition.PULLED_IN : RelayPosition.RELEASED;
+    }
+
+    /** Whether an output's controller has supply enough to work its outputs at a time. */
+    public boolean isAwake(PartId id, double seconds) {
+        Part part = network().part(id);
+        if (!(part instanceof LowSideOutput || part instanceof HighSideOutput)) {
+            throw new IllegalArgumentException(id + " is no output: " + part);
+        }
+        return isPassed(id, seconds);
+    }
+
+    private boolean isPassed(PartId id, double seconds) {
         requireWithin(seconds);
-        RelayPosition position = RelayPosition.RELEASED;
+        boolean passed = passedAtStart.contains(id);
         for (TimeEvent event : events) {
-            if (event instanceof TimeEvent.ContactsMoved moved
-                    && moved.relay().equals(id)
-                    && moved.seconds() <= seconds) {
-                position = moved.pulledIn() ? RelayPosition.PULLED_IN : RelayPosition.RELEASED;
+            if (event.seconds() <= seconds) {
+                passed = switch (event) {
+                    case TimeEvent.ContactsMoved moved when moved.relay().equals(id) -> moved.pulledIn();
+                    case TimeEvent.Woke woke when woke.output().equals(id) -> woke.awake();
+                    default -> passed;
+                };
             }
         }
-        return position;
+        return passed;
     }
 
     /** The least and the greatest voltage of a node. */
