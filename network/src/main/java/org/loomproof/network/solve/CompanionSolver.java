@@ -22,18 +22,29 @@ import org.loomproof.network.part.Part;
 public final class CompanionSolver {
     private final Layout layout;
     private final PointSolver points;
-    private final List<Term> terms = new ArrayList<>();
+    private final List<Term> terms;
     private final boolean[] counts;
     private final double[] amps;
 
-    public CompanionSolver(Network network) {
-        layout = new Layout(network, CompanionSolver::straightened);
+    private CompanionSolver(Layout layout, List<Term> terms) {
+        this.layout = layout;
+        this.terms = terms;
         points = new PointSolver(layout, SolverOptions.USUAL);
+        counts = new boolean[layout.branchCount];
+        amps = new double[layout.branchCount];
+    }
+
+    public static CompanionSolver of(Network network) {
+        List<Term> terms = new ArrayList<>();
         for (Part part : network.parts()) {
             terms.addAll(PartEquations.of(part).terms());
         }
-        counts = new boolean[layout.branchCount];
-        amps = new double[layout.branchCount];
+        return new CompanionSolver(new Layout(network, CompanionSolver::straightened), List.copyOf(terms));
+    }
+
+    /** Another solver of the same network, as it was when new; what was laid out is shared. */
+    public CompanionSolver fresh() {
+        return new CompanionSolver(layout, terms);
     }
 
     /** A filament is as straight as any resistance for as long as its temperature holds. */

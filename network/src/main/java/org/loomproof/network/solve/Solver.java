@@ -20,8 +20,8 @@ public final class Solver {
     private final ContactSettling settling;
     private final ContactPattern unpowered;
 
-    private Solver(Network network, SolverOptions options) {
-        this.layout = new Layout(network);
+    private Solver(Layout layout, SolverOptions options) {
+        this.layout = layout;
         this.options = options;
         this.settling = new ContactSettling(layout, options);
         this.unpowered = ContactPattern.of(layout.thresholds.length, t -> false);
@@ -32,7 +32,12 @@ public final class Solver {
     }
 
     public static Solver of(Network network, SolverOptions options) {
-        return new Solver(network, options);
+        return new Solver(new Layout(network), options);
+    }
+
+    /** Another solver of the same network, as it was when new; what was laid out is shared. */
+    public Solver fresh() {
+        return new Solver(layout, options);
     }
 
     public Network network() {

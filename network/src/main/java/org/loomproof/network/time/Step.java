@@ -1,5 +1,6 @@
 package org.loomproof.network.time;
 
+import java.util.Arrays;
 import java.util.List;
 import org.loomproof.network.solve.CompanionSolver;
 
@@ -13,7 +14,10 @@ import org.loomproof.network.solve.CompanionSolver;
  * error:  2 k h (f / c - f(t + c h) / (c (1 - c)) + f(t + h) / (1 - c)),  k = (-3 c^2 + 4 c - 2) / (12 (2 - c))
  * </pre>
  *
- * Second order, and damps stiff parts to nothing. Both stages ask the same of the equations, y = start + d h f(y), so
+ * Voltages that follow from the stores at once, such as that of a coil whose clamp stops conducting, have no error of this
+ * kind. For them the step is bounded by how far the inner point lies off the straight line from start to end.
+ *
+ * <p>Second order, and damps stiff parts to nothing. Both stages ask the same of the equations, y = start + d h f(y), so
  * companions change from step to step only with h. {@link #freeze} is the same with h zero: the instant after a jump, with
  * all stores as they were, which gives the rates to begin again from.
  */
@@ -33,6 +37,11 @@ final class Step {
 
     static final double WEIGHT_END = D;
 
+    /** How far off the line a voltage may lie, as a part of its largest so far, at tolerance t: t^(2/3) times this. */
+    private static final double BEND_PART = 1;
+
+    private static final double BEND_FLOOR_VOLTS = 0.5;
+
     /** Filaments and their networks agree after three or four turns. */
     private static final int MOST_TURNS = 30;
 
@@ -46,6 +55,9 @@ final class Step {
     final double[] innerVolts;
 
     final double[] innerAmps;
+    private final double[] startVolts;
+    private final double[] largestVolts;
+    private final double bendAllowed;
     private double innerMargin;
     private double endMargin;
 
@@ -55,6 +67,10 @@ final class Step {
         this.margins = margins;
         this.stores = stores.toArray(Store[]::new);
         this.tolerance = tolerance;
+        bendAllowed = BEND_PART * Math.cbrt(tolerance * tolerance);
+        startVolts = new double[solver.rankCount()];
+        largestVolts = new double[solver.rankCount()];
+        Arrays.fill(largestVolts, BEND_FLOOR_VOLTS);
         innerVolts = new double[solver.rankCount()];
         innerAmps = new double[solver.branchCount()];
     }
@@ -80,7 +96,27 @@ final class Step {
             }
             store.rate = store.foundRate;
         }
+        start();
         return true;
+    }
+
+    private void start() {
+        double[] volts = solver.volts();
+        for (int k = 0; k < startVolts.length; k++) {
+            startVolts[k] = volts[k];
+            largestVolts[k] = Math.max(largestVolts[k], Math.abs(volts[k]));
+        }
+    }
+
+    /** How far the inner point's voltages lie off the straight line, as a part of what is allowed. */
+    private double bend() {
+        double[] volts = solver.volts();
+        double worst = 0;
+        for (int k = 0; k < startVolts.length; k++) {
+            double off = Math.abs(innerVolts[k] - ((1 - C) * startVolts[k] + C * volts[k]));
+            worst = Math.max(worst, off / Math.max(largestVolts[k], Math.abs(volts[k])));
+        }
+        return worst / bendAllowed;
     }
 
     /**
@@ -100,7 +136,9 @@ final class Step {
             return Double.NaN;
         }
         endMargin = margins.least();
-        double worst = 0;
+        // It grows as the square of the step, the stores' error as the cube.
+        double bend = bend();
+        double worst = bend * Math.sqrt(bend);
         for (Store store : stores) {
             double error = K * seconds * (store.rate / C - store.innerRate / (C * (1 - C)) + store.endRate / (1 - C));
             worst = Math.max(worst, Math.abs(error) / (tolerance * Math.max(store.scale, Math.abs(store.endValue))));
@@ -158,6 +196,7 @@ final class Step {
         for (Store store : stores) {
             store.take();
         }
+        start();
     }
 
     /** A first step after a jump: each store moves by about what the tolerance lets a straight line be wrong. */

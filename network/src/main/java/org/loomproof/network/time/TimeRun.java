@@ -17,19 +17,15 @@ import org.loomproof.network.solve.CompanionSolver;
 import org.loomproof.network.solve.OperatingPoint;
 import org.loomproof.network.solve.SolveOutcome;
 import org.loomproof.network.solve.Solver;
-import org.loomproof.network.solve.SolverOptions;
 import org.loomproof.network.time.TimeOutcome.Reason;
 
-/**
- * Runs a network in time: steps of the length that the tolerance allows ({@link Step}), each ending at the latest where
- * something is known to happen, shortened to where something turns out to happen. After every jump the network is found anew
- * with all charges, coil currents and temperatures as they were. The same timeline gives the same bits.
- */
-public final class TimeRun {
+/** One run: what is where at this time, and the order in which things happen. Used once. */
+final class TimeRun {
     private final Network network;
     private final Timeline timeline;
     private final TimeOptions options;
     private final double end;
+    private final Solver starts;
     private final CompanionSolver solver;
     private final List<Store> stores = new ArrayList<>();
     private final List<FuseWatch> fuses = new ArrayList<>();
@@ -47,12 +43,13 @@ public final class TimeRun {
     /** A fuse with a band, and how far it has come. */
     private record FuseWatch(Fuse fuse, FuseStore store) {}
 
-    private TimeRun(Timeline timeline, double end, TimeOptions options) {
+    TimeRun(Solver starts, CompanionSolver solver, Timeline timeline, double end, TimeOptions options) {
+        this.starts = starts;
+        this.solver = solver;
         this.network = timeline.network();
         this.timeline = timeline;
         this.options = options;
         this.end = end;
-        solver = new CompanionSolver(network);
         for (int b = 0; b < solver.branchCount(); b++) {
             addStore(b);
         }
@@ -63,23 +60,6 @@ public final class TimeRun {
         readings = new Readings(solver, recorder.events());
         step = new Step(solver, sources, this::margin, stores, options.tolerance());
         search = new EventSearch(step);
-    }
-
-    /**
-     * Runs a timeline from 0 to {@code seconds}.
-     *
-     * @param seconds above zero
-     */
-    public static TimeOutcome run(Timeline timeline, double seconds, TimeOptions options) {
-        if (!(seconds > 0) || Double.isInfinite(seconds)) {
-            throw new IllegalArgumentException("a run needs a time above zero, was " + seconds);
-        }
-        return new TimeRun(timeline, seconds, options).run();
-    }
-
-    /** Runs a timeline with the usual options. */
-    public static TimeOutcome run(Timeline timeline, double seconds) {
-        return run(timeline, seconds, TimeOptions.USUAL);
     }
 
     private void addStore(int branch) {
@@ -102,14 +82,13 @@ public final class TimeRun {
         }
     }
 
-    private TimeOutcome run() {
+    TimeOutcome run() {
         if (timeline.settledBefore()) {
             Setting first = machines.worked(timeline.moments().getFirst().setting());
             for (var supply : timeline.supplies().entrySet()) {
                 first = first.emf(supply.getKey(), supply.getValue().voltsBefore(0));
             }
-            SolveOutcome start = Solver.of(network, SolverOptions.USUAL.withoutOtherStablePoints())
-                    .solve(first);
+            SolveOutcome start = starts.solve(first);
             if (!(start instanceof SolveOutcome.Settled(OperatingPoint point, List<OperatingPoint> others))) {
                 return new TimeOutcome.NotStarted(start);
             }

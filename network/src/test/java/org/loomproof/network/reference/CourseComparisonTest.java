@@ -24,7 +24,7 @@ import org.loomproof.network.time.TimeEvent;
 import org.loomproof.network.time.TimeEvent.CoilCalled;
 import org.loomproof.network.time.TimeOptions;
 import org.loomproof.network.time.TimeOutcome;
-import org.loomproof.network.time.TimeRun;
+import org.loomproof.network.time.TimeSolver;
 import org.loomproof.network.time.Trace;
 import org.loomproof.testing.Note;
 import org.loomproof.testing.Sample;
@@ -57,7 +57,8 @@ class CourseComparisonTest {
         int count = Sample.count(SAMPLE, FULL);
         for (long seed = 1; seed <= count; seed++) {
             Course course = RandomCourse.of(seed, 3 + (int) (seed % 14));
-            TimeOutcome outcome = TimeRun.run(course.timeline(), RandomCourse.END, TimeOptions.USUAL);
+            TimeOutcome outcome =
+                    TimeSolver.of(course.network()).run(course.timeline(), RandomCourse.END, TimeOptions.USUAL);
             assertThat(outcome).as("seed %s", seed).isInstanceOf(TimeOutcome.Finished.class);
             Trace trace = outcome.finishedTrace();
             CourseDeck deck = deck(course, trace);

@@ -34,7 +34,8 @@ class ClosedFormsTest {
     void c05ChargeFromANegativeStart() {
         Network network = rc(1500, 15e-6);
         Timeline timeline = Timeline.settled(network.atRest()).supply(id("battery"), Waveform.of(0, -10, 0, 4));
-        Trace trace = TimeRun.run(timeline, 0.05, CLOSE).finishedTrace();
+        Trace trace =
+                TimeSolver.of(timeline.network()).run(timeline, 0.05, CLOSE).finishedTrace();
         assertThat(trace.volts(at("out"), 0)).isCloseTo(-10, within(1e-7));
         assertThat(trace.volts(at("out"), 0.031191623)).isCloseTo(0.5, within(1e-4));
         assertThat(trace.amps(id("r"), 0.031191623)).isCloseTo(0.002333333, within(1e-7));
@@ -45,7 +46,8 @@ class ClosedFormsTest {
     void c17UniversalTimeConstants() {
         Network network = rc(1000, 1e-6);
         Timeline timeline = Timeline.settled(network.atRest()).supply(id("battery"), Waveform.of(0, 0, 0, 1));
-        Trace trace = TimeRun.run(timeline, 6e-3, CLOSE).finishedTrace();
+        Trace trace =
+                TimeSolver.of(timeline.network()).run(timeline, 6e-3, CLOSE).finishedTrace();
         double[] percent = {63.2121, 86.4665, 95.0213, 98.1684, 99.3262};
         for (int n = 1; n <= 5; n++) {
             assertThat(100 * trace.volts(at("out"), n * 1e-3)).isCloseTo(percent[n - 1], within(5e-4));
@@ -61,7 +63,8 @@ class ClosedFormsTest {
                 .part(new Inductor(id("l"), at("coil"), at("0"), 0.045, 60 - 1e-3))
                 .build();
         Timeline timeline = Timeline.settled(network.atRest()).then(0, s -> s.closed(id("s")));
-        Trace trace = TimeRun.run(timeline, 0.007, CLOSE).finishedTrace();
+        Trace trace =
+                TimeSolver.of(timeline.network()).run(timeline, 0.007, CLOSE).finishedTrace();
         assertThat(trace.amps(id("l"), 0.007)).isCloseTo(0.24997789, within(1e-6));
         // One time constant, C04's formula L / R with this coil's figures.
         assertThat(trace.amps(id("l"), 0.045 / 60)).isCloseTo(0.25 * (1 - Math.exp(-1)), within(1e-6));
@@ -79,7 +82,8 @@ class ClosedFormsTest {
         Timeline timeline = Timeline.settled(network.atRest().closed(id("feed")))
                 .then(0, s -> s.closed(id("short")))
                 .then(0, s -> s.open(id("feed")));
-        Trace trace = TimeRun.run(timeline, 0.005, CLOSE).finishedTrace();
+        Trace trace =
+                TimeSolver.of(timeline.network()).run(timeline, 0.005, CLOSE).finishedTrace();
         // 30 V over 1 mΩ of contact and what is left of 3 Ω.
         assertThat(trace.amps(id("l"), 0)).isCloseTo(10, within(1e-4));
         assertThat(trace.amps(id("l"), 0.005)).isCloseTo(1.35335283, within(5e-5));
@@ -99,7 +103,8 @@ class ClosedFormsTest {
                 .resistor("leak", "out", "0", 1e9)
                 .build();
         Timeline timeline = Timeline.settled(network.atRest()).then(0, s -> s.closed(id("s")));
-        Trace trace = TimeRun.run(timeline, 3e-3, CLOSE).finishedTrace();
+        Trace trace =
+                TimeSolver.of(timeline.network()).run(timeline, 3e-3, CLOSE).finishedTrace();
         double a = ohms / (2 * henries);
         double w = Math.sqrt(1 / (henries * farads) - a * a);
         for (double t = 0; t <= 3e-3; t += 0.37e-4) {
@@ -120,7 +125,8 @@ class ClosedFormsTest {
         Timeline timeline = Timeline.settled(network.atRest())
                 .then(0.01, s -> s.closed(id("s")))
                 .then(0.6, s -> s.stalled(id("m")));
-        Trace trace = TimeRun.run(timeline, 0.7, CLOSE).finishedTrace();
+        Trace trace =
+                TimeSolver.of(timeline.network()).run(timeline, 0.7, CLOSE).finishedTrace();
         double run = 12 / (1.2 + 1 / motor.loadSiemens());
         double tau = motor.inertiaFarads() / (1 / 1.2 + motor.loadSiemens());
         for (double t = 0; t < 0.5; t += 0.017) {

@@ -58,7 +58,9 @@ class CoilReleaseTest {
 
     private static Trace letGo(Network network, TimeOptions options) {
         Timeline timeline = Timeline.settled(network.atRest().closed(id("s"))).then(LET_GO, s -> s.open(id("s")));
-        return TimeRun.run(timeline, LET_GO + END, options).finishedTrace();
+        return TimeSolver.of(timeline.network())
+                .run(timeline, LET_GO + END, options)
+                .finishedTrace();
     }
 
     /** The greatest of the switched end over the supply. */
@@ -129,7 +131,7 @@ class CoilReleaseTest {
     void c15TimeToPullIn() {
         Network network = wired(12, coil(90 - 1e-3, 0.3, 7.2, 1.2), n -> n.resistor("r", "plus", "low", 680));
         Timeline timeline = Timeline.settled(network.atRest()).then(0, s -> s.closed(id("s")));
-        Trace trace = TimeRun.run(timeline, 0.02).finishedTrace();
+        Trace trace = TimeSolver.of(timeline.network()).run(timeline, 0.02).finishedTrace();
         double calledAt = trace.events().stream()
                 .filter(event -> event instanceof CoilCalled)
                 .findFirst()
@@ -181,10 +183,11 @@ class CoilReleaseTest {
     void aCoilCutOffWithNothingAcrossItIsToldInWords() {
         Network network = wired(12, coil(90, 0.3, 7, 1.2), n -> {});
         Timeline timeline = Timeline.settled(network.atRest().closed(id("s"))).then(LET_GO, s -> s.open(id("s")));
-        assertThat(TimeRun.run(timeline, END)).isInstanceOfSatisfying(TimeOutcome.GaveUp.class, gaveUp -> {
-            assertThat(gaveUp.reason()).isEqualTo(new TimeOutcome.NoWayForCurrent(id("k")));
-            assertThat(gaveUp.atSeconds()).isEqualTo(LET_GO);
-        });
+        assertThat(TimeSolver.of(timeline.network()).run(timeline, END))
+                .isInstanceOfSatisfying(TimeOutcome.GaveUp.class, gaveUp -> {
+                    assertThat(gaveUp.reason()).isEqualTo(new TimeOutcome.NoWayForCurrent(id("k")));
+                    assertThat(gaveUp.atSeconds()).isEqualTo(LET_GO);
+                });
     }
 
     @Test
@@ -194,7 +197,7 @@ class CoilReleaseTest {
         Timeline timeline = Timeline.settled(network.atRest())
                 .then(0, s -> s.closed(id("s")))
                 .then(0.02, s -> s.open(id("s")));
-        Trace trace = TimeRun.run(timeline, 0.04).finishedTrace();
+        Trace trace = TimeSolver.of(timeline.network()).run(timeline, 0.04).finishedTrace();
         List<TimeEvent> events = trace.events().stream()
                 .filter(event -> event instanceof CoilCalled || event instanceof ContactsMoved)
                 .toList();
@@ -214,7 +217,7 @@ class CoilReleaseTest {
         Timeline timeline = Timeline.settled(network.atRest())
                 .then(0, s -> s.closed(id("s")))
                 .then(0.008, s -> s.open(id("s")));
-        Trace trace = TimeRun.run(timeline, 0.04).finishedTrace();
+        Trace trace = TimeSolver.of(timeline.network()).run(timeline, 0.04).finishedTrace();
         assertThat(trace.events()).anyMatch(CoilCalled.class::isInstance).noneMatch(ContactsMoved.class::isInstance);
     }
 
@@ -225,7 +228,7 @@ class CoilReleaseTest {
         Timeline timeline = Timeline.settled(
                         network.atRest().closed(id("s")).contactHeld(id("k"), RelayPosition.PULLED_IN))
                 .then(0.01, s -> s.open(id("s")));
-        Trace trace = TimeRun.run(timeline, 0.04).finishedTrace();
+        Trace trace = TimeSolver.of(timeline.network()).run(timeline, 0.04).finishedTrace();
         assertThat(trace.volts(at("load"), 0.039)).isCloseTo(12, within(1e-3));
     }
 }

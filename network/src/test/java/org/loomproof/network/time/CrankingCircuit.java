@@ -35,6 +35,8 @@ final class CrankingCircuit {
 
     static final Waveform CRANKING = Waveform.of(0.040, 12.6, 0.042, 7, 0.060, 8, 0.070, 12.6);
 
+    private static final TimeSolver SOLVER = TimeSolver.of(NETWORK);
+
     private CrankingCircuit() {}
 
     static Timeline timeline() {
@@ -47,6 +49,6 @@ final class CrankingCircuit {
     }
 
     static Trace run(TimeOptions options) {
-        return TimeRun.run(timeline(), END, options).finishedTrace();
+        return SOLVER.run(timeline(), END, options).finishedTrace();
     }
 }

@@ -23,7 +23,8 @@ class LampInrushTest {
             .build();
 
     private static Trace switchedOn(TimeOptions options) {
-        return TimeRun.run(Timeline.fromNothing(NETWORK.atRest()).then(0.01, s -> s.closed(id("s"))), 1.5, options)
+        return TimeSolver.of(NETWORK)
+                .run(Timeline.fromNothing(NETWORK.atRest()).then(0.01, s -> s.closed(id("s"))), 1.5, options)
                 .finishedTrace();
     }
 
