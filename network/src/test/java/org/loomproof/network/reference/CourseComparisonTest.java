@@ -37,6 +37,10 @@ import org.loomproof.testing.Sample;
 class CourseComparisonTest {
     private static final int SAMPLE = 6;
     private static final int FULL = 100;
+
+    /** The usual 1e-4 comes out at up to 1.1 % where a clamp lets go. */
+    private static final TimeOptions OPTIONS = TimeOptions.USUAL.withTolerance(3e-5);
+
     private static final double LONGEST_STEP = 4e-6;
     private static final double LEFT_OUT_SECONDS = 30e-6;
     private static final long PATIENCE_SECONDS = 300;
@@ -54,11 +58,16 @@ class CourseComparisonTest {
         int calls = 0;
         double worst = 0;
         List<Long> setAside = new ArrayList<>();
+        List<Long> chattering = new ArrayList<>();
         int count = Sample.count(SAMPLE, FULL);
         for (long seed = 1; seed <= count; seed++) {
             Course course = RandomCourse.of(seed, 3 + (int) (seed % 14));
-            TimeOutcome outcome =
-                    TimeSolver.of(course.network()).run(course.timeline(), RandomCourse.END, TimeOptions.USUAL);
+            TimeOutcome outcome = TimeSolver.of(course.network()).run(course.timeline(), RandomCourse.END, OPTIONS);
+            if (outcome instanceof TimeOutcome.GaveUp gaveUp && gaveUp.reason() instanceof TimeOutcome.Chattering) {
+                // An output whose own supply falls when it drives: the reference knows no such thing.
+                chattering.add(seed);
+                continue;
+            }
             assertThat(outcome).as("seed %s", seed).isInstanceOf(TimeOutcome.Finished.class);
             Trace trace = outcome.finishedTrace();
             CourseDeck deck = deck(course, trace);
@@ -72,8 +81,9 @@ class CourseComparisonTest {
             compared++;
         }
         Note.that(
-                "courses compared with ngspice: %d, calls of coils %d, worst voltage %.2f %% of its peak, set aside %s"
-                        .formatted(compared, calls, 100 * worst, setAside));
+                "courses compared with ngspice: %d, calls of coils %d, worst voltage %.2f %% of its peak, reference gave up %s, chattering %s"
+                        .formatted(compared, calls, 100 * worst, setAside, chattering));
+        assertThat(chattering.size()).isLessThanOrEqualTo(Math.max(1, count / 20));
         assertThat(setAside.size()).isLessThanOrEqualTo(Math.max(1, count / 50));
         assertThat(calls).isPositive();
     }

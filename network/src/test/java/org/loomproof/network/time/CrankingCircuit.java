@@ -33,19 +33,23 @@ final class CrankingCircuit {
             .resistor("controller", "logic", "0", 150)
             .build();
 
-    static final Waveform CRANKING = Waveform.of(0.040, 12.6, 0.042, 7, 0.060, 8, 0.070, 12.6);
-
     private static final TimeSolver SOLVER = TimeSolver.of(NETWORK);
 
     private CrankingCircuit() {}
 
     static Timeline timeline() {
+        return timelineFrom(0);
+    }
+
+    /** The same, so many seconds later. */
+    static Timeline timelineFrom(double start) {
+        Waveform cranking = Waveform.of(start + 0.040, 12.6, start + 0.042, 7, start + 0.060, 8, start + 0.070, 12.6);
         return Timeline.settled(NETWORK.atRest())
-                .supply(id("battery"), CRANKING)
-                .then(0.005, s -> s.closed(id("s")))
-                .then(0.025, s -> s.open(id("s")))
-                .then(0.050, s -> s.closed(id("s")))
-                .then(0.075, s -> s.open(id("s")));
+                .supply(id("battery"), cranking)
+                .then(start + 0.005, s -> s.closed(id("s")))
+                .then(start + 0.025, s -> s.open(id("s")))
+                .then(start + 0.050, s -> s.closed(id("s")))
+                .then(start + 0.075, s -> s.open(id("s")));
     }
 
     static Trace run(TimeOptions options) {

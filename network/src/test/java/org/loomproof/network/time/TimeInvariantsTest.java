@@ -51,4 +51,37 @@ class TimeInvariantsTest {
                     .isTrue();
         }
     }
+
+    /** The same course begun 7 ms later takes the same course 7 ms later. */
+    @Test
+    void whatBeginsLaterHappensLater() {
+        double shift = 7e-3;
+        TimeOptions close = TimeOptions.USUAL.withTolerance(1e-6).withLongestStep(1e-3);
+        Trace now = CrankingCircuit.run(close);
+        Trace later = TimeSolver.of(CrankingCircuit.NETWORK)
+                .run(CrankingCircuit.timelineFrom(shift), CrankingCircuit.END + shift, close)
+                .finishedTrace();
+        assertThat(later.events()).hasSameSizeAs(now.events());
+        for (int k = 0; k < now.events().size(); k++) {
+            assertThat(later.events().get(k).seconds())
+                    .as("%s", now.events().get(k))
+                    .isCloseTo(now.events().get(k).seconds() + shift, within(1e-7));
+        }
+        for (double t = 0; t < CrankingCircuit.END; t += 3.3e-4) {
+            assertThat(later.volts(CrankingCircuit.HELD_UP, t + shift))
+                    .isCloseTo(now.volts(CrankingCircuit.HELD_UP, t), within(1e-4));
+        }
+    }
+
+    @Test
+    void whatWasRunBeforeLeavesNothingBehind() {
+        TimeSolver solver = TimeSolver.of(CrankingCircuit.NETWORK);
+        TimeOutcome first = solver.run(CrankingCircuit.timeline(), CrankingCircuit.END);
+        solver.run(CrankingCircuit.timelineFrom(0.01), CrankingCircuit.END);
+        TimeOutcome again = solver.run(CrankingCircuit.timeline(), CrankingCircuit.END);
+        assertThat(again.finishedTrace().moments())
+                .isEqualTo(first.finishedTrace().moments());
+        assertThat(again.finishedTrace().volts(CrankingCircuit.COIL, 0.0777))
+                .isEqualTo(first.finishedTrace().volts(CrankingCircuit.COIL, 0.0777));
+    }
 }
