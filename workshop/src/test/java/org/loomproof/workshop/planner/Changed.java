@@ -3,6 +3,7 @@ package org.loomproof.workshop.planner;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.UnaryOperator;
 import org.loomproof.workshop.brief.Basis;
@@ -10,10 +11,15 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.Certainty;
 import org.loomproof.workshop.brief.sheet.Access;
 import org.loomproof.workshop.brief.sheet.Circuit;
+import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.brief.sheet.CircuitRole;
 import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.brief.sheet.Switching;
 import org.loomproof.workshop.brief.sheet.VehicleFacts;
+import org.loomproof.workshop.brief.sheet.Where;
 import org.loomproof.workshop.quantity.Volts;
+import org.loomproof.workshop.trade.colour.Colour;
+import org.loomproof.workshop.trade.colour.WireColour;
 
 /** The same brief with one thing changed. */
 public final class Changed {
@@ -37,6 +43,48 @@ public final class Changed {
 
     public static Brief switching(Brief brief, String circuit, Switching switching) {
         return circuit(brief, circuit, c -> with(c, switching, c.access(), c.basis()));
+    }
+
+    /** The circuit found elsewhere. */
+    public static Brief place(Brief brief, String circuit, String panel, String connector, String cavity) {
+        return circuit(
+                brief,
+                circuit,
+                c -> told(c, new Where(panel, connector, cavity, ""), c.colour(), c.id(), c.role(), c.origin()));
+    }
+
+    public static Brief colour(Brief brief, String circuit, Colour base) {
+        Optional<WireColour> colour = Optional.of(new WireColour(base, Optional.empty(), ""));
+        return circuit(brief, circuit, c -> told(c, c.where(), colour, c.id(), c.role(), c.origin()));
+    }
+
+    public static Brief role(Brief brief, String circuit, CircuitRole role) {
+        return circuit(brief, circuit, c -> told(c, c.where(), c.colour(), c.id(), role, c.origin()));
+    }
+
+    /** The same said once more, by somebody else. */
+    public static Brief saidAgain(Brief brief, String circuit, String as, String origin) {
+        List<Circuit> circuits = new ArrayList<>(brief.sheet().circuits());
+        Circuit c = brief.sheet().circuit(new CircuitId(circuit));
+        circuits.add(told(c, c.where(), c.colour(), new CircuitId(as), c.role(), origin));
+        return circuits(brief, circuits);
+    }
+
+    private static Circuit told(
+            Circuit c, Where where, Optional<WireColour> colour, CircuitId id, CircuitRole role, String origin) {
+        return new Circuit(
+                id,
+                role,
+                where,
+                colour,
+                c.size(),
+                c.switching(),
+                c.follows(),
+                c.paths(),
+                c.access(),
+                c.basis(),
+                origin,
+                c.note());
     }
 
     public static Brief shuffled(Brief brief, long seed) {

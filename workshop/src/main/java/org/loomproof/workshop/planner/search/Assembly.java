@@ -5,8 +5,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.AddedWire;
@@ -18,6 +20,7 @@ import org.loomproof.workshop.planner.coupling.Run;
 import org.loomproof.workshop.planner.rule.Decision;
 import org.loomproof.workshop.planner.rule.Job;
 import org.loomproof.workshop.planner.rule.Option;
+import org.loomproof.workshop.planner.survey.LookAlikes;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.words.Phrase;
 
@@ -70,8 +73,15 @@ final class Assembly {
                 ledger.listRuns().stream().map(same -> wire(same, sizes)).toList();
         List<Hookup> hookups = leads.stream().map(this::hookup).toList();
         cautions.addAll(sizes.cautions());
+        cautions.addAll(LookAlikes.cautions(job.brief().sheet(), joined(hookups)));
         cautions.add(Drain.phrase(job, decisions.values()));
         return new Plan(hookups, parts, wires, List.copyOf(refusals), List.copyOf(cautions));
+    }
+
+    private static List<CircuitId> joined(List<Hookup> hookups) {
+        return hookups.stream()
+                .flatMap(h -> h instanceof Hookup.Connect connect ? connect.circuits().stream() : Stream.empty())
+                .toList();
     }
 
     private AddedPart part(Piece piece, Sizes sizes) {

@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.planner.coupling.Feed;
@@ -93,9 +95,26 @@ final class Sizes {
 
     /** What the sizes chosen ask to beware of. */
     Set<Phrase> cautions() {
-        Set.copyOf(ratings.keySet()).stream().sorted().forEach(this::checkShorts);
+        ratings.keySet().stream().sorted().toList().forEach(this::checkShorts);
+        checkReserves();
         ledger.listRuns().forEach(this::checkLead);
         return cautions;
+    }
+
+    /** Everything that hangs on one supply together must leave its factory fuse in peace. */
+    private void checkReserves() {
+        Map<CircuitId, Double> asked = new TreeMap<>();
+        for (AddedPartId fuse : ratings.keySet().stream().sorted().toList()) {
+            ledger.behind(fuse).stream()
+                    .flatMap(run -> run.from() instanceof End.Tap(var circuit) ? Stream.of(circuit) : Stream.empty())
+                    .distinct()
+                    .forEach(circuit -> asked.merge(circuit, carriedBy(fuse).value(), Double::sum));
+        }
+        asked.forEach((circuit, amps) -> job.finder()
+                .reserve(job.brief().sheet().circuit(circuit))
+                .filter(left -> amps > left.value())
+                .ifPresent(left -> cautions.add(Phrase.of(
+                        "caution.no-reserve", circuit, new Amps(amps), new Amps(Math.max(0, left.value()))))));
     }
 
     /** The kit's lead is as thick as it is. */

@@ -13,6 +13,8 @@ import org.loomproof.workshop.brief.sheet.PathStep;
 import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.planner.explain.Measurements;
 import org.loomproof.workshop.planner.explain.Terms;
+import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.trade.fuse.Fuses;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -31,11 +33,13 @@ public final class Finder {
 
     private final Sheet sheet;
     private final WireDraw draw;
+    private final ForbiddenLooms looms;
 
     /** Looks on that sheet. */
     public Finder(Sheet sheet, WireDraw draw) {
         this.sheet = sheet;
         this.draw = draw;
+        this.looms = new ForbiddenLooms(sheet);
     }
 
     /** All circuits of a role, by name. */
@@ -96,6 +100,30 @@ public final class Finder {
         return findFuseAmps(circuit).orElse(0.0);
     }
 
+    /** What a supply can still give for long: its fuse's continuous share, less what the car draws behind it at rest. */
+    public Optional<Amps> reserve(Circuit supply) {
+        return findFuseAmps(supply)
+                .map(fuse -> new Amps(
+                        Fuses.continuousShare() * fuse - draw.fromSupply(supply).value()));
+    }
+
+    private boolean isWithoutReserve(Circuit circuit) {
+        return circuit.role() == CircuitRole.CONSTANT_SUPPLY
+                && reserve(circuit).filter(left -> left.value() <= 0).isPresent();
+    }
+
+    /** True when a constant supply is fed by way of a switch or a relay's contact: what is switched is not constant. */
+    private static boolean isSwitched(Circuit circuit) {
+        return circuit.role() == CircuitRole.CONSTANT_SUPPLY
+                && circuit.paths().stream()
+                        .filter(path -> path.contains(new PathStep.Supply()) && path.contains(new PathStep.Here()))
+                        .map(path -> path.subList(
+                                Math.min(path.indexOf(new PathStep.Supply()), path.indexOf(new PathStep.Here())),
+                                Math.max(path.indexOf(new PathStep.Supply()), path.indexOf(new PathStep.Here()))))
+                        .anyMatch(feed -> feed.stream()
+                                .anyMatch(step -> step instanceof PathStep.Switch || step instanceof PathStep.Contact));
+    }
+
     /** Judges candidates of one role: what is barred, what must be measured, and which of the rest are surest. */
     public Found amongst(CircuitRole role, List<Circuit> all, Joint joint) {
         List<Circuit> left = new ArrayList<>(all);
@@ -105,6 +133,18 @@ public final class Finder {
             return barred.get();
         }
         left.removeIf(c -> drop(c, isBarred(c), "lost.barred", passedOver));
+        if (left.stream().allMatch(Finder::isSwitched)) {
+            return new Found.Waiting(
+                    Measurements.find(role),
+                    Phrase.of("hold.switched-supply", left.getFirst().id()));
+        }
+        left.removeIf(c -> drop(c, isSwitched(c), "lost.switched-supply", passedOver));
+        if (left.stream().allMatch(this::isWithoutReserve)) {
+            return new Found.Waiting(
+                    Measurements.currentOf(left.getFirst()),
+                    Phrase.of("hold.no-reserve", left.getFirst().id(), new Amps(fuseAmps(left.getFirst()))));
+        }
+        left.removeIf(c -> drop(c, isWithoutReserve(c), "lost.no-reserve", passedOver));
         Optional<Circuit> doubtful =
                 left.stream().filter(c -> contradicts(c, left)).findFirst();
         if (doubtful.isPresent()) {
@@ -136,7 +176,12 @@ public final class Finder {
                     Measurements.levelsOf(first),
                     Phrase.of("hold.guessed", first.id(), Terms.role(role), Terms.certainty(best)));
         }
+        if (joint == Joint.CUT && Evidence.count(first, left) < Evidence.FOR_A_CUT) {
+            return new Found.Waiting(
+                    Measurements.levelsOf(first), Phrase.of("hold.one-piece-of-evidence", first.id(), first.origin()));
+        }
         left.removeIf(c -> drop(c, c.basis().certainty().compareTo(best) > 0, "lost.less-sure", passedOver));
+        left.removeIf(c -> drop(c, Evidence.confirms(c, first), "lost.says-the-same", passedOver));
         Optional<Circuit> unknown =
                 left.stream().filter(c -> c.paths().isEmpty()).findFirst();
         if (unknown.isPresent()) {
@@ -147,12 +192,17 @@ public final class Finder {
         return new Found.Usable(left, passedOver);
     }
 
-    private static Optional<Found> barred(List<Circuit> circuits) {
+    private Optional<Found> barred(List<Circuit> circuits) {
         if (circuits.stream().allMatch(c -> Family.of(c.switching()) == Family.DATA)) {
             return Optional.of(new Found.Forbidden(
                     Phrase.of("refuse.data-only", circuits.getFirst().id()), Phrase.of("possible.data-only")));
         }
-        if (circuits.stream().allMatch(Finder::isBarred)) {
+        Optional<String> loom = looms.find(circuits.getFirst());
+        if (loom.isPresent() && circuits.stream().allMatch(c -> looms.find(c).isPresent())) {
+            return Optional.of(new Found.Forbidden(
+                    Phrase.of("refuse." + loom.get(), circuits.getFirst().id()), Phrase.of("possible." + loom.get())));
+        }
+        if (circuits.stream().allMatch(this::isBarred)) {
             return Optional.of(new Found.Waiting(
                     Measurements.accessTo(circuits.getFirst()),
                     Phrase.of("hold.not-to-be-touched", circuits.getFirst().id())));
@@ -160,8 +210,10 @@ public final class Finder {
         return Optional.empty();
     }
 
-    private static boolean isBarred(Circuit circuit) {
-        return circuit.access() == Access.NOT_TO_BE_TOUCHED || Family.of(circuit.switching()) == Family.DATA;
+    private boolean isBarred(Circuit circuit) {
+        return circuit.access() == Access.NOT_TO_BE_TOUCHED
+                || Family.of(circuit.switching()) == Family.DATA
+                || looms.find(circuit).isPresent();
     }
 
     /** True when an entry contradicts itself, or says of one place what another entry of the role says otherwise. */
@@ -236,7 +288,7 @@ public final class Finder {
         };
     }
 
-    private static boolean isSamePlace(Circuit one, Circuit other) {
+    static boolean isSamePlace(Circuit one, Circuit other) {
         return !one.where().connector().isBlank()
                 && !one.where().cavity().isBlank()
                 && one.where().connector().equals(other.where().connector())

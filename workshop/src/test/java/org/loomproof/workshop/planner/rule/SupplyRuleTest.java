@@ -62,7 +62,66 @@ class SupplyRuleTest {
                                 Steps.contact("switch", "key", "on"),
                                 Steps.here()));
 
-        assertThat(Planned.of(car, AKit.simple(), NOTHING).decision("supply")).isEqualTo("levels-of constant");
+        Planned planned = Planned.of(car, AKit.simple(), NOTHING);
+        assertThat(planned.decision("supply")).isEqualTo("find constant-supply");
+        assertThat(planned.told()).contains("the battery's own post with a fuse beside it");
+    }
+
+    @Test
+    void ofTwoSuppliesTheSwitchedOneIsPassedOverHoweverLargeItsFuse() {
+        AVehicle car = Jobs.handcart()
+                .circuit(
+                        "seat-supply",
+                        CircuitRole.CONSTANT_SUPPLY,
+                        new Level.Supply(),
+                        new Level.Supply(),
+                        List.of(),
+                        Access.MAY_BE_TAPPED,
+                        List.of(
+                                Steps.supply(),
+                                Steps.fuse("F9", 40),
+                                Steps.contact("isolator", "key", "off", "accessory", "on", "start"),
+                                Steps.here()));
+        Planned planned = Planned.of(car, AKit.simple(), NOTHING);
+
+        assertThat(planned.connect("supply").circuits()).map(Object::toString).containsExactly("constant");
+        assertThat(planned.insteadOf("supply")).anyMatch(r -> r.contains("seat-supply") && r.contains("switch"));
+    }
+
+    /** 14.8 V over 2 Ω are 7.4 A; a fuse of 10 A carries 7.5 A for long, one of 7.5 A carries 5.6 A. */
+    @Test
+    void aSupplyThatTheCarItselfUsesUpIsNotTapped() {
+        assertThat(Planned.of(loaded(7.5, 2), AKit.simple(), NOTHING).decision("supply"))
+                .isEqualTo("current-of constant");
+        assertThat(Planned.of(loaded(10, 2), AKit.simple(), NOTHING).decision("supply"))
+                .isEqualTo("connect");
+    }
+
+    /** Of the 7.5 A the car leaves 0.1 A; the siren of 1.2 A through the controller asks for more. */
+    @Test
+    void whatHangsOnASupplyTogetherMayAskForMoreThanItHas() {
+        AnOrder siren = AnOrder.forWishes(Wish.SIREN);
+        assertThat(Planned.of(loaded(10, 2), AKit.simple(), siren).cautionKeys())
+                .contains("caution.no-reserve");
+        assertThat(Planned.of(loaded(20, 2), AKit.simple(), siren).cautionKeys())
+                .doesNotContain("caution.no-reserve");
+    }
+
+    private static AVehicle loaded(double fuse, double ohms) {
+        return AVehicle.named("cart")
+                .circuit(
+                        "constant",
+                        CircuitRole.CONSTANT_SUPPLY,
+                        new Level.Supply(),
+                        new Level.Supply(),
+                        List.of(),
+                        Access.MAY_BE_TAPPED,
+                        List.of(
+                                Steps.supply(),
+                                Steps.fuse("F1", fuse),
+                                Steps.here(),
+                                Steps.electronic("fridge", ohms),
+                                Steps.ground()));
     }
 
     @Test
