@@ -46,7 +46,7 @@ class CourseComparisonTest {
     private static final long PATIENCE_SECONDS = 300;
 
     /** Peaks below this are of no account. */
-    private static final double LEAST_PEAK_VOLTS = 0.2;
+    private static final double LEAST_PEAK_VOLTS = 0.5;
 
     @TempDir
     Path folder;

@@ -44,6 +44,9 @@ final class CourseDeck {
     /** Time a contact takes to conduct or to stop. */
     private static final double EDGE_SECONDS = 1e-6;
 
+    /** So far below its source that a channel that is off stays off when its drain swings below. */
+    private static final double OFF_GATE_VOLTS = -60;
+
     /** When something is on: at the start, and each time at which it changes. */
     record OnOff(boolean atStart, List<Double> changes) {
         static OnOff of(List<Double> times, DoublePredicate isOn) {
@@ -64,13 +67,13 @@ final class CourseDeck {
         }
 
         /** Pairs of time and value for a piecewise-linear source. */
-        String line(double high) {
-            StringBuilder line = new StringBuilder("pwl(0 " + (atStart ? high : 0));
+        String line(double low, double high) {
+            StringBuilder line = new StringBuilder("pwl(0 " + (atStart ? high : low));
             boolean now = atStart;
             for (double t : changes) {
-                line.append(' ').append(t).append(' ').append(now ? high : 0);
+                line.append(' ').append(t).append(' ').append(now ? high : low);
                 now = !now;
-                line.append(' ').append(t + EDGE_SECONDS).append(' ').append(now ? high : 0);
+                line.append(' ').append(t + EDGE_SECONDS).append(' ').append(now ? high : low);
             }
             return line.append(')').toString();
         }
@@ -249,7 +252,7 @@ final class CourseDeck {
 
     private void contact(String a, String b, double ohms, OnOff position) {
         String hand = inner();
-        line("vs" + made, hand, "0", position.line(1));
+        line("vs" + made, hand, "0", position.line(0, 1));
         line("bs" + made++, a, b, "i = v(" + a + "," + b + ")*v(" + hand + ")*" + 1 / ohms);
     }
 
@@ -275,7 +278,7 @@ final class CourseDeck {
         double over = 2 * drive.onOhms() * drive.limitAmps();
         String gate = inner();
         int k = made++;
-        line("vg" + k, gate, to, on.line(over));
+        line("vg" + k, gate, to, on.line(OFF_GATE_VOLTS, over));
         line(".model mm" + k, "nmos(level=1 vto=0 kp=" + 1 / (drive.onOhms() * over), "lambda=1e-3 is=1e-60)");
         line("m" + k, from, gate, to, to, "mm" + k, "w=1 l=1");
     }
