@@ -29,6 +29,8 @@ class ArrowsTest {
                 .definedBy("..network.probe..")
                 .layer("time")
                 .definedBy("..network.time..")
+                .layer("corner")
+                .definedBy("..network.corner..")
                 .whereLayer("part")
                 .mayNotAccessAnyLayer()
                 .whereLayer("netlist")
@@ -40,6 +42,8 @@ class ArrowsTest {
                 .whereLayer("probe")
                 .mayOnlyAccessLayers("part", "netlist", "solve")
                 .whereLayer("time")
+                .mayOnlyAccessLayers("part", "netlist", "law", "solve")
+                .whereLayer("corner")
                 .mayOnlyAccessLayers("part", "netlist", "law", "solve")
                 .check(CLASSES);
     }
