@@ -70,7 +70,9 @@ final class CourseDeck {
         String line(double low, double high) {
             StringBuilder line = new StringBuilder("pwl(0 " + (atStart ? high : low));
             boolean now = atStart;
-            for (double t : changes) {
+            for (double change : changes) {
+                // A gate that comes from far below conducts only where its rise ends.
+                double t = !now && low < 0 ? Math.max(0.5 * change, change - EDGE_SECONDS) : change;
                 line.append(' ').append(t).append(' ').append(now ? high : low);
                 now = !now;
                 line.append(' ').append(t + EDGE_SECONDS).append(' ').append(now ? high : low);
