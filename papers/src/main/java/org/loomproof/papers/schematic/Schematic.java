@@ -59,6 +59,11 @@ public final class Schematic {
         return sheets;
     }
 
+    /** A part of a plan by itself, without the sheet's frame. */
+    public static PlacedDrawing detail(Brief brief, Plan part, Wording words) {
+        return LayeredLayout.place(drawing(brief, part, SheetIndex.NONE, words));
+    }
+
     /** The vehicle's column alone often shows that there is no room, long before everything has a place. */
     private static boolean fits(Drawing drawing) {
         double column = drawing.blocks().stream()
