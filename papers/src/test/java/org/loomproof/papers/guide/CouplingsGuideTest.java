@@ -37,7 +37,7 @@ class CouplingsGuideTest {
             int at = guide.indexOf(heading);
             String there = guide.substring(at, Math.min(guide.length(), at + section.length()));
             if (there.contains(place)) {
-                assertThat(there).isEqualTo(section);
+                assertThat(there.strip()).isEqualTo(section.strip());
                 assertThat(CouplingsGuide.DRAWINGS.resolve(shown.file())).hasContent(shown.drawing());
             }
         }
