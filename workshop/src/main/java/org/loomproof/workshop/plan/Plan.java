@@ -56,6 +56,11 @@ public record Plan(
         return new Plan(others, hookups, parts, wires, refusals, cautions);
     }
 
+    /** The same with other refusals. */
+    public Plan withRefusals(List<Refusal> others) {
+        return new Plan(settings, hookups, parts, wires, others, cautions);
+    }
+
     /** The same with other hookups. */
     public Plan withHookups(List<Hookup> others) {
         return new Plan(settings, others, parts, wires, refusals, cautions);

@@ -7,12 +7,12 @@ import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.words.Messages;
 
 /** A proof as a few lines a result, for a person who reads a failed test. */
-final class ProofText {
+public final class ProofText {
 
     private ProofText() {}
 
     /** Only the results that do not hold. */
-    static String notHolding(Proof proof) {
+    public static String notHolding(Proof proof) {
         return of(new Proof(
                 proof.results().stream()
                         .filter(r -> !(r.verdict() instanceof Verdict.Holds))
@@ -21,7 +21,7 @@ final class ProofText {
                 proof.bounds()));
     }
 
-    static String of(Proof proof) {
+    public static String of(Proof proof) {
         Messages words = Messages.english();
         StringBuilder out = new StringBuilder();
         for (ClaimResult result : proof.results()) {

@@ -79,6 +79,19 @@ class WeigherTest {
     }
 
     @Test
+    void aWishThatOnlyBreaksThingsIsTurnedDownAndTheRestIsPlanned() {
+        PlannedJob job = new Weigher(
+                        (brief, plan) -> proof(plan.findHookup(HORN).orElseThrow() instanceof Hookup.Connect, false))
+                .weigh(brief());
+
+        assertThat(job.proof().results()).isEmpty();
+        assertThat(job.plan().refusals()).extracting(r -> r.wish()).containsExactly(Wish.HORN);
+        assertThat(job.plan().findHookup(HORN).orElseThrow()).isInstanceOf(Hookup.CapAndKeep.class);
+        assertThat(Messages.english().text(job.plan().refusals().getFirst().because()))
+                .contains("No coupling that was tried for the horn");
+    }
+
+    @Test
     void aLeadOnHoldDoesNotSendTheSearchThroughPlansThatWouldHoldItToo() {
         Brief brief = brief();
         Brief waiting = new Brief(
