@@ -33,11 +33,15 @@ class CouplingsGuideTest {
             String place = "](../../examples/" + shown.example() + "/README.md)";
             String section = CouplingsGuide.section(shown);
             String heading = section.substring(0, section.indexOf('\n') + 1);
-            assertThat(guide).contains(heading);
+            assertThat(guide)
+                    .as("to be written anew: see the head of docs/guide/couplings.md")
+                    .contains(heading);
             int at = guide.indexOf(heading);
             String there = guide.substring(at, Math.min(guide.length(), at + section.length()));
             if (there.contains(place)) {
-                assertThat(there.strip()).isEqualTo(section.strip());
+                assertThat(there.strip())
+                        .as("to be written anew: see the head of docs/guide/couplings.md")
+                        .isEqualTo(section.strip());
                 assertThat(CouplingsGuide.DRAWINGS.resolve(shown.file())).hasContent(shown.drawing());
             }
         }
