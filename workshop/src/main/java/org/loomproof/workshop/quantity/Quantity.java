@@ -2,7 +2,7 @@ package org.loomproof.workshop.quantity;
 
 /** A number with its unit. All values are finite. */
 public sealed interface Quantity
-        permits AmpHours, Amps, Celsius, Metres, Ohms, Seconds, SquareMillimetres, Volts, Watts {
+        permits AmpHours, Amps, Celsius, Decibels, Metres, Ohms, Seconds, SquareMillimetres, Volts, Watts {
 
     /** The number, in the unit of {@link #symbol()}. */
     double value();

@@ -64,6 +64,9 @@ public final class Unit<Q extends Quantity> {
     public static final Unit<Celsius> CELSIUS =
             new Unit<>(Celsius.class, Celsius::new, "C", -100, 300, spelled(1, "C", "°C", "degC"));
 
+    public static final Unit<Decibels> DECIBELS =
+            new Unit<>(Decibels.class, Decibels::new, "dB", 0, 200, spelled(1, "dB", "dBA", "dB(A)"));
+
     /** The unit a quantity is written in. */
     static Unit<?> of(Quantity quantity) {
         return switch (quantity) {
@@ -76,6 +79,7 @@ public final class Unit<Q extends Quantity> {
             case Seconds seconds -> SECONDS;
             case AmpHours hours -> AMP_HOURS;
             case Celsius celsius -> CELSIUS;
+            case Decibels decibels -> DECIBELS;
         };
     }
 

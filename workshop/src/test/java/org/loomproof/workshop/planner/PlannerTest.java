@@ -12,7 +12,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.loomproof.testing.Sample;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.order.Wish;
+import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.brief.sheet.CircuitRole;
 import org.loomproof.workshop.fixture.Jobs;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedPartId;
@@ -49,6 +52,58 @@ class PlannerTest {
             everyPartIsJoinedAndNamedByAHookup(plan);
         }
         assertThat(Planned.of(brief).told()).isNotBlank();
+    }
+
+    /**
+     * Nothing of any plan can turn an engine: what touches a starter wire is 30 and 87a of a relay at its cut ends, so the wire
+     * is whole or open and never fed by us; what is meant for remote start is joined to nothing. And nothing is joined to
+     * circuits of the restraints, the high voltage, ignition by a cut, fuel pump, or messages.
+     */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void noPlanCanTurnAnEngineOrTouchesWhatMustBeLeft(long seed) {
+        Brief brief = AnyBrief.from(seed);
+        for (Plan plan : Planner.plan(brief).plans()) {
+            for (AddedWire wire : plan.wires()) {
+                nothingFeedsAStarter(brief, wire.from(), wire.to());
+                nothingFeedsAStarter(brief, wire.to(), wire.from());
+            }
+            brief.kit().leads().stream()
+                    .filter(lead -> lead.role() == LeadRole.REMOTE_START)
+                    .forEach(
+                            lead -> assertThat(plan.findHookup(lead.id())).get().isInstanceOf(Hookup.CapAndKeep.class));
+        }
+    }
+
+    private static void nothingFeedsAStarter(Brief brief, End end, End other) {
+        switch (end) {
+            case End.Tap(var circuit) ->
+                assertThat(brief.sheet().circuit(circuit).role())
+                        .isNotIn(
+                                CircuitRole.STARTER,
+                                CircuitRole.SECOND_STARTER,
+                                CircuitRole.RESTRAINT,
+                                CircuitRole.HIGH_VOLTAGE,
+                                CircuitRole.FUEL_PUMP,
+                                CircuitRole.DATA);
+            case End.CutBefore(var circuit) -> onlyTheContactAtACut(brief, circuit, other);
+            case End.CutAfter(var circuit) -> onlyTheContactAtACut(brief, circuit, other);
+            case End.OfLead lead -> {}
+            case End.OfPart part -> {}
+            case End.Body body -> {}
+        }
+    }
+
+    private static void onlyTheContactAtACut(Brief brief, CircuitId circuit, End other) {
+        CircuitRole role = brief.sheet().circuit(circuit).role();
+        if (role == CircuitRole.STARTER || role == CircuitRole.SECOND_STARTER) {
+            assertThat(other)
+                    .isInstanceOfSatisfying(
+                            End.OfPart.class,
+                            part -> assertThat(part.terminal()).isIn("30", "87a"));
+        } else {
+            assertThat(role).isIn(CircuitRole.LOCK, CircuitRole.UNLOCK, CircuitRole.LOCK_MOTOR_LEG);
+        }
     }
 
     @ParameterizedTest

@@ -3,6 +3,7 @@ package org.loomproof.workshop.brief.kit;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.loomproof.workshop.brief.Figure;
@@ -15,9 +16,23 @@ import org.loomproof.workshop.quantity.Seconds;
  * @param triggers the inputs that raise the alarm when armed
  * @param instantTriggers those of them that do so without a warning first
  * @param outputs what each output does; an output not named never acts
+ * @param soundingTime how long one alarm sounds, when said
  */
 public record Behaviour(
-        Figure<Seconds> armingDelay, Set<LeadId> triggers, Set<LeadId> instantTriggers, List<OutputBehaviour> outputs) {
+        Figure<Seconds> armingDelay,
+        Set<LeadId> triggers,
+        Set<LeadId> instantTriggers,
+        List<OutputBehaviour> outputs,
+        Optional<Figure<Seconds>> soundingTime) {
+
+    /** A controller of which nobody says how long it sounds. */
+    public Behaviour(
+            Figure<Seconds> armingDelay,
+            Set<LeadId> triggers,
+            Set<LeadId> instantTriggers,
+            List<OutputBehaviour> outputs) {
+        this(armingDelay, triggers, instantTriggers, outputs, Optional.empty());
+    }
 
     public Behaviour {
         triggers = Collections.unmodifiableSet(new TreeSet<>(triggers));

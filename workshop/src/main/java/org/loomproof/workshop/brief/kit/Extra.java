@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.Decibels;
 import org.loomproof.workshop.quantity.Ohms;
 
 /**
@@ -15,6 +16,7 @@ import org.loomproof.workshop.quantity.Ohms;
  * @param coil coil resistance, where it is a relay
  * @param makeRating what its make contact (87) may carry, where it is a relay
  * @param breakRating what its break contact (87a) may carry, where it is a relay
+ * @param sound how loud it is 2 m in front of it, where it is a sounder
  */
 public record Extra(
         String name,
@@ -22,7 +24,19 @@ public record Extra(
         Optional<Figure<Amps>> draws,
         Optional<Figure<Ohms>> coil,
         Optional<Figure<Amps>> makeRating,
-        Optional<Figure<Amps>> breakRating) {
+        Optional<Figure<Amps>> breakRating,
+        Optional<Figure<Decibels>> sound) {
+
+    /** Something of which nobody says how loud it is. */
+    public Extra(
+            String name,
+            Kind kind,
+            Optional<Figure<Amps>> draws,
+            Optional<Figure<Ohms>> coil,
+            Optional<Figure<Amps>> makeRating,
+            Optional<Figure<Amps>> breakRating) {
+        this(name, kind, draws, coil, makeRating, breakRating, Optional.empty());
+    }
 
     /** What sort of thing comes in the box. */
     public enum Kind {

@@ -43,7 +43,11 @@ final class BehaviourReader {
             }
         }
         Behaviour behaviour = new Behaviour(
-                figures.orUsual(in, "arming-delay", Unit.SECONDS, "kit.arming-delay"), triggers, instant, outputs(in));
+                figures.orUsual(in, "arming-delay", Unit.SECONDS, "kit.arming-delay"),
+                triggers,
+                instant,
+                outputs(in),
+                figures.find(in, "sounding-time", Unit.SECONDS));
         in.close();
         return behaviour;
     }

@@ -98,7 +98,8 @@ final class KitReader {
                     figures.find(extra, "draws", Unit.AMPS),
                     figures.find(extra, "coil", Unit.OHMS),
                     figures.find(extra, "make-rating", Unit.AMPS),
-                    figures.find(extra, "break-rating", Unit.AMPS)));
+                    figures.find(extra, "break-rating", Unit.AMPS),
+                    figures.find(extra, "sound", Unit.DECIBELS)));
             extra.close();
         }
         return extras;

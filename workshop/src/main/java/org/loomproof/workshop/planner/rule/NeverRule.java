@@ -7,7 +7,8 @@ import java.util.Set;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.order.Wish;
-import org.loomproof.workshop.brief.sheet.VehicleFacts;
+import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.words.Phrase;
 
@@ -47,8 +48,7 @@ public final class NeverRule implements Rule {
 
     private static Optional<Refusal> refusal(Wish wish, Job job) {
         return switch (wish) {
-            case REMOTE_START ->
-                Optional.of(remoteStart(job.brief().sheet().vehicle().gearbox()));
+            case REMOTE_START -> Optional.of(remoteStart(job.brief().sheet()));
             case ENGINE_STOP_WHILE_MOVING -> Optional.of(refuse(wish, "engine-stop"));
             case IGNITION_OR_PUMP_CUT -> Optional.of(refuse(wish, "ignition-cut"));
             case TRACKER ->
@@ -73,11 +73,13 @@ public final class NeverRule implements Rule {
         };
     }
 
-    private static Refusal remoteStart(VehicleFacts.Gearbox gearbox) {
-        return switch (gearbox) {
+    private static Refusal remoteStart(Sheet sheet) {
+        boolean hoodSwitch = !sheet.listCircuits(CircuitRole.HOOD_TRIGGER).isEmpty();
+        return switch (sheet.vehicle().gearbox()) {
             case MANUAL -> refuse(Wish.REMOTE_START, "remote-start-manual");
             case NOT_SAID -> refuse(Wish.REMOTE_START, "remote-start-gearbox-not-said");
-            case AUTOMATIC -> refuse(Wish.REMOTE_START, "remote-start-automatic");
+            case AUTOMATIC ->
+                refuse(Wish.REMOTE_START, hoodSwitch ? "remote-start-automatic" : "remote-start-no-hood-switch");
         };
     }
 

@@ -2,6 +2,7 @@ package org.loomproof.workshop.planner.rule;
 
 import java.util.List;
 import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.planner.coupling.Draft;
@@ -12,9 +13,9 @@ public final class PluggedRule {
 
     private PluggedRule() {}
 
-    /** True for a lead with a plug of its own. */
+    /** True for a lead with a plug of its own; what starts an engine from afar is not plugged in, whatever its plug. */
     public static boolean isPlugged(Lead lead) {
-        return lead.port() instanceof Port.ToExtra;
+        return lead.port() instanceof Port.ToExtra && lead.role() != LeadRole.REMOTE_START;
     }
 
     /**

@@ -26,6 +26,7 @@ public final class Rules {
             new IndicatorRule(),
             WithoutPlugRule.of(LeadRole.OVERRIDE_BUTTON, Wish.OVERRIDE_BUTTON),
             WithoutPlugRule.of(LeadRole.SENSOR_INPUT, Wish.SHOCK_SENSOR, Wish.FURTHER_SENSORS),
+            new RuleSetRule(),
             new NeverRule(),
             new SpareRule());
 

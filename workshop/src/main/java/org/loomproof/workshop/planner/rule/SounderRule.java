@@ -52,7 +52,8 @@ public final class SounderRule implements Rule {
             return;
         }
         if (number < sounders.size()) {
-            wanted.add(sounders.get(number));
+            Extra sounder = sounders.get(number);
+            RuleSetRule.forbids(job, wish, sounder).ifPresentOrElse(refusals::add, () -> wanted.add(sounder));
         } else {
             refusals.add(new Refusal(wish, Phrase.of("refuse.no-sounder"), Phrase.of("possible.no-sounder")));
         }

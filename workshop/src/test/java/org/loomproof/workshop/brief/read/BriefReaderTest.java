@@ -35,6 +35,16 @@ class BriefReaderTest {
     private final Order order = read.brief().order();
 
     @Test
+    void howLoudAndHowLongAKitSoundsIsRead() {
+        assertThat(kit.extras().stream()
+                        .flatMap(e -> e.sound().stream())
+                        .map(f -> f.typical().value()))
+                .containsExactly(110.0);
+        assertThat(kit.behaviour().soundingTime().orElseThrow().typical().value())
+                .isEqualTo(28);
+    }
+
+    @Test
     void theVehicleSaysWhatItIsAndTheBatteryHowOldItIs() {
         assertThat(sheet.vehicle().name()).isEqualTo("bread van");
         assertThat(sheet.vehicle().systemVoltage()).isEqualTo(new Volts(12));

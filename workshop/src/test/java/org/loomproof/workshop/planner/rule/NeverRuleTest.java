@@ -2,6 +2,7 @@ package org.loomproof.workshop.planner.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,6 +11,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.LeadRole;
+import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.VehicleFacts;
 import org.loomproof.workshop.fixture.AKit;
@@ -26,7 +28,7 @@ class NeverRuleTest {
     @CsvSource({
         "MANUAL, refuse.remote-start-manual",
         "NOT_SAID, refuse.remote-start-gearbox-not-said",
-        "AUTOMATIC, refuse.remote-start-automatic"
+        "AUTOMATIC, refuse.remote-start-no-hood-switch"
     })
     void remoteStartIsRefusedWithTheReasonOfItsGearbox(VehicleFacts.Gearbox gearbox, String reason) {
         Planned planned = Planned.of(Changed.gearbox(brief(Wish.REMOTE_START, Wish.SIREN), gearbox));
@@ -34,6 +36,18 @@ class NeverRuleTest {
         assertThat(planned.refusal(Wish.REMOTE_START)).contains(reason);
         assertThat(planned.decision("crank")).isEqualTo("cap");
         assertThat(planned.decision("siren")).isEqualTo("connect");
+    }
+
+    @Test
+    void aPlugForRemoteStartIsNotPluggedInWhateverTheOrderSays() {
+        AKit kit =
+                AKit.simple().lead("starter-module", LeadRole.REMOTE_START, new Port.ToExtra("starter module"), true);
+        for (Wish wish : List.of(Wish.REMOTE_START, Wish.ENGINE_STOP_WHILE_MOVING, Wish.IGNITION_OR_PUMP_CUT)) {
+            Brief brief = new Brief(
+                    Jobs.handcart().sheet(), kit.kit(), AnOrder.forWishes(wish).order());
+            assertThat(Planned.of(brief).decision("starter-module")).isEqualTo("cap");
+            assertThat(Planned.of(brief).refusal(wish)).isPresent();
+        }
     }
 
     @ParameterizedTest
