@@ -71,7 +71,7 @@ final class Sources {
         }
 
         private double edge(long number) {
-            double periods = (number / 2) + (number % 2 == 0 ? 0 : source.duty());
+            double periods = Math.floorDiv(number, 2) + (number % 2 == 0 ? 0 : source.duty());
             return periods / source.hertz();
         }
 
