@@ -3,6 +3,7 @@ package org.loomproof.workshop.prover.explore;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.loomproof.network.part.Node;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.ElementId;
@@ -23,7 +24,8 @@ public final class WorkedLoads {
         Set<ElementId> worked = new LinkedHashSet<>();
         for (Area area : Area.list(stock.wired(), stock.wired())) {
             Vehicle part = stock.restrictedTo(area, brief);
-            if (part.wired().network().hasNode(part.wired().factory().before().get(circuit))) {
+            Node wire = part.wired().factory().before().get(circuit);
+            if (wire != null && part.wired().network().hasNode(wire)) {
                 Space space = Space.of(
                         brief.sheet(),
                         List.<Condition>of(),
