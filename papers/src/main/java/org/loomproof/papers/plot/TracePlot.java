@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.loomproof.network.part.HighSideOutput;
 import org.loomproof.network.part.LogicInput;
 import org.loomproof.network.part.LowSideOutput;
@@ -75,7 +76,7 @@ public final class TracePlot {
         double end = trace.seconds();
         DoubleStream computed = trace.moments().stream().mapToDouble(t -> t);
         DoubleStream before = trace.jumps().stream().filter(t -> t > 0).mapToDouble(t -> Math.max(0, Math.nextDown(t)));
-        DoubleStream grid = java.util.stream.IntStream.rangeClosed(0, GRID).mapToDouble(k -> end * k / GRID);
+        DoubleStream grid = IntStream.rangeClosed(0, GRID).mapToDouble(k -> end * k / GRID);
         double[] seconds = DoubleStream.concat(computed, DoubleStream.concat(before, grid))
                 .sorted()
                 .distinct()
