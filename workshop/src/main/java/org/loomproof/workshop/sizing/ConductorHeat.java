@@ -2,7 +2,6 @@ package org.loomproof.workshop.sizing;
 
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Celsius;
-import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.quantity.Seconds;
 import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.trade.wire.Ampacity;
@@ -45,14 +44,6 @@ public final class ConductorHeat {
     public static Celsius estimate(Celsius ambient, Celsius insulation, Amps current, Amps mayCarry) {
         double share = Math.sqrt(current.value() / mayCarry.value());
         return new Celsius(ambient.value() + (insulation.value() - ambient.value()) * share);
-    }
-
-    /**
-     * The run that loses as many volts at a temperature as another does at 20 °C: the same circular,
-     * {@code L2 = 254.5 L1 / (234.5 + T2)} for copper.
-     */
-    public static Metres sameDrop(Metres at20, Celsius temperature) {
-        return new Metres(at20.value() / Copper.temperatureFactor(temperature));
     }
 
     /**

@@ -11,7 +11,7 @@ import org.loomproof.workshop.trade.wire.Copper;
 /**
  * Which wire goes into a run: thick enough for the drop allowed, for the current where it runs, and for the fuse in front of it.
  *
- * <p>Drop is {@code I · R' · L} for the run itself, with the resistance of the hottest air; the body as return is left out here
+ * <p>Drop is {@code I · R' · L} for the run itself, as warm as it gets in the hottest air; the body as return is left out here
  * and is part of the proof.
  */
 public final class WireChoice {
@@ -52,15 +52,22 @@ public final class WireChoice {
                 .orElseGet(sizes::getLast);
     }
 
-    /** True when the size keeps the drop, bears the current, and is protected by the fuse. */
+    /** True when the size bears the current, is protected by the fuse, and keeps the drop as warm as it gets. */
     public static boolean suits(Conductor size, Run run, Surroundings around) {
-        double most = run.lasts()
-                ? ConductorHeat.mayCarry(size.area(), around).value()
-                : size.fuseCeiling().value();
+        Amps ceiling = size.fuseCeiling();
+        Amps lasting = ConductorHeat.mayCarry(size.area(), around);
+        double most = run.lasts() ? Math.min(lasting.value(), ceiling.value()) : ceiling.value();
         return run.current().value() <= most
-                && run.current().value() <= size.fuseCeiling().value()
                 && run.fuse().value() <= Protection.ceiling(size.area(), around).value()
-                && drop(size, run.current(), run.length(), around.ambient()).value()
+                && drop(size, run.current(), run.length(), warmth(run, lasting, around))
+                                .value()
                         <= run.allowed().value();
+    }
+
+    /** A conductor that works for seconds is as warm as the air; one that works for long warms itself. */
+    private static Celsius warmth(Run run, Amps lasting, Surroundings around) {
+        return run.lasts() && lasting.value() > 0
+                ? ConductorHeat.estimate(around.ambient(), around.insulation(), run.current(), lasting)
+                : around.ambient();
     }
 }

@@ -23,14 +23,18 @@ import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.planner.search.CandidateSearch;
 import org.loomproof.workshop.planner.search.Candidates;
+import org.loomproof.workshop.words.Messages;
 
 /** Whatever the brief: every lead decided once, every wish served, waiting or refused, and no part or wire left hanging. */
 class PlannerTest {
 
     private static final int SAMPLED = 300;
     private static final int IN_FULL = 5000;
+
+    private static final Messages ENGLISH = Messages.english();
 
     static LongStream seeds() {
         return Sample.seeds(SAMPLED, IN_FULL);
@@ -48,6 +52,7 @@ class PlannerTest {
                     .containsExactlyElementsOf(
                             brief.kit().leads().stream().map(Lead::id).toList());
             everyWishIsSpokenFor(brief, plan);
+            nobodyIsLeftWithoutAWayOn(plan);
             everyEndIsThere(brief, plan);
             everyPartIsJoinedAndNamedByAHookup(plan);
         }
@@ -154,6 +159,20 @@ class PlannerTest {
         Planned planned = Planned.of(Jobs.simple().brief());
         assertThat(planned.told()).contains("38 days at +20 °C").contains("20 days at −10 °C");
         assertThat(planned.cautionKeys()).contains("caution.drain").doesNotContain("info.drain");
+    }
+
+    /** A refusal always says why and what would do instead; a hold always names the reading that settles it. */
+    private static void nobodyIsLeftWithoutAWayOn(Plan plan) {
+        for (Refusal refusal : plan.refusals()) {
+            assertThat(ENGLISH.text(refusal.because())).isNotBlank();
+            assertThat(ENGLISH.text(refusal.possibleIf())).isNotBlank().isNotEqualTo(ENGLISH.text(refusal.because()));
+        }
+        for (Hookup hookup : plan.hookups()) {
+            if (hookup instanceof Hookup.Hold hold) {
+                assertThat(hold.until().name()).isNotBlank();
+                assertThat(ENGLISH.text(hold.until().what())).isNotBlank();
+            }
+        }
     }
 
     private static void everyWishIsSpokenFor(Brief brief, Plan plan) {

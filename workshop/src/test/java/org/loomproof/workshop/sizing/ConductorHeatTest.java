@@ -58,8 +58,13 @@ class ConductorHeatTest {
     void aWarmConductorIsTakenAsALongerOne() {
         Celsius warm = ConductorHeat.estimate(new Celsius(50), new Celsius(200), new Amps(20), new Amps(26));
         assertThat(warm.value()).isCloseTo(181.56, within(0.005));
-        double feet = ConductorHeat.sameDrop(new Metres(15.5 * FOOT), warm).value() / FOOT;
-        assertThat(feet).isCloseTo(9.48, within(0.01));
+        Conductor any = new Conductor("of the example", new SquareMillimetres(2), 0.01, new Amps(20), true);
+        double asAllowed =
+                WireChoice.drop(any, new Amps(20), new Metres(15.5 * FOOT)).value();
+        // L2 = 254.5 L1 / (234.5 + T2): 9.48 ft of warm wire lose what 15.5 ft lose at 20 °C.
+        assertThat(WireChoice.drop(any, new Amps(20), new Metres(9.48 * FOOT), warm)
+                        .value())
+                .isCloseTo(asAllowed, within(0.001 * asAllowed));
     }
 
     /**

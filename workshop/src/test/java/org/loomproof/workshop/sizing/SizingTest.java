@@ -93,6 +93,22 @@ class SizingTest {
         assertThat(WireChoice.drop(chosen, new Amps(5), new Metres(4)).value()).isCloseTo(0.152, within(ROUNDED));
     }
 
+    /**
+     * 4 A over 3 m may lose 0.16 V: 13.3 mΩ/m. At 20 °C 1.5 mm² (12.7 mΩ/m) keeps that; in air of 60 °C it warms itself to 60 + 45
+     * √(4 / 19.9) = 80 °C and has 12.7 · (1 + 0.00393 · 60) = 15.7 mΩ/m, and 2.5 mm² is taken.
+     */
+    @Test
+    void aWarmWireLosesMore() {
+        WireChoice.Run run = new WireChoice.Run(new Amps(4), true, new Metres(3), new Volts(0.16), new Amps(7.5));
+        Surroundings hot = new Surroundings(new Celsius(105), new Celsius(60), 1);
+        WireChoice.Run brief = new WireChoice.Run(new Amps(4), false, new Metres(3), new Volts(0.18), new Amps(7.5));
+        assertThat(WireChoice.choose(Conductors.listMetric(), run, hot).area().value())
+                .isEqualTo(2.5);
+        // For seconds: 12.7 · (1 + 0.00393 · 40) = 14.7 mΩ/m, 0.176 V.
+        assertThat(WireChoice.choose(Conductors.listMetric(), brief, hot).area().value())
+                .isEqualTo(1.5);
+    }
+
     /** 14.8 V over 85 Ω. */
     @Test
     void aCoilDrawsMostAtTheHighestSupply() {

@@ -122,6 +122,18 @@ class BarredWiresTest {
         assertThat(planned.reason("interrupt")).contains("contradicts itself");
     }
 
+    /** 14.8 V over the 100 Ω of the weakest coil are 148 mA; an output of 50 mA works neither the lamps nor any coil. */
+    @Test
+    void anOutputTooWeakForAnyCoilIsRefusedAndADriverOffered() {
+        AKit kit = AKit.simple().lowSide("lamps", LeadRole.LAMPS, 0.05, Set.of(ControllerState.SOUNDING));
+        Planned planned = Planned.of(new Brief(
+                Jobs.van().sheet(), kit.kit(), AnOrder.forWishes(Wish.LAMPS).order()));
+
+        assertThat(planned.refusal(Wish.LAMPS)).contains("refuse.output-too-weak");
+        assertThat(planned.decision("lamps")).isEqualTo("cap");
+        assertThat(planned.told()).contains("a driver module between output and coil");
+    }
+
     @Test
     void whatIsGuessedOrMayOnlyBeTappedIsNotCut() {
         Brief brief = brief(Wish.STARTER_INTERRUPT);
