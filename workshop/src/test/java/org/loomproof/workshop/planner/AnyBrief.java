@@ -314,8 +314,8 @@ public final class AnyBrief {
                         in.active() == Port.Active.LOW ? Port.Active.HIGH : Port.Active.LOW,
                         in.lowBelow(),
                         in.highAbove(),
-                        in.pullDown(),
-                        in.pullUp(),
+                        /* pullUp= */ in.pullDown(),
+                        /* pullDown= */ in.pullUp(),
                         in.clamps()));
             case Port.LowSide out ->
                 Optional.of(new Port.HighSide(out.rating(), out.saturation(), out.pulse(), out.bodyDiode()));
