@@ -53,7 +53,7 @@ final class Comparison {
     }
 
     /** Every conductor broken and every load shorted, one at a time, at 20 settings. */
-    private static List<Setting> faults(Network network, long seed) {
+    static List<Setting> faults(Network network, long seed) {
         List<Setting> settings = new ArrayList<>();
         for (Setting base : Loom.walk(network, 20, seed + 8)) {
             for (Part part : network.parts()) {

@@ -1,21 +1,20 @@
 package org.loomproof.benchmarks.engine;
 
 import java.lang.management.ManagementFactory;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.network.solve.SolveOutcome;
-import org.loomproof.network.solve.Solver;
-import org.loomproof.network.solve.SolverOptions;
+import org.loomproof.network.solve.Sweep;
 
 /** Processor time of one sweep on one thread, check of Kirchhoff's law included. */
 final class SweepTimer {
-    private final Solver solver;
+    private final Sweep sweep;
     private final List<Setting> settings;
 
     SweepTimer(Network network, List<Setting> settings) {
-        this.solver = Solver.of(network, SolverOptions.USUAL.withoutOtherStablePoints());
+        this.sweep = Sweep.of(network);
         this.settings = settings;
     }
 
@@ -26,11 +25,7 @@ final class SweepTimer {
     }
 
     List<SolveOutcome> outcomes() {
-        List<SolveOutcome> outcomes = new ArrayList<>(settings.size());
-        for (Setting setting : settings) {
-            outcomes.add(solver.solve(setting));
-        }
-        return outcomes;
+        return sweep.solve(settings);
     }
 
     /** Microseconds of processor time a setting. */
@@ -40,8 +35,15 @@ final class SweepTimer {
         return (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - before) / 1e3 / count;
     }
 
+    /** Wall microseconds a setting on so many threads. */
+    double wallMicros(int threads) {
+        long before = System.nanoTime();
+        int count = sweep.solve(settings, threads, Function.identity()).size();
+        return (System.nanoTime() - before) / 1e3 / count;
+    }
+
     long work() {
-        return solver.work();
+        return sweep.work();
     }
 
     /** Prints the time of sweeps over looms of each shape. Arguments: rounds, seed. */
@@ -53,6 +55,7 @@ final class SweepTimer {
                 Network network = large ? Loom.large(shape, seed) : Loom.small(shape, seed);
                 String name = shape + " " + (network.nodes().size() - 1);
                 time(name + " walk", network, Loom.walk(network, 2000, seed + 4), rounds);
+                time(name + " single faults", network, Comparison.faults(network, seed), rounds);
                 time(name + " independent", network, Loom.draws(network, 2000, seed + 4), rounds);
             }
         }
@@ -62,11 +65,11 @@ final class SweepTimer {
         SweepTimer timer = new SweepTimer(network, settings);
         timer.warmUp(5);
         double[] micros = new double[rounds];
-        long work = timer.work();
+        long before = timer.work();
         for (int k = 0; k < rounds; k++) {
             micros[k] = timer.micros();
         }
-        double fronts = (timer.work() - work) / (double) (rounds * settings.size());
-        System.out.printf("%-22s %s us a setting, %.0f fronts and steps%n", name, Comparison.spread(micros), fronts);
+        double work = (timer.work() - before) / (double) (rounds * settings.size());
+        System.out.printf("%-22s %s us a setting, %.0f nodes eliminated and linear solutions%n", name, Comparison.spread(micros), work);
     }
 }

@@ -7,15 +7,15 @@ import org.loomproof.network.netlist.Setting;
 /** Carries a setting and the positions of all contacts into the factorisation, touching only what differs from before. */
 final class BranchStates {
     private final Layout layout;
-    private final Factorisation factorisation;
+    private final BranchSums sums;
     private final Curves curves;
     private final Recollection recollection;
     private ContactPattern pattern;
     private @Nullable Setting applied;
 
-    BranchStates(Layout layout, Factorisation factorisation, Curves curves, Recollection recollection) {
+    BranchStates(Layout layout, BranchSums sums, Curves curves, Recollection recollection) {
         this.layout = layout;
-        this.factorisation = factorisation;
+        this.sums = sums;
         this.curves = curves;
         this.recollection = recollection;
         this.pattern = ContactPattern.of(layout.thresholds.length, t -> false);
@@ -86,9 +86,9 @@ final class BranchStates {
             recollection.leave(k);
             curves.tangents.leave(k);
         }
-        double before = factorisation.conductance(branch);
-        if (before != siemens || factorisation.amps(branch) != amps) {
-            factorisation.set(branch, siemens, amps);
+        double before = sums.siemens(branch);
+        if (before != siemens || sums.amps(branch, 0) != amps) {
+            sums.set(branch, siemens, amps);
             if (before == 0 != (siemens == 0)) {
                 recollection.switched(branch);
             }

@@ -2,7 +2,6 @@ package org.loomproof.network.solve;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.loomproof.network.law.Threshold;
 import org.loomproof.network.netlist.PartFault;
 import org.loomproof.network.netlist.Setting;
@@ -20,16 +19,26 @@ final class ContactSettling {
     private static final int TRACKS = 4;
 
     private final Layout layout;
-    private final List<PointSolver> tracks;
+    private final SolverOptions options;
+
+    /** Made when first asked for: the later ones seldom are. */
+    private final List<PointSolver> tracks = new ArrayList<>();
+
     private PointSolver points;
     private int moves;
 
     ContactSettling(Layout layout, SolverOptions options) {
         this.layout = layout;
-        this.tracks = Stream.generate(() -> new PointSolver(layout, options))
-                .limit(TRACKS)
-                .toList();
-        this.points = tracks.getFirst();
+        this.options = options;
+        this.points = new PointSolver(layout, options);
+        tracks.add(points);
+    }
+
+    private PointSolver track(int move) {
+        if (move > tracks.size() && tracks.size() < TRACKS) {
+            tracks.add(new PointSolver(layout, options));
+        }
+        return tracks.get(Math.min(move, TRACKS) - 1);
     }
 
     /** The solver that holds the answer of the last settling. */
@@ -83,7 +92,7 @@ final class ContactSettling {
         ContactPattern pattern = start;
         List<ContactPattern> met = new ArrayList<>();
         for (moves = 1; moves <= bound(); moves++) {
-            points = tracks.get(Math.min(moves, TRACKS) - 1);
+            points = track(moves);
             points.apply(setting);
             if (!points.solveRoughly(pattern)) {
                 return new Ending.Lost();

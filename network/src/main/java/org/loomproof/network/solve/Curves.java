@@ -10,8 +10,8 @@ final class Curves {
     private final CurvedBranches[] kindOf;
     private Trust trust;
 
-    Curves(Layout layout, Factorisation factorisation) {
-        tangents = new Tangents(layout, factorisation);
+    Curves(Layout layout, BranchSums sums) {
+        tangents = new Tangents(layout, sums);
         trust = tangents.usual;
         JunctionBranches junctions = new JunctionBranches(layout, tangents);
         FilamentBranches filaments = new FilamentBranches(layout, tangents);

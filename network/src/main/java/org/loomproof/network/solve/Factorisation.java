@@ -1,8 +1,5 @@
 package org.loomproof.network.solve;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /**
  * Star-mesh elimination of a network of conductances.
  *
@@ -13,152 +10,19 @@ import java.util.List;
  */
 final class Factorisation {
     private final EliminationScheme scheme;
-    private final double[] siemens;
-    private final double[] amps;
+    private final BranchSums sums;
 
-    /** What straight branches alone add to every slot, kept up to date for those changed. */
-    private final double[] own;
-
-    /** Where each slot's straight branches begin in {@link #adding}: its own number one that feeds, the complement one that drains. */
-    private final int[] addingStart;
-
-    private final int[] adding;
-
-    /** Branches that change at nearly every step; they are added anew each time. */
-    private final int[] curved;
-
-    private final boolean[] isCurved;
-
-    /** Per branch, the slot of its conductance and those of the currents it drains and feeds. */
-    private final int[] conductanceSlot;
-
-    private final int[] drainedSlot;
-    private final int[] fedSlot;
-    private final int[] changed;
-    private final boolean[] isChanged;
-    private int changedCount;
-
-    /** Own sums, and on top of them what elimination adds. */
+    /** What branches add to each slot, and on top of it what elimination adds. */
     private final double[] values;
 
     private final double[] inversePivot;
     private long eliminations;
 
-    /** Slots of joins that straight branches add to, and the ranks they join. */
-    private final int[] straightJoins;
-
-    private final int[] straightLow;
-    private final int[] straightHigh;
-
-    Factorisation(EliminationScheme scheme, int[] from, int[] to, int[] curved) {
-        this.scheme = scheme;
-        this.curved = curved;
-        siemens = new double[from.length];
-        amps = new double[from.length];
-        int slots = scheme.slotCount() + from.length;
-        own = new double[scheme.slotCount()];
-        values = new double[slots];
+    Factorisation(Layout layout, BranchSums sums) {
+        this.scheme = layout.scheme;
+        this.sums = sums;
+        values = new double[layout.slots.withSinks];
         inversePivot = new double[scheme.rankCount];
-        changed = new int[scheme.slotCount()];
-        isChanged = new boolean[scheme.slotCount()];
-        conductanceSlot = new int[from.length];
-        drainedSlot = new int[from.length];
-        fedSlot = new int[from.length];
-        isCurved = new boolean[from.length];
-        for (int b : curved) {
-            isCurved[b] = true;
-        }
-        List<IntList> lists = new ArrayList<>();
-        for (int slot = 0; slot < slots; slot++) {
-            lists.add(new IntList());
-        }
-        for (int b = 0; b < from.length; b++) {
-            // Each has a sink of its own, so that additions to sinks need not wait for each other.
-            int sink = scheme.slotCount() + b;
-            conductanceSlot[b] = scheme.slotBetween(from[b], to[b], sink);
-            drainedSlot[b] = scheme.slotInto(from[b], to[b], sink);
-            fedSlot[b] = scheme.slotInto(to[b], from[b], sink);
-            if (!isCurved[b]) {
-                lists.get(conductanceSlot[b]).add(b);
-                lists.get(drainedSlot[b]).add(~b);
-                lists.get(fedSlot[b]).add(b);
-            }
-        }
-        addingStart = new int[scheme.slotCount() + 1];
-        IntList all = new IntList();
-        for (int slot = 0; slot < scheme.slotCount(); slot++) {
-            all.addAll(lists.get(slot).toArray());
-            addingStart[slot + 1] = all.size();
-        }
-        adding = all.toArray();
-        IntList joins = new IntList();
-        IntList lows = new IntList();
-        IntList highs = new IntList();
-        for (int low = 0; low < scheme.rankCount; low++) {
-            for (int m = scheme.memberStart[low]; m < scheme.memberStart[low + 1]; m++) {
-                int slot = scheme.joinSlots() + m;
-                if (addingStart[slot + 1] > addingStart[slot]) {
-                    joins.add(slot);
-                    lows.add(low);
-                    highs.add(scheme.members[m]);
-                }
-            }
-        }
-        straightJoins = joins.toArray();
-        straightLow = lows.toArray();
-        straightHigh = highs.toArray();
-    }
-
-    /** For every rank but the chassis, the sum of the currents that leave it through straight branches at these voltages. */
-    void addUpStraight(double[] volts, double[] leaving) {
-        addUpChanged();
-        int currents = scheme.currentSlots();
-        for (int k = 0; k < scheme.rankCount; k++) {
-            leaving[k] = own[k] * volts[k] - own[currents + k];
-        }
-        for (int j = 0; j < straightJoins.length; j++) {
-            int low = straightLow[j];
-            int high = straightHigh[j];
-            double amps = own[straightJoins[j]] * (volts[low] - volts[high]);
-            leaving[low] += amps;
-            leaving[high] -= amps;
-        }
-    }
-
-    /** The branch carries i = siemens v + amps from its first end to its second. */
-    void set(int branch, double newSiemens, double newAmps) {
-        if (!isCurved[branch]) {
-            if (siemens[branch] != newSiemens) {
-                change(conductanceSlot[branch]);
-            }
-            if (amps[branch] != newAmps) {
-                change(drainedSlot[branch]);
-                change(fedSlot[branch]);
-            }
-        }
-        siemens[branch] = newSiemens;
-        amps[branch] = newAmps;
-    }
-
-    private void change(int slot) {
-        if (slot < own.length && !isChanged[slot]) {
-            isChanged[slot] = true;
-            changed[changedCount++] = slot;
-        }
-    }
-
-    double conductance(int branch) {
-        return siemens[branch];
-    }
-
-    /** The constant part of the branch's current from its first end to its second. */
-    double amps(int branch) {
-        return amps[branch];
-    }
-
-    /** Current of a branch, from its first end to its second, at the voltage across it. */
-    double amps(int branch, double branchVolts) {
-        return siemens[branch] * branchVolts + amps[branch];
     }
 
     /** Nodes eliminated so far: a measure of work. */
@@ -168,9 +32,7 @@ final class Factorisation {
 
     /** Eliminates all nodes. */
     void refactor() {
-        addUpChanged();
-        System.arraycopy(own, 0, values, 0, own.length);
-        addCurved();
+        sums.write(values);
         for (int group = 0; group < scheme.groupMembers.length; group++) {
             int first = scheme.groupStart[group];
             int end = scheme.groupStart[group + 1];
@@ -181,32 +43,6 @@ final class Factorisation {
             }
         }
         eliminations += scheme.rankCount;
-    }
-
-    private void addUpChanged() {
-        int currents = scheme.currentSlots();
-        int joins = scheme.joinSlots();
-        for (int c = 0; c < changedCount; c++) {
-            int slot = changed[c];
-            isChanged[slot] = false;
-            boolean isCurrent = slot >= currents && slot < joins;
-            double sum = 0;
-            for (int t = addingStart[slot], end = addingStart[slot + 1]; t < end; t++) {
-                int b = adding[t];
-                sum += isCurrent ? (b >= 0 ? amps[b] : -amps[~b]) : siemens[b];
-            }
-            own[slot] = sum;
-        }
-        changedCount = 0;
-    }
-
-    private void addCurved() {
-        double[] f = values;
-        for (int b : curved) {
-            f[conductanceSlot[b]] += siemens[b];
-            f[drainedSlot[b]] -= amps[b];
-            f[fedSlot[b]] += amps[b];
-        }
     }
 
     /** Ranks first to end, each with one member: nothing to join. */

@@ -7,15 +7,15 @@ package org.loomproof.network.solve;
  */
 final class KirchhoffCheck {
     private final Layout layout;
-    private final Factorisation factorisation;
+    private final BranchSums sums;
     private final Curves curves;
 
     private final double[] sum;
     private double worstAmps;
 
-    KirchhoffCheck(Layout layout, Factorisation factorisation, Curves curves) {
+    KirchhoffCheck(Layout layout, BranchSums sums, Curves curves) {
         this.layout = layout;
-        this.factorisation = factorisation;
+        this.sums = sums;
         this.curves = curves;
         this.sum = new double[layout.rankCount + 1];
     }
@@ -25,12 +25,7 @@ final class KirchhoffCheck {
      * current there.
      */
     boolean holds(double[] volts, double absoluteAmps, double relative) {
-        factorisation.addUpStraight(volts, sum);
-        for (int b : layout.curved) {
-            double amps = factorisation.amps(b, volts[layout.from[b]] - volts[layout.to[b]]);
-            sum[layout.from[b]] += amps;
-            sum[layout.to[b]] -= amps;
-        }
+        sums.addUp(volts, sum);
         curves.addMisses(volts, sum);
         worstAmps = 0;
         for (int k = 0; k < layout.rankCount; k++) {
@@ -42,7 +37,7 @@ final class KirchhoffCheck {
     private boolean holdsAgainstLargest(double[] volts, double absoluteAmps, double relative) {
         double[] largest = new double[layout.rankCount + 1];
         for (int b = 0; b < layout.branchCount; b++) {
-            double size = Math.abs(factorisation.amps(b, volts[layout.from[b]] - volts[layout.to[b]]));
+            double size = Math.abs(sums.amps(b, volts[layout.from[b]] - volts[layout.to[b]]));
             largest[layout.from[b]] = Math.max(largest[layout.from[b]], size);
             largest[layout.to[b]] = Math.max(largest[layout.to[b]], size);
         }

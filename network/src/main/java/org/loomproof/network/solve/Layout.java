@@ -28,6 +28,8 @@ final class Layout {
 
     private final int[] curveOfBranch;
 
+    final BranchSlots slots;
+
     /** What a setting makes of each branch. */
     final BranchRules rules;
 
@@ -121,6 +123,7 @@ final class Layout {
         for (int k = 0; k < curved.length; k++) {
             curveOfBranch[curved[k]] = k;
         }
+        slots = new BranchSlots(scheme, from, to, curved);
         rules = new BranchRules(allTerms, partOf, firstBranch);
         neighbourhoods = new Neighbourhoods(this);
     }

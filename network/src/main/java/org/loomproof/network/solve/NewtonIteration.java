@@ -18,13 +18,15 @@ final class NewtonIteration {
     private static final double STILL_VOLTS = 1e-9;
 
     private final Layout layout;
+    private final BranchSums sums;
     private final Factorisation factorisation;
     private final Curves curves;
     private final double[] goal;
     private final double[] trial;
     private long steps;
 
-    NewtonIteration(Layout layout, Factorisation factorisation, Curves curves) {
+    NewtonIteration(Layout layout, BranchSums sums, Factorisation factorisation, Curves curves) {
+        this.sums = sums;
         this.layout = layout;
         this.factorisation = factorisation;
         this.curves = curves;
@@ -128,8 +130,6 @@ final class NewtonIteration {
 
     private double branchAmps(int branch, double branchVolts) {
         int k = layout.curveOf(branch);
-        return k >= 0 && curves.tangents.active[k]
-                ? curves.amps(k, branchVolts)
-                : factorisation.amps(branch, branchVolts);
+        return k >= 0 && curves.tangents.active[k] ? curves.amps(k, branchVolts) : sums.amps(branch, branchVolts);
     }
 }

@@ -8,6 +8,7 @@ final class PointSolver {
     private static final double[] CLOSER_MISS_VOLTS = {2e-11, 0};
 
     private final Layout layout;
+    private final BranchSums sums;
     private final Factorisation factorisation;
     private final Curves curves;
     private final Recollection recollection;
@@ -20,12 +21,13 @@ final class PointSolver {
     PointSolver(Layout layout, SolverOptions options) {
         this.layout = layout;
         this.options = options;
-        factorisation = new Factorisation(layout.scheme, layout.from, layout.to, layout.curved);
-        curves = new Curves(layout, factorisation);
+        sums = new BranchSums(layout);
+        factorisation = new Factorisation(layout, sums);
+        curves = new Curves(layout, sums);
         recollection = new Recollection(layout.neighbourhoods, curves);
-        states = new BranchStates(layout, factorisation, curves, recollection);
-        newton = new NewtonIteration(layout, factorisation, curves);
-        check = new KirchhoffCheck(layout, factorisation, curves);
+        states = new BranchStates(layout, sums, curves, recollection);
+        newton = new NewtonIteration(layout, sums, factorisation, curves);
+        check = new KirchhoffCheck(layout, sums, curves);
         volts = new double[layout.rankCount + 1];
     }
 
@@ -70,7 +72,7 @@ final class PointSolver {
 
     /** Lets a branch carry i = siemens v + amps, until its part is set or moved again. */
     void stand(int branch, double siemens, double amps) {
-        factorisation.set(branch, siemens, amps);
+        sums.set(branch, siemens, amps);
     }
 
     /** Whether voltages were found for the branches as they stand now. */
@@ -91,7 +93,7 @@ final class PointSolver {
     }
 
     private double branchAmps(int branch) {
-        return factorisation.amps(branch, volts[layout.from[branch]] - volts[layout.to[branch]]);
+        return sums.amps(branch, volts[layout.from[branch]] - volts[layout.to[branch]]);
     }
 
     private boolean holds() {

@@ -32,10 +32,10 @@ final class Tangents {
     /** Reach under the usual trust over that under the rough one. */
     private final double narrower;
 
-    private final Factorisation factorisation;
+    private final BranchSums sums;
 
-    Tangents(Layout layout, Factorisation factorisation) {
-        this.factorisation = factorisation;
+    Tangents(Layout layout, BranchSums sums) {
+        this.sums = sums;
         branch = layout.curved;
         count = branch.length;
         from = Arrays.stream(branch).map(b -> layout.from[b]).toArray();
@@ -66,7 +66,7 @@ final class Tangents {
         touchAmps[k] = curveAmps;
         siemens[k] = slope;
         amps[k] = curveAmps - slope * volts;
-        factorisation.set(branch[k], slope + leak, amps[k]);
+        sums.set(branch[k], slope + leak, amps[k]);
     }
 
     /**
