@@ -70,6 +70,8 @@ final class SweepTimer {
             micros[k] = timer.micros();
         }
         double work = (timer.work() - before) / (double) (rounds * settings.size());
-        System.out.printf("%-22s %s us a setting, %.0f nodes eliminated and linear solutions%n", name, Comparison.spread(micros), work);
+        System.out.printf(
+                "%-22s %s us a setting, %.0f nodes eliminated and linear solutions%n",
+                name, Comparison.spread(micros), work);
     }
 }
