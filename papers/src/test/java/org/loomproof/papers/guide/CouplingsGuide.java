@@ -182,6 +182,7 @@ final class CouplingsGuide {
             case Slip.LeftOut(var part) -> part + " left out";
             case Slip.TurnedRound(var part) -> part + " turned round";
             case Slip.ContactsSwapped(var part) -> part + ": 87 and 87a swapped";
+            case Slip.CoilSwapped(var part) -> part + ": 85 and 86 swapped";
         };
     }
 

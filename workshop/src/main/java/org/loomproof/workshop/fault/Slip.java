@@ -1,7 +1,10 @@
 package org.loomproof.workshop.fault;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedPartId;
@@ -44,6 +47,41 @@ public sealed interface Slip {
         }
     }
 
+    /** The wires of 85 and 86 of a relay are swapped at its socket; the diode across the coil sits there and stays. */
+    record CoilSwapped(AddedPartId part) implements Slip {
+        @Override
+        public Plan on(Plan plan) {
+            Set<AddedPartId> clamps = clamps(plan, part);
+            return swapped(plan, part, "85", "86", wire -> !isAt(wire.from(), clamps) && !isAt(wire.to(), clamps));
+        }
+
+        /** The diodes that lie across the relay's coil. */
+        static Set<AddedPartId> clamps(Plan plan, AddedPartId relay) {
+            Set<AddedPartId> at85 = beside(plan, new End.OfPart(relay, "85"));
+            at85.retainAll(beside(plan, new End.OfPart(relay, "86")));
+            return at85;
+        }
+
+        private static Set<AddedPartId> beside(Plan plan, End terminal) {
+            Set<AddedPartId> parts = new LinkedHashSet<>();
+            for (AddedWire wire : plan.wires()) {
+                if (wire.from().equals(terminal) && wire.to() instanceof End.OfPart(AddedPartId id, String at)) {
+                    parts.add(id);
+                }
+                if (wire.to().equals(terminal) && wire.from() instanceof End.OfPart(AddedPartId id, String at)) {
+                    parts.add(id);
+                }
+            }
+            parts.removeIf(id ->
+                    plan.findPart(id).filter(AddedPart.Diode.class::isInstance).isEmpty());
+            return parts;
+        }
+
+        private static boolean isAt(End end, Set<AddedPartId> parts) {
+            return end instanceof End.OfPart(AddedPartId id, String terminal) && parts.contains(id);
+        }
+    }
+
     /** The slips that a plan's parts allow, in the order of the parts. */
     static List<Slip> list(Plan plan) {
         List<Slip> slips = new ArrayList<>();
@@ -51,7 +89,12 @@ public sealed interface Slip {
             slips.add(new LeftOut(part.id()));
             switch (part) {
                 case AddedPart.Diode diode -> slips.add(new TurnedRound(diode.id()));
-                case AddedPart.Relay relay -> slips.add(new ContactsSwapped(relay.id()));
+                case AddedPart.Relay relay -> {
+                    slips.add(new ContactsSwapped(relay.id()));
+                    if (!CoilSwapped.clamps(plan, relay.id()).isEmpty()) {
+                        slips.add(new CoilSwapped(relay.id()));
+                    }
+                }
                 case AddedPart.Resistor resistor -> {}
                 case AddedPart.Fuse fuse -> {}
                 case AddedPart.Load load -> {}
@@ -62,6 +105,10 @@ public sealed interface Slip {
     }
 
     private static Plan swapped(Plan plan, AddedPartId part, String one, String other) {
+        return swapped(plan, part, one, other, wire -> true);
+    }
+
+    private static Plan swapped(Plan plan, AddedPartId part, String one, String other, Predicate<AddedWire> moved) {
         UnaryOperator<End> swap = end -> {
             if (end instanceof End.OfPart(AddedPartId id, String terminal) && id.equals(part)) {
                 return new End.OfPart(id, terminal.equals(one) ? other : terminal.equals(other) ? one : terminal);
@@ -69,7 +116,9 @@ public sealed interface Slip {
             return end;
         };
         List<AddedWire> wires = plan.wires().stream()
-                .map(w -> new AddedWire(w.id(), swap.apply(w.from()), swap.apply(w.to()), w.length(), w.size()))
+                .map(w -> moved.test(w)
+                        ? new AddedWire(w.id(), swap.apply(w.from()), swap.apply(w.to()), w.length(), w.size())
+                        : w)
                 .toList();
         return plan.withWires(wires);
     }

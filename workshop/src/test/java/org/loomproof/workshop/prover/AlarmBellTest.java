@@ -16,8 +16,8 @@ class AlarmBellTest {
         assertThat(bell.missed()).isEmpty();
         assertThat(bell.notNeeded()).isEmpty();
         // K1 and K2, five diodes, three fuses, a sounder: each left out; each diode turned; each relay's contacts
-        // swapped.
-        assertThat(bell.tried()).isEqualTo(11 + 5 + 2);
+        // and each coil swapped.
+        assertThat(bell.tried()).isEqualTo(11 + 5 + 2 + 2);
         assertThat(bell.caught()).hasSize(bell.tried());
     }
 
