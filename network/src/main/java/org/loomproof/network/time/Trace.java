@@ -30,7 +30,35 @@ public final class Trace {
     }
 
     /** One point: voltages by rank, currents by branch. */
-    record Sample(double seconds, Kind kind, double[] volts, double[] amps) {}
+    static final class Sample {
+        private final double seconds;
+        private final Kind kind;
+        private final double[] volts;
+        private final double[] amps;
+
+        Sample(double seconds, Kind kind, double[] volts, double[] amps) {
+            this.seconds = seconds;
+            this.kind = kind;
+            this.volts = volts;
+            this.amps = amps;
+        }
+
+        double seconds() {
+            return seconds;
+        }
+
+        Kind kind() {
+            return kind;
+        }
+
+        double[] volts() {
+            return volts;
+        }
+
+        double[] amps() {
+            return amps;
+        }
+    }
 
     /** The least and the greatest of a voltage or current, and when. */
     public record Extremes(double least, double leastAtSeconds, double greatest, double greatestAtSeconds) {}

@@ -10,7 +10,29 @@ import java.util.List;
  */
 record Panel(String unit, List<Curve> curves) {
     /** A named curve: seconds rising (equal at a jump), and values. */
-    record Curve(String name, double[] seconds, double[] values) {
+    static final class Curve {
+        private final String name;
+        private final double[] seconds;
+        private final double[] values;
+
+        Curve(String name, double[] seconds, double[] values) {
+            this.name = name;
+            this.seconds = seconds;
+            this.values = values;
+        }
+
+        String name() {
+            return name;
+        }
+
+        double[] seconds() {
+            return seconds;
+        }
+
+        double[] values() {
+            return values;
+        }
+
         double least() {
             double least = Double.POSITIVE_INFINITY;
             for (double value : values) {
