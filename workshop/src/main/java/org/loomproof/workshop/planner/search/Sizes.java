@@ -77,7 +77,7 @@ final class Sizes {
         return (int) ledger.listRuns().stream()
                 .filter(same -> lasts(same.getFirst()))
                 .filter(same -> same.getFirst().length().value() > Feed.TAKE_OFF.value())
-                .filter(same -> carries(same).value() >= WARMS_AMPS)
+                .filter(same -> asked(same).value() >= WARMS_AMPS)
                 .count();
     }
 
@@ -89,8 +89,20 @@ final class Sizes {
         };
     }
 
-    private static Amps carries(List<Run> same) {
+    private static Amps asked(List<Run> same) {
         return new Amps(same.stream().mapToDouble(r -> r.carries().value()).sum());
+    }
+
+    /** What all couplings ask of a run together, and all outputs of the one that feeds the controller. */
+    private Amps carries(List<Run> same) {
+        boolean feedsController =
+                same.getFirst().behind().filter(this::feedsController).isPresent();
+        return feedsController ? new Amps(asked(same).value() + throughController.value()) : asked(same);
+    }
+
+    private boolean feedsController(AddedPartId fuse) {
+        return ledger.named(fuse).stream()
+                .anyMatch(piece -> piece instanceof Piece.Fuse said && said.feedsController());
     }
 
     /** What the sizes chosen ask to beware of. */
@@ -173,15 +185,11 @@ final class Sizes {
     }
 
     private Amps carriedBy(AddedPartId fuse) {
-        double carries = 0;
-        boolean feedsController = false;
-        for (Piece piece : ledger.named(fuse)) {
-            if (piece instanceof Piece.Fuse said) {
-                carries += said.carries().value();
-                feedsController |= said.feedsController();
-            }
-        }
-        return new Amps(feedsController ? carries + throughController.value() : carries);
+        double carries = ledger.named(fuse).stream()
+                .mapToDouble(piece ->
+                        piece instanceof Piece.Fuse said ? said.carries().value() : 0)
+                .sum();
+        return new Amps(feedsController(fuse) ? carries + throughController.value() : carries);
     }
 
     /** The kit's leads cannot be made thicker: the thinnest behind a fuse bounds it. */

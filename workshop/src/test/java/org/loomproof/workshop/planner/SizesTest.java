@@ -1,0 +1,119 @@
+package org.loomproof.workshop.planner;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.Figure;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.LeadRole;
+import org.loomproof.workshop.brief.order.Order;
+import org.loomproof.workshop.brief.order.ShopChoices;
+import org.loomproof.workshop.brief.order.Wish;
+import org.loomproof.workshop.fixture.AKit;
+import org.loomproof.workshop.fixture.AVehicle;
+import org.loomproof.workshop.fixture.AnOrder;
+import org.loomproof.workshop.fixture.Figured;
+import org.loomproof.workshop.fixture.Jobs;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.quantity.Celsius;
+import org.loomproof.workshop.quantity.Metres;
+
+/** Sizes of wires and fuses in whole plans. */
+class SizesTest {
+
+    private static AVehicle lamps(double watts) {
+        return Jobs.handcart()
+                .control("light-switch", "off", "side")
+                .withParkingLamps("parking", "light-switch", "side", watts);
+    }
+
+    private static AKit strong() {
+        return AKit.simple().highSide("lamps", LeadRole.LAMPS, 30, Set.of(ControllerState.SOUNDING));
+    }
+
+    private static AKit weak() {
+        return AKit.simple().lowSide("lamps", LeadRole.LAMPS, 0.25, Set.of(ControllerState.SOUNDING));
+    }
+
+    private static Brief in(Brief brief, double hottest, double run) {
+        Order o = brief.order();
+        ShopChoices shop = new ShopChoices(
+                o.shop().joint(),
+                o.shop().sizes(),
+                o.shop().coldest(),
+                new Celsius(hottest),
+                Map.of(),
+                Figure.exactly(new Metres(run), Figured.STATED));
+        return new Brief(
+                brief.sheet(),
+                brief.kit(),
+                new Order(
+                        o.job(),
+                        o.wishes(),
+                        o.watched(),
+                        o.overridePlace(),
+                        o.ruleSet(),
+                        o.longestUnusedDays(),
+                        shop,
+                        o.stock()));
+    }
+
+    private static Brief brief(AVehicle vehicle, AKit kit) {
+        return new Brief(
+                vehicle.sheet(), kit.kit(), AnOrder.forWishes(Wish.LAMPS).order());
+    }
+
+    /**
+     * Lamps of 200 W are 200 / 12² · 14.8 = 20.6 A through a lead of 0.75 mm², which bears 17.3 · 0.775 = 13.4 A in air of 60 °C,
+     * and the supply lead of that size with it; lamps of 60 W are 6.2 A.
+     */
+    @ParameterizedTest
+    @CsvSource({"200, true", "60, false"})
+    void aLeadThatIsTooThinForWhatItCarriesIsSaid(double watts, boolean said) {
+        Planned planned = Planned.of(brief(lamps(watts), strong()));
+
+        assertThat(planned.coupling("lamps")).isEqualTo("coupling.straight");
+        assertThat(planned.cautionKeys().contains("caution.lead-too-thin")).isEqualTo(said);
+        assertThat(planned.told().contains("Lead supply would carry 20.6 A")).isEqualTo(said);
+    }
+
+    /**
+     * Lamps of 40 W take 4.1 A, 7.8 A with their cold filaments: over 0.75 a fuse of 15 A. In air of 60 °C that asks for 1.5 mm²
+     * by the trade's ceiling and for 2.5 mm² by what it bears: 25.7 · 0.775 = 19.9 A, less than 1.35 · 15 A.
+     */
+    @ParameterizedTest
+    @CsvSource({"20, 1.5", "60, 2.5"})
+    void inAHotCarTheWireBehindAFuseIsThicker(double hottest, double size) {
+        Planned planned = Planned.of(in(brief(lamps(40), weak()), hottest, 1.5));
+        AddedPart.Fuse fuse = (AddedPart.Fuse) planned.part("FU2");
+
+        assertThat(fuse.rating().value()).isEqualTo(15);
+        assertThat(planned.wire("circuit constant tap", "FU2 1").size().value()).isEqualTo(size);
+    }
+
+    /** Behind 15 A twice that must flow in a short: 11.6 V / 30 A = 0.387 Ω, which 91 m of 6 mm² leave and 200 m do not. */
+    @ParameterizedTest
+    @CsvSource({"1.5, false", "200, true"})
+    void aShortThatMayNotOpenItsFuseIsSaid(double run, boolean said) {
+        Planned planned = Planned.of(in(brief(lamps(40), weak()), 20, run));
+
+        assertThat(planned.cautionKeys().contains("caution.short-too-weak")).isEqualTo(said);
+    }
+
+    /** 33 CFR 183.455(b) gives a boat's fuse 7 inches (178 mm); common practice 150 to 300 mm. */
+    @Test
+    void everyFuseStandsNearItsTakeOff() {
+        Planned planned = Planned.of(brief(lamps(40), weak()));
+        for (String fuse : Set.of("FU1", "FU2")) {
+            assertThat(planned.wire("circuit constant tap", fuse + " 1")
+                            .length()
+                            .value())
+                    .isLessThanOrEqualTo(0.178);
+        }
+    }
+}
