@@ -1,7 +1,6 @@
 package org.loomproof.network.solve;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntPredicate;
 import org.loomproof.network.law.PartEquations;
@@ -159,7 +158,11 @@ public final class CompanionSolver {
 
     /** For every branch, its voltage in a row of voltages by rank. */
     public void branchVolts(double[] rankVolts, double[] branchVolts) {
-        Arrays.setAll(branchVolts, b -> rankVolts[layout.from[b]] - rankVolts[layout.to[b]]);
+        int[] from = layout.from;
+        int[] to = layout.to;
+        for (int b = 0; b < branchVolts.length; b++) {
+            branchVolts[b] = rankVolts[from[b]] - rankVolts[to[b]];
+        }
     }
 
     /** The voltage across a threshold's two ends, in size where polarity does not count. */

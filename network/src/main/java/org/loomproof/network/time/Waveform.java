@@ -76,10 +76,11 @@ public record Waveform(List<Corner> corners) {
 
     /** The next corner after a time, or infinity. */
     double nextCorner(double seconds) {
-        return corners.stream()
-                .mapToDouble(Corner::seconds)
-                .filter(at -> at > seconds)
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
+        for (int k = 0; k < corners.size(); k++) {
+            if (corners.get(k).seconds() > seconds) {
+                return corners.get(k).seconds();
+            }
+        }
+        return Double.POSITIVE_INFINITY;
     }
 }
