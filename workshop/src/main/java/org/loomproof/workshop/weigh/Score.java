@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.plan.Plan;
@@ -20,7 +21,7 @@ import org.loomproof.workshop.prover.verdict.Verdict;
  * @param refused wishes that are turned down
  * @param held leads on hold
  * @param open claims that are not decided
- * @param parts added parts
+ * @param parts added parts, a pin switch for three
  * @param joints ends of added wires
  */
 record Score(int broken, int refused, int held, int open, int parts, int joints) implements Comparable<Score> {
@@ -49,8 +50,13 @@ record Score(int broken, int refused, int held, int open, int parts, int joints)
                 plan.refusals().size(),
                 held,
                 open,
-                plan.parts().size(),
+                plan.parts().stream().mapToInt(Score::weight).sum(),
                 2 * plan.wires().size());
+    }
+
+    /** A pin switch wants a bracket, a hole and a setting to the lid: the work of three parts. Common practice. */
+    private static int weight(AddedPart part) {
+        return part instanceof AddedPart.PinSwitch ? 3 : 1;
     }
 
     /**

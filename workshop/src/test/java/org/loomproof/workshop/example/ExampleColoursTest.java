@@ -5,16 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.loomproof.workshop.trade.colour.ColourReader;
 
 /** The colours and plug positions of the examples are those that the seed deals. */
 class ExampleColoursTest {
     private static final Pattern COLOUR = Pattern.compile("colour: ([^,\\n]+)");
+    private static final Pattern SEED = Pattern.compile("^dealt-by: (\\d+)", Pattern.MULTILINE);
     private static final Pattern LEAD = Pattern.compile("plug: (P\\d),.*?role: ([a-z-]+)");
 
     @ParameterizedTest
@@ -54,14 +57,43 @@ class ExampleColoursTest {
                         + " supply,ground,starter-interrupt,siren,lamps,ignition-sense,remote-start",
             })
     void leadsSitWhereTheSeedPutsThem(String folder, long seed, String plug, String roles) {
+        assertThat(roles(ExampleFiles.root().resolve(folder), plug))
+                .isEqualTo(ExampleColours.dealt(seed, List.of(roles.split(",", -1))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("dealtByTheirOwnSeed")
+    void aCircuitsColoursAndPlugPositionsAreThoseOfItsSeed(Path folder) {
+        long seed = seed(folder).orElseThrow();
+        List<String> worn = colours(ExampleFiles.text(folder, "sheet.yaml"));
+        worn.addAll(colours(ExampleFiles.text(folder, "kit.yaml")));
+        List<String> roles = roles(folder, "P1");
+        assertThat(worn).isEqualTo(ExampleColours.colours(seed, worn.size()));
+        assertThat(roles)
+                .isEqualTo(
+                        ExampleColours.dealt(seed + 1, roles.stream().sorted().toList()));
+    }
+
+    static List<Path> dealtByTheirOwnSeed() {
+        return ExampleFiles.list().stream()
+                .filter(folder -> seed(folder).isPresent())
+                .toList();
+    }
+
+    private static OptionalLong seed(Path folder) {
+        Matcher line = SEED.matcher(ExampleFiles.text(folder, "expected.yaml"));
+        return line.find() ? OptionalLong.of(Long.parseLong(line.group(1))) : OptionalLong.empty();
+    }
+
+    private static List<String> roles(Path folder, String plug) {
         List<String> sit = new ArrayList<>();
-        Matcher lead = LEAD.matcher(ExampleFiles.text(ExampleFiles.root().resolve(folder), "kit.yaml"));
+        Matcher lead = LEAD.matcher(ExampleFiles.text(folder, "kit.yaml"));
         while (lead.find()) {
             if (lead.group(1).equals(plug)) {
                 sit.add(lead.group(2));
             }
         }
-        assertThat(sit).isEqualTo(ExampleColours.dealt(seed, List.of(roles.split(",", -1))));
+        return sit;
     }
 
     private static List<String> colours(String yaml) {

@@ -56,6 +56,7 @@ class ExampleThresholdsTest {
             case PathStep.Load l -> new PathStep.Load(l.id(), l.kind(), ohms);
             case PathStep.Resistor r -> new PathStep.Resistor(r.id(), ohms);
             case PathStep.Fuse f -> new PathStep.Fuse(f.id(), f.rating(), ohms);
+            case PathStep.Coil c -> new PathStep.Coil(c.id(), c.relay(), ohms, c.pullIn(), c.dropOut());
             case PathStep.Wire w -> new PathStep.Wire(w.id(), ohms);
             default -> throw new IllegalArgumentException(element + " has no resistance to move");
         };

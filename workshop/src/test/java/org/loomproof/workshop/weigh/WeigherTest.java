@@ -63,10 +63,10 @@ class WeigherTest {
                 new Weigher((brief, plan) -> proof(false, !coupling(plan).equals("coupling.relay"))).weigh(brief());
 
         assertThat(coupling(job.plan())).isEqualTo("coupling.relay");
-        assertThat(job.candidatesWeighed()).isEqualTo(3);
+        assertThat(job.candidatesWeighed()).isEqualTo(4);
         assertThat(reasons(job.plan()))
                 .filteredOn(r -> r.contains("leave open"))
-                .hasSize(2);
+                .hasSize(3);
     }
 
     @Test

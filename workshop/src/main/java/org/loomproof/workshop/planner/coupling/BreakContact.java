@@ -36,11 +36,19 @@ public final class BreakContact {
      */
     public record Cut(String name, End before, End after, Amps carries, Metres run, SquareMillimetres size) {}
 
-    /** Cuts every starter wire; all coils hang on the same ignition feed and the same output. */
-    public static Draft of(Lead lead, List<Cut> cuts, Feed ignition, RelayType relay, DiodeType clamp) {
-        Draft.Builder draft = Draft.of("coupling.break-contact");
+    /**
+     * Cuts every starter wire; all coils hang on the same ignition feed and the same output.
+     *
+     * @param isolated whether a diode stands between the output and the coils
+     */
+    public static Draft of(
+            Lead lead, List<Cut> cuts, Feed ignition, RelayType relay, DiodeType clamp, boolean isolated) {
+        Draft.Builder draft = Draft.of(isolated ? "coupling.break-contact-isolated" : "coupling.break-contact");
         Amps coil = CoilCurrent.most(relay.coil());
-        End last = Draft.lead(lead);
+        Amps coilsTogether = new Amps(coil.value() * cuts.size());
+        End last = isolated
+                ? Driving.isolated(lead, Driving.Side.LOW, clamp, coilsTogether, ignition.run(), draft)
+                : Draft.lead(lead);
         for (Cut cut : cuts) {
             AddedPartId k = Draft.local(lead.id(), "relay " + cut.name());
             draft.with(new Piece.Relay(k, relay));

@@ -42,10 +42,21 @@ public final class Reading {
 
     /** The lead reads sources of its own polarity: straight for one, by diodes for several. */
     public Draft direct(List<Source> sources) {
-        boolean alone = sources.size() == 1;
+        return direct(sources, sources.size() == 1);
+    }
+
+    /** The same with a diode in every factory wire, so that nothing but what is read flows between them and the lead. */
+    public Draft isolated(List<Source> sources) {
+        return direct(sources, false);
+    }
+
+    private Draft direct(List<Source> sources, boolean alone) {
         boolean pinsOnly = sources.stream().allMatch(Source.Pin.class::isInstance);
-        Draft.Builder draft =
-                Draft.of(pinsOnly ? "coupling.added-pin" : alone ? "coupling.straight" : "coupling.isolation-diodes");
+        boolean pullsUp = sources.stream().anyMatch(Source.Released.class::isInstance);
+        Draft.Builder draft = Draft.of(
+                pinsOnly
+                        ? "coupling.added-pin"
+                        : pullsUp ? "coupling.pull-up" : alone ? "coupling.straight" : "coupling.isolation-diodes");
         join(draft, Draft.lead(lead), sources, active, SIGNAL, alone);
         return draft.build();
     }
@@ -105,6 +116,22 @@ public final class Reading {
                 case Source.Fused fused -> {
                     fused.feed().to(last, carries, AllowedDrop.SIGNAL, draft);
                     yield last;
+                }
+                case Source.Released released -> {
+                    draft.with(new Piece.Resistor(released.part(), released.pullUp()));
+                    released.feed().to(Draft.at(released.part(), "1"), released.atRest(), AllowedDrop.SIGNAL, draft);
+                    draft.run(
+                            Draft.at(released.part(), "2"),
+                            released.end(),
+                            Draft.BESIDE,
+                            released.atRest(),
+                            AllowedDrop.SIGNAL);
+                    Source.Wire wire = new Source.Wire(released.circuit(), released.run());
+                    if (alone) {
+                        draft.run(last, wire.end(), length, carries, AllowedDrop.SIGNAL);
+                        yield wire.end();
+                    }
+                    yield throughDiode(draft, last, wire, active, carries);
                 }
                 case Source.Wire wire
                 when alone -> {

@@ -58,6 +58,16 @@ public final class Measurements {
         return new Measurement("openings-of " + circuit.id(), Phrase.of("measure.openings", circuit.id()));
     }
 
+    /** The steps of a wire on which buttons are told apart by their resistance. */
+    public static Measurement stepsOf(Circuit circuit) {
+        return new Measurement("steps-of " + circuit.id(), Phrase.of("measure.steps", circuit.id()));
+    }
+
+    /** Find the wire between an opening's switch and the module that follows it. */
+    public static Measurement pinSideOf(Circuit circuit, OperableId opening) {
+        return new Measurement("pin-side-of " + circuit.id(), Phrase.of("measure.pin-side", circuit.id(), opening));
+    }
+
     /** The current in a wire while it does its work. */
     public static Measurement currentOf(Circuit circuit) {
         return new Measurement(

@@ -22,6 +22,7 @@ import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.sizing.FuseChoice;
 import org.loomproof.workshop.trade.diode.DiodeType;
+import org.loomproof.workshop.trade.relay.ContactDuty;
 import org.loomproof.workshop.trade.relay.RelayType;
 import org.loomproof.workshop.trade.wire.AllowedDrop;
 import org.loomproof.workshop.words.Phrase;
@@ -44,6 +45,12 @@ final class FactoryOutputs {
         Optional<Side> side = sideOf(lead.port());
         if (side.isEmpty()) {
             return List.of(Option.of(List.of(Aside.misfit(lead, wish))));
+        }
+        // Both directions of a lock share one such wire: that is decided where locks are.
+        if (wish != Wish.LOCKS
+                && usable.circuits().size() == 1
+                && Family.of(usable.first().switching()) == Family.STEPPED) {
+            return SteppedOutput.options(job, lead, wish, usable.first(), usable.passedOver());
         }
         Optional<Circuit> strange =
                 usable.circuits().stream().filter(c -> activePole(c).isEmpty()).findFirst();
@@ -127,6 +134,9 @@ final class FactoryOutputs {
                 unrelayed(all, rating, lost, options);
             }
             byRelay(lost, options);
+            if (lead.port() instanceof Port.LowSide out && out.clamp()) {
+                options.add(wakesTheDead());
+            }
             return options;
         }
 
@@ -137,6 +147,7 @@ final class FactoryOutputs {
             } else {
                 lost.add(Phrase.of("lost.joins-circuits", ids(lines)));
             }
+            clamped(lost, options);
             if (lines.size() > 1 || hasBodyDiode()) {
                 Amps most = lines.stream()
                         .map(Line::carries)
@@ -151,6 +162,32 @@ final class FactoryOutputs {
                     lost.add(Phrase.of("lost.no-diode", most));
                 }
             }
+        }
+
+        /** A coil straight on a low-side output, with a way for its current when the output lets go. */
+        private void clamped(List<Phrase> lost, List<Option> options) {
+            Circuit circuit = lines.getFirst().of().circuit();
+            if (lines.size() == 1
+                    && side == Side.LOW
+                    && Duties.of(circuit) == ContactDuty.SOLENOID
+                    && job.constant() instanceof Found.Usable usable) {
+                Phrase because = Phrase.of(
+                        "rule.clamped-output", circuit.id(), usable.first().id());
+                options.add(join(
+                        Driving.clamped(lead, lines.getFirst().of(), job.signalDiode(), job.coilFeed(usable.first())),
+                        because,
+                        lost));
+            }
+        }
+
+        /** Whatever is joined to such an output feeds a controller that has lost its supply; better without than half alive. */
+        private Option wakesTheDead() {
+            return Option.refused(
+                    new Refusal(
+                            wish,
+                            Phrase.of("refuse.clamping-output", lead.id()),
+                            Phrase.of("possible.clamping-output")),
+                    List.of(Aside.refused(lead, wish)));
         }
 
         private void byRelay(List<Phrase> lost, List<Option> options) {
@@ -181,17 +218,22 @@ final class FactoryOutputs {
             Circuit supply = constant instanceof Found.Usable usable
                     ? usable.first()
                     : lines.getFirst().of().circuit();
+            Driving.Relaying relaying = new Driving.Relaying(
+                    relay.get(), job.signalDiode(), job.coilFeed(supply), job.loadFeed(supply, lead), false);
             options.add(join(
-                    Driving.byRelay(
-                            lead,
-                            side,
-                            drivingLines(),
-                            relay.get(),
-                            job.signalDiode(),
-                            job.coilFeed(supply),
-                            job.loadFeed(supply, lead)),
+                    Driving.byRelay(lead, side, drivingLines(), relaying),
                     Phrase.of("rule.relay-output", ids(lines), most, relay.get().name()),
                     lost));
+            if (hasBodyDiode()) {
+                options.add(join(
+                        Driving.byRelay(lead, side, drivingLines(), relaying.withIsolation()),
+                        Phrase.of(
+                                "rule.relay-isolated",
+                                ids(lines),
+                                most,
+                                relay.get().name()),
+                        lost));
+            }
         }
 
         private boolean hasBodyDiode() {

@@ -2,14 +2,19 @@ package org.loomproof.workshop.planner.rule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.order.Wish;
+import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.brief.sheet.PathStep;
+import org.loomproof.workshop.planner.survey.Family;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.planner.survey.Joint;
 import org.loomproof.workshop.trade.wire.AllowedDrop;
+import org.loomproof.workshop.words.Phrase;
 
 /**
  * The parking lamps are flashed. Where left and right are wires of their own, each gets a lamp output of its own when the kit
@@ -31,7 +36,7 @@ public final class LampsRule implements Rule {
 
     @Override
     public List<Question> questions(Job job, List<Lead> leads) {
-        Found lamps = job.finder().every(CircuitRole.PARKING_LAMP, Joint.POWER_TAP);
+        Found lamps = unlessWatched(job.finder().every(CircuitRole.PARKING_LAMP, Joint.POWER_TAP));
         if (!(lamps instanceof Found.Usable usable)
                 || !job.wants(WISH)
                 || usable.circuits().size() < 2
@@ -47,6 +52,25 @@ public final class LampsRule implements Rule {
             questions.add(new Question(WISH.word() + " " + lead.id(), options));
         }
         return questions;
+    }
+
+    /** A module that watches its lamps takes current that it does not send for a fault: such lamps are not fed from outside. */
+    private static Found unlessWatched(Found lamps) {
+        if (lamps instanceof Found.Usable(var circuits, var passedOver)) {
+            Optional<Circuit> watched =
+                    circuits.stream().filter(LampsRule::isWatched).findFirst();
+            if (watched.isPresent()) {
+                return new Found.Forbidden(
+                        Phrase.of("refuse.outage-watch", watched.get().id()), Phrase.of("possible.outage-watch"));
+            }
+        }
+        return lamps;
+    }
+
+    /** True when lamps go to supply and a factory input hangs on their own wire. */
+    private static boolean isWatched(Circuit circuit) {
+        return Family.of(circuit.switching()) == Family.POSITIVE
+                && circuit.paths().stream().flatMap(List::stream).anyMatch(PathStep.Input.class::isInstance);
     }
 
     private static List<Option> ways(Job job, Lead lead, Found lamps) {

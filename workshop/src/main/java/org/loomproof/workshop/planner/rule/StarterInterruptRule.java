@@ -40,6 +40,9 @@ public final class StarterInterruptRule implements Rule {
 
     private static final Wish WISH = Wish.STARTER_INTERRUPT;
 
+    /** Under this a contact for large currents is not kept bright. Common practice, no published source. */
+    private static final double LEAST_CONTACT_AMPS = 0.1;
+
     @Override
     public Set<LeadRole> roles() {
         return Set.of(LeadRole.STARTER_INTERRUPT);
@@ -52,10 +55,27 @@ public final class StarterInterruptRule implements Rule {
 
     @Override
     public List<Question> questions(Job job, List<Lead> leads) {
-        return leads.isEmpty() ? List.of() : List.of(Question.settled("starter-interrupt", decide(job, leads)));
+        return leads.isEmpty() ? List.of() : List.of(new Question("starter-interrupt", ways(job, leads)));
     }
 
-    private static Option decide(Job job, List<Lead> leads) {
+    /** As it is; where the output leaks back, also behind a diode; last of all not at all. */
+    private static List<Option> ways(Job job, List<Lead> leads) {
+        Option plain = decide(job, leads, false);
+        Optional<Lead> leaking = leads.stream()
+                .filter(l -> l.port() instanceof Port.LowSide out && (out.bodyDiode() || out.clamp()))
+                .filter(l -> plain.decisions().stream()
+                        .anyMatch(d ->
+                                d instanceof Decision.Join join && join.of().equals(l)))
+                .findFirst();
+        if (leaking.isEmpty()) {
+            return List.of(plain);
+        }
+        Refusal refusal = new Refusal(
+                WISH, Phrase.of("refuse.clamping-output", leaking.get().id()), Phrase.of("possible.clamping-output"));
+        return List.of(plain, decide(job, leads, true), Option.refused(refusal, Aside.allRefused(leads, WISH)));
+    }
+
+    private static Option decide(Job job, List<Lead> leads, boolean isolated) {
         if (!job.wants(WISH)) {
             return Option.of(leads.stream().map(l -> Aside.notAskedFor(l, WISH)).toList());
         }
@@ -74,7 +94,7 @@ public final class StarterInterruptRule implements Rule {
                             Phrase.of("possible.interrupt.no-armed-output")),
                     Aside.allRefused(leads, WISH));
         }
-        return with(job, leads, armed.get());
+        return with(job, leads, armed.get(), isolated);
     }
 
     private static Optional<Refusal> vehicleForbids(VehicleFacts vehicle) {
@@ -101,7 +121,7 @@ public final class StarterInterruptRule implements Rule {
                 && !behaviour.isOn(lead.id(), ControllerState.OVERRIDE);
     }
 
-    private static Option with(Job job, List<Lead> leads, Lead armed) {
+    private static Option with(Job job, List<Lead> leads, Lead armed, boolean isolated) {
         List<Circuit> starters = new ArrayList<>();
         List<Phrase> lost = new ArrayList<>();
         List<CircuitRole> roles = job.finder().list(CircuitRole.SECOND_STARTER).isEmpty()
@@ -136,7 +156,7 @@ public final class StarterInterruptRule implements Rule {
                     Aside.allRefused(leads, WISH));
         }
         return switch (job.finder().one(CircuitRole.IGNITION, Joint.POWER_TAP)) {
-            case Found.Usable usable -> cut(job, leads, armed, starters, usable.first(), lost);
+            case Found.Usable usable -> cut(job, leads, armed, starters, usable.first(), lost, isolated);
             case Found.Waiting waiting -> held(leads, armed, waiting);
             case Found.Forbidden(var because, var possibleIf) ->
                 Option.refused(new Refusal(WISH, because, possibleIf), Aside.allRefused(leads, WISH));
@@ -144,7 +164,13 @@ public final class StarterInterruptRule implements Rule {
     }
 
     private static Option cut(
-            Job job, List<Lead> leads, Lead armed, List<Circuit> starters, Circuit ignition, List<Phrase> lost) {
+            Job job,
+            List<Lead> leads,
+            Lead armed,
+            List<Circuit> starters,
+            Circuit ignition,
+            List<Phrase> lost,
+            boolean isolated) {
         Amps most = starters.stream()
                 .map(c -> carries(job, c))
                 .reduce((a, b) -> a.value() >= b.value() ? a : b)
@@ -172,7 +198,8 @@ public final class StarterInterruptRule implements Rule {
                         starters.stream().map(c -> cutOf(job, c)).toList(),
                         job.ignitionFeed(ignition),
                         relay.get(),
-                        job.signalDiode()),
+                        job.signalDiode(),
+                        isolated),
                 Phrase.of(
                         "rule.starter-interrupt",
                         starters.getFirst().id(),
@@ -183,11 +210,15 @@ public final class StarterInterruptRule implements Rule {
                         CoilCurrent.most(relay.get().coil()),
                         Job.ratingOf(armed.port())),
                 reasons);
-        return Option.of(others(leads, armed, join))
-                .beware(List.of(
-                        Phrase.of("caution.starter-only", starters.getFirst().id()),
-                        Phrase.of("caution.starter-last"),
-                        Phrase.of("caution.no-wire-piercing")));
+        List<Phrase> cautions = new ArrayList<>(List.of(
+                Phrase.of("caution.starter-only", starters.getFirst().id()),
+                Phrase.of("caution.starter-last"),
+                Phrase.of("caution.no-wire-piercing")));
+        if (most.value() < LEAST_CONTACT_AMPS) {
+            cautions.add(Phrase.of(
+                    "caution.small-signal-contact", starters.getFirst().id()));
+        }
+        return Option.of(others(leads, armed, join)).beware(cautions);
     }
 
     private static Amps carries(Job job, Circuit starter) {

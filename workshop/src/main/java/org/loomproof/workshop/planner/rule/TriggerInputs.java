@@ -16,6 +16,7 @@ import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.Level;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.planner.coupling.Draft;
+import org.loomproof.workshop.planner.coupling.PullUp;
 import org.loomproof.workshop.planner.coupling.Reading;
 import org.loomproof.workshop.planner.coupling.Source;
 import org.loomproof.workshop.planner.survey.Family;
@@ -46,14 +47,30 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
         Triggers triggers = new Triggers(job.brief().sheet(), job.finder());
         sights.add(triggers.see(openings, any));
         sights.add(triggers.see(openings, plain));
-        return sights.stream().map(this::option).toList();
+        Set<Option> options = new LinkedHashSet<>();
+        for (Sight sight : sights) {
+            options.add(option(sight, false));
+            if (sight instanceof Sight.Seen seen && mayNeedIsolation(seen)) {
+                options.add(option(sight, true));
+            }
+        }
+        return List.copyOf(options);
     }
 
     /** A wire that goes to one pole when its opening opens, and that an input here reads or a relay's coil may hang on. */
     private boolean isReadable(Circuit circuit) {
         return isNegative(circuit)
                 ? low.isPresent() || (Family.of(circuit.switching()).isPlain() && carriesCoil(circuit))
-                : Family.of(circuit.switching()) == Family.POSITIVE && (high.isPresent() || carriesCoil(circuit));
+                : isReleased(circuit)
+                        ? high.isPresent()
+                        : Family.of(circuit.switching()) == Family.POSITIVE
+                                && (high.isPresent() || carriesCoil(circuit));
+    }
+
+    /** A wire that its switch holds to the body and lets go when the opening opens. */
+    private static boolean isReleased(Circuit circuit) {
+        return Family.of(circuit.switching()) == Family.OPENS_WHEN_ACTIVE
+                && circuit.switching().rest() instanceof Level.Ground;
     }
 
     private static boolean isNegative(Circuit circuit) {
@@ -76,10 +93,19 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
         return job.listRelays().getFirst();
     }
 
-    private Option option(Sight sight) {
+    /** A wire held by electronics, or an input with protection diodes: a dead controller may pull such a wire. */
+    private boolean mayNeedIsolation(Sight.Seen seen) {
+        return seen.circuits().stream().anyMatch(c -> !Family.of(c.switching()).isPlain())
+                || (!seen.circuits().isEmpty()
+                        && Stream.of(low, high)
+                                .flatMap(Optional::stream)
+                                .anyMatch(l -> l.port() instanceof Port.Input in && in.clamps()));
+    }
+
+    private Option option(Sight sight, boolean isolated) {
         return switch (sight) {
             case Sight.Unclear(var waiting) -> Option.of(held(waiting));
-            case Sight.Seen seen -> seen(seen);
+            case Sight.Seen seen -> seen(seen, isolated);
         };
     }
 
@@ -92,11 +118,19 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
         return decisions;
     }
 
-    private Option seen(Sight.Seen seen) {
+    private Option seen(Sight.Seen seen, boolean isolated) {
         List<Source> toBody = new ArrayList<>();
         List<Source> toSupply = new ArrayList<>();
+        boolean lifts = seen.circuits().stream().anyMatch(TriggerInputs::isReleased);
+        if (lifts && !(job.constant() instanceof Found.Usable)) {
+            return Option.of(heldForSupply());
+        }
         for (Circuit circuit : seen.circuits()) {
-            (isNegative(circuit) ? toBody : toSupply).add(new Source.Wire(circuit, job.run(circuit)));
+            if (isReleased(circuit)) {
+                toSupply.add(released(circuit));
+            } else {
+                (isNegative(circuit) ? toBody : toSupply).add(new Source.Wire(circuit, job.run(circuit)));
+            }
         }
         seen.pins().forEach(pin -> toBody.add(new Source.Pin(pin.opening(), job.usualRun())));
         boolean inverts = (low.isEmpty() && !toBody.isEmpty()) || (high.isEmpty() && !toSupply.isEmpty());
@@ -104,9 +138,15 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
             return Option.of(heldForSupply());
         }
         List<Decision> decisions = new ArrayList<>(aside);
-        low.ifPresent(l -> decisions.add(reads(l, toBody, high.isPresent() ? List.of() : toSupply, seen)));
-        high.ifPresent(l -> decisions.add(reads(l, toSupply, low.isPresent() ? List.of() : toBody, seen)));
+        low.ifPresent(l -> decisions.add(reads(l, toBody, high.isPresent() ? List.of() : toSupply, seen, isolated)));
+        high.ifPresent(l -> decisions.add(reads(l, toSupply, low.isPresent() ? List.of() : toBody, seen, isolated)));
         return Option.of(decisions).beware(cautions(seen));
+    }
+
+    private Source released(Circuit circuit) {
+        Port.Input input = (Port.Input) high.orElseThrow().port();
+        Circuit constant = ((Found.Usable) job.constant()).first();
+        return new Source.Released(circuit, job.run(circuit), PullUp.choose(input), job.coilFeed(constant));
     }
 
     private List<Decision> heldForSupply() {
@@ -125,7 +165,7 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
     }
 
     /** The decision for one input: its own polarity straight or by diodes, the other by relay. */
-    private Decision reads(Lead lead, List<Source> own, List<Source> others, Sight.Seen seen) {
+    private Decision reads(Lead lead, List<Source> own, List<Source> others, Sight.Seen seen, boolean isolated) {
         if (own.isEmpty() && others.isEmpty()) {
             return Aside.trim(
                     lead, Phrase.of(lead.equals(low.orElse(null)) ? "trim.all-positive" : "trim.all-negative"));
@@ -136,8 +176,8 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
         Draft draft;
         Phrase because;
         if (others.isEmpty()) {
-            draft = reading.direct(own);
-            because = Phrase.of(directReason(own), names(own));
+            draft = isolated ? reading.isolated(own) : reading.direct(own);
+            because = Phrase.of(directReason(own, isolated), names(own));
         } else {
             Reading.Inverter inverter =
                     new Reading.Inverter(relay(), job.coilFeed(((Found.Usable) job.constant()).first()));
@@ -151,15 +191,20 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
                 .map(Sight.NeedsPin::because)
                 .forEach(lost::add);
         List<CircuitId> circuits = Stream.concat(own.stream(), others.stream())
-                .flatMap(s ->
-                        s instanceof Source.Wire wire ? Stream.of(wire.circuit().id()) : Stream.empty())
+                .flatMap(s -> s.circuitRead().map(Circuit::id).stream())
                 .toList();
         return new Decision.Join(lead, WISH, circuits, draft, because, lost);
     }
 
-    private static String directReason(List<Source> own) {
+    private static String directReason(List<Source> own, boolean isolated) {
+        if (own.stream().anyMatch(Source.Released.class::isInstance)) {
+            return "rule.trigger-pull-up";
+        }
         if (own.stream().allMatch(Source.Pin.class::isInstance)) {
             return "rule.trigger-pins";
+        }
+        if (isolated && own.size() == 1) {
+            return "rule.trigger-isolated";
         }
         return own.size() == 1 ? "rule.trigger-straight" : "rule.trigger-diodes";
     }
@@ -168,6 +213,7 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
         return sources.stream()
                 .map(s -> switch (s) {
                     case Source.Wire wire -> wire.circuit().id().toString();
+                    case Source.Released released -> released.circuit().id().toString();
                     case Source.Fused fused -> fused.feed().circuit().id().toString();
                     case Source.Pin pin -> pin.opening().toString();
                 })
@@ -179,6 +225,10 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
         seen.circuits().stream()
                 .filter(c -> c.basis().certainty().compareTo(Certainty.STATED) > 0)
                 .map(c -> Phrase.of("caution.guessed-tap", c.id()))
+                .forEach(cautions::add);
+        seen.circuits().stream()
+                .filter(c -> Family.of(c.switching()) == Family.LOGIC)
+                .map(c -> Phrase.of("caution.held-by-electronics", c.id()))
                 .forEach(cautions::add);
         if (!seen.pins().isEmpty()) {
             cautions.add(Phrase.of("caution.pin-place"));

@@ -28,11 +28,13 @@ public final class Triggers {
 
     private final Sheet sheet;
     private final Finder finder;
+    private final Contacts contacts;
 
     /** Looks on that sheet. */
     public Triggers(Sheet sheet, Finder finder) {
         this.sheet = sheet;
         this.finder = finder;
+        this.contacts = new Contacts(sheet);
     }
 
     /**
@@ -60,7 +62,15 @@ public final class Triggers {
                 pins.add(new Sight.NeedsPin(opening.id(), Phrase.of("pin.no-factory-switch", opening.id())));
                 continue;
             }
-            switch (finder.amongst(named.getFirst().role(), named, Joint.SIGNAL_TAP)) {
+            List<Circuit> own =
+                    named.stream().filter(c -> mayBeWorkedBy(c, opening)).toList();
+            if (own.isEmpty()) {
+                Circuit first = named.getFirst();
+                return new Sight.Unclear(new Found.Waiting(
+                        Measurements.pinSideOf(first, opening.id()),
+                        Phrase.of("hold.worked-by-another", first.id(), contacts.workers(first), opening.id())));
+            }
+            switch (finder.amongst(own.getFirst().role(), own, Joint.SIGNAL_TAP)) {
                 case Found.Usable(var circuits, var passedOver) -> {
                     List<Circuit> fit = circuits.stream().filter(usable).toList();
                     if (fit.isEmpty()) {
@@ -77,6 +87,12 @@ public final class Triggers {
             }
         }
         return new Sight.Seen(fewest(shownBy), pins);
+    }
+
+    /** False for a wire that the sheet says follows the opening, and draws as worked by something else alone. */
+    private boolean mayBeWorkedBy(Circuit circuit, Operable opening) {
+        Set<OperableId> workers = contacts.workers(circuit);
+        return workers.isEmpty() || workers.contains(opening.id());
     }
 
     private static Sight.NeedsPin pinInsteadOf(Operable opening, Circuit circuit) {

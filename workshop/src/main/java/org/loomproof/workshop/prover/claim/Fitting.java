@@ -8,6 +8,7 @@ import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.ElementId;
+import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.explore.CutLoads;
@@ -72,7 +73,20 @@ public record Fitting(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
 
     /** True when a lead is connected or waits for the wish. */
     boolean isServed(Wish wish) {
-        return !connected(wish).isEmpty() || !onHold(wish).isEmpty();
+        return !connected(wish).isEmpty()
+                || !onHold(wish).isEmpty()
+                || (wish == Wish.SECOND_SOUNDER
+                        && connected(Wish.SIREN).stream().anyMatch(this::hangsTwoLoads));
+    }
+
+    /** Two sounders on one lead serve two wishes; each is shown to get its volts. */
+    private boolean hangsTwoLoads(Hookup.Connect connect) {
+        return connect.parts().stream()
+                        .filter(id -> plan.findPart(id)
+                                .filter(AddedPart.Load.class::isInstance)
+                                .isPresent())
+                        .count()
+                > 1;
     }
 
     /** What no longer works in the stock vehicle when the wires of these circuits are cut. */

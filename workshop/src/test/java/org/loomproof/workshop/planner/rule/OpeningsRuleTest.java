@@ -189,7 +189,7 @@ class OpeningsRuleTest {
     }
 
     @Test
-    void aWireHeldAtFiveVoltsIsOfferedStraightAndWithAPinInItsPlace() {
+    void aWireHeldAtFiveVoltsIsOfferedStraightBehindADiodeAndWithAPinInItsPlace() {
         AVehicle car = basics().opening("hood", Operable.Kind.HOOD);
         car.circuit(
                 "hood-line",
@@ -208,9 +208,48 @@ class OpeningsRuleTest {
         Planned planned = Planned.of(car, kit, watching("hood"));
 
         List<Plan> plans = planned.candidates().plans();
-        assertThat(plans).hasSize(2);
+        assertThat(plans).hasSize(3);
         assertThat(planned.coupling("hood-lead")).isEqualTo("coupling.straight");
-        assertThat(plans.get(1).parts()).anyMatch(AddedPart.PinSwitch.class::isInstance);
+        assertThat(plans.get(1).parts()).anyMatch(AddedPart.Diode.class::isInstance);
+        assertThat(plans.get(2).parts()).anyMatch(AddedPart.PinSwitch.class::isInstance);
+    }
+
+    @Test
+    void aContactThatOpensWithItsDoorIsLiftedByAResistor() {
+        // At 9 V a volt over the threshold of 5 V: at most 10 kΩ · (9 / 6 − 1) = 5 kΩ, less 5 %: 4.7 kΩ of the
+        // preferred values.
+        AVehicle car = basics().door("left");
+        car.circuit(
+                "latch",
+                CircuitRole.DOOR_TRIGGER,
+                new Level.Ground(),
+                new Level.Open(),
+                List.of("left"),
+                Access.MAY_BE_TAPPED,
+                List.of(Steps.here(), Steps.ground()));
+        AKit kit = fed().triggerHigh("trigger", LeadRole.DOOR_INPUT);
+        Planned planned = Planned.of(car, kit, watching("left"));
+
+        assertThat(planned.coupling("trigger")).isEqualTo("coupling.pull-up");
+        assertThat(planned.only(AddedPart.Resistor.class).resistance().value()).isEqualTo(4700);
+        planned.wire("R1 2", "circuit latch tap");
+        planned.wire("lead trigger", "circuit latch tap");
+    }
+
+    @Test
+    void aLightThatSomethingElseWorksIsNotTakenForItsDoor() {
+        AVehicle car = basics().door("left").control("timer", "dark", "lit");
+        car.circuit(
+                "dome",
+                CircuitRole.DOOR_TRIGGER,
+                new Level.Supply(),
+                new Level.Ground(),
+                List.of("left"),
+                Access.MAY_BE_TAPPED,
+                List.of(Steps.supply(), Steps.here(), Steps.contact("timer-contact", "timer", "lit"), Steps.ground()));
+
+        assertThat(Planned.of(car, AKit.simple(), watching("left")).decision("trigger"))
+                .isEqualTo("pin-side-of dome");
     }
 
     @Test

@@ -14,7 +14,9 @@ import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Access;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.brief.sheet.Level;
+import org.loomproof.workshop.brief.sheet.PathStep;
 import org.loomproof.workshop.fixture.AKit;
 import org.loomproof.workshop.fixture.AVehicle;
 import org.loomproof.workshop.fixture.AnOrder;
@@ -23,6 +25,7 @@ import org.loomproof.workshop.fixture.Steps;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.planner.Planned;
 import org.loomproof.workshop.quantity.Ohms;
+import org.loomproof.workshop.quantity.Volts;
 
 /** Outputs: straight where pole and current allow, otherwise by relay; locks both ways or not at all. */
 class OutputRulesTest {
@@ -159,7 +162,7 @@ class OutputRulesTest {
     }
 
     @Test
-    void anOutputWithABodyDiodeIsAlsoOfferedWithADiodeInLine() {
+    void anOutputWithABodyDiodeIsAlsoOfferedWithDiodesThatLetNothingFlowBack() {
         AKit kit = fed().lowSide("horn", LeadRole.HORN, 0.5, SOUNDING);
         Planned planned = Planned.of(carWithHorn(), kit, AnOrder.forWishes(Wish.HORN));
 
@@ -168,7 +171,63 @@ class OutputRulesTest {
                                 p.hookups().getLast())
                         .coupling())
                 .toList();
-        assertThat(ways).containsExactly("coupling.straight", "coupling.isolation-diodes", "coupling.relay");
+        assertThat(ways)
+                .containsExactly(
+                        "coupling.straight",
+                        "coupling.straight-clamped",
+                        "coupling.isolation-diodes",
+                        "coupling.relay",
+                        "coupling.relay-isolated");
+    }
+
+    @Test
+    void aStepBehindAnOutputWithDiodesInsideIsGivenByADryContact() {
+        AKit kit = fed().lowSide("horn", LeadRole.HORN, 0.5, SOUNDING);
+        Planned planned = Planned.of(carWithWheelButtons(), kit, AnOrder.forWishes(Wish.HORN));
+
+        assertThat(planned.coupling("horn")).isEqualTo("coupling.step-resistor-by-relay");
+        assertThat(planned.only(AddedPart.Resistor.class).resistance()).isEqualTo(new Ohms(221));
+        planned.wire("R1 2", "body");
+    }
+
+    @Test
+    void lampsThatAModuleWatchesAreNotFedFromOutside() {
+        AVehicle car = basics().control("light-switch", "off", "side");
+        car.circuit(
+                "side",
+                CircuitRole.PARKING_LAMP,
+                new Level.Ground(),
+                new Level.Supply(),
+                List.of("light-switch"),
+                Access.MAY_BE_TAPPED,
+                List.of(Steps.here(), wheelInput()));
+        AKit kit = fed().highSide("lamps", LeadRole.LAMPS, 5, SOUNDING);
+
+        assertThat(Planned.of(car, kit, AnOrder.forWishes(Wish.LAMPS)).refusal(Wish.LAMPS))
+                .contains("refuse.outage-watch");
+    }
+
+    private static PathStep.Input wheelInput() {
+        return new PathStep.Input(
+                new ElementId("module"),
+                Optional.of(Figured.ohms(1000)),
+                Optional.of(Figured.volts(5)),
+                Optional.empty(),
+                Figured.volts(1.2),
+                Figured.volts(2));
+    }
+
+    private static AVehicle carWithWheelButtons() {
+        AVehicle car = basics().control("horn-button", "rest", "pressed");
+        car.circuit(
+                "wheel",
+                CircuitRole.HORN,
+                new Level.Voltage(new Volts(5)),
+                new Level.Resistance(new Ohms(220)),
+                List.of("horn-button"),
+                Access.MAY_BE_TAPPED,
+                List.of(Steps.here(), wheelInput()));
+        return car;
     }
 
     @Test
