@@ -26,16 +26,26 @@ final class Comparison {
     private final Path folder;
     private final int rounds;
 
-    private Comparison(Path driver, Path folder, int rounds) {
+    /** Settings of each sweep, from its first on, that the reference is given. */
+    private final int referenceSettings;
+
+    private Comparison(Path driver, Path folder, int rounds, int referenceSettings) {
         this.driver = driver;
         this.folder = folder;
         this.rounds = rounds;
+        this.referenceSettings = referenceSettings;
     }
 
-    /** Arguments: the compiled driver, a folder for decks and answers, rounds, settings a sweep, seed of the looms. */
+    /**
+     * Arguments: the compiled driver, a folder for decks and answers, rounds, settings a sweep, seed of the looms, settings that
+     * the reference is given.
+     */
     public static void main(String[] arguments) throws IOException, InterruptedException {
-        Comparison comparison =
-                new Comparison(Path.of(arguments[0]), Path.of(arguments[1]), Integer.parseInt(arguments[2]));
+        Comparison comparison = new Comparison(
+                Path.of(arguments[0]),
+                Path.of(arguments[1]),
+                Integer.parseInt(arguments[2]),
+                Integer.parseInt(arguments[5]));
         int count = Integer.parseInt(arguments[3]);
         long seed = Long.parseLong(arguments[4]);
         System.out.println("least / median / most of the rounds; one thread, processor time; Kirchhoff's law is checked"
@@ -77,26 +87,30 @@ final class Comparison {
         timer.warmUp(WARM_UPS);
         ReferenceDeck full = new ReferenceDeck(network, Style.FULL);
         ReferenceDeck lampFree = new ReferenceDeck(network, Style.LAMP_FREE);
+        List<Setting> given = settings.subList(0, Math.min(settings.size(), referenceSettings));
+        double[] twoThreads = new double[rounds];
         double[] ours = new double[rounds];
         double[] ratio = new double[rounds];
         double[] ratioLampFree = new double[rounds];
         for (int round = 0; round < rounds; round++) {
             ours[round] = timer.micros();
             ratio[round] =
-                    ReferenceRun.of(driver, folder, full, full.states(settings)).micros() / ours[round];
-            double half = timer.micros();
-            ratioLampFree[round] = ReferenceRun.of(driver, folder, lampFree, lampFree.states(settings))
+                    ReferenceRun.of(driver, folder, full, full.states(given)).micros() / ours[round];
+            double again = timer.micros();
+            ratioLampFree[round] = ReferenceRun.of(driver, folder, lampFree, lampFree.states(given))
                             .micros()
-                    / half;
+                    / again;
+            twoThreads[round] = timer.wallMicros(1) / timer.wallMicros(2);
         }
-        Agreement agreement = Agreement.of(driver, folder, network, settings, timer.outcomes());
+        Agreement agreement = Agreement.of(driver, folder, network, given, timer.outcomes());
         System.out.printf(
                 Locale.ROOT,
-                "%-26s ours %s us | ratio %s | to the lamp-free deck %s | %s%n",
+                "%-26s ours %s us | ratio %s | to the lamp-free deck %s | two threads over one %s | %s%n",
                 name,
                 spread(ours),
                 spread(ratio),
                 spread(ratioLampFree),
+                spread(twoThreads),
                 agreement);
     }
 
