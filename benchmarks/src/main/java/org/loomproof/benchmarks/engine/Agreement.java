@@ -44,7 +44,7 @@ record Agreement(
         List<OperatingPoint> unlikePoints = new ArrayList<>();
         double worst = 0;
         for (int k = 0; k < settings.size(); k++) {
-            if (!(outcomes.get(k) instanceof Settled(OperatingPoint point, List<OperatingPoint> ignored))) {
+            if (!(outcomes.get(k) instanceof Settled(OperatingPoint point, var ignored))) {
                 restless.add(k);
                 continue;
             }

@@ -45,6 +45,7 @@ public class SweepBenchmark {
         @Param({"20", "80", "300", "1000"})
         int nodes;
 
+        @SuppressWarnings("NullAway.Init") // by prepare(), before any use
         private Prepared prepared;
 
         /** Lays the loom out. */
@@ -60,6 +61,7 @@ public class SweepBenchmark {
         @Param({"1", "4", "8", "14"})
         int each;
 
+        @SuppressWarnings("NullAway.Init") // by prepare(), before any use
         private Prepared prepared;
 
         /** Lays the loom out. */

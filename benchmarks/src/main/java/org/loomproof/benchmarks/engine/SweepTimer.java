@@ -46,10 +46,22 @@ final class SweepTimer {
         return sweep.work();
     }
 
-    /** Prints the time of sweeps over looms of each shape. Arguments: rounds, seed. */
+    /** Prints the time of sweeps over trees of several sizes, then over looms of each shape. Arguments: rounds, seed. */
     public static void main(String[] arguments) {
         int rounds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 7;
         long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
+        for (int nodes : new int[] {20, 80, 300, 1000}) {
+            Network network = Loom.ofNodes(Loom.Shape.TREE, nodes, seed);
+            time("tree of " + nodes + " nodes, walk", network, Loom.walk(network, 2000, seed + 4), rounds);
+        }
+        for (int each : new int[] {1, 4, 8, 14}) {
+            Network network = Loom.ofCurves(Loom.Shape.TREE, each, seed);
+            time(
+                    "tree of 290 with " + (6 * each + 2) + " curved, walk",
+                    network,
+                    Loom.walk(network, 2000, seed + 4),
+                    rounds);
+        }
         for (boolean large : new boolean[] {false, true}) {
             for (Loom.Shape shape : Loom.Shape.values()) {
                 Network network = large ? Loom.large(shape, seed) : Loom.small(shape, seed);
@@ -71,7 +83,7 @@ final class SweepTimer {
         }
         double work = (timer.work() - before) / (double) (rounds * settings.size());
         System.out.printf(
-                "%-22s %s us a setting, %.0f nodes eliminated and linear solutions%n",
+                "%-34s %s us a setting, %.0f nodes eliminated and linear solutions%n",
                 name, Comparison.spread(micros), work);
     }
 }
