@@ -3,6 +3,7 @@ package org.loomproof.workshop.planner;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.order.Order;
 import org.loomproof.workshop.brief.order.ShopChoices;
@@ -80,6 +82,29 @@ class SizesTest {
         assertThat(planned.coupling("lamps")).isEqualTo("coupling.straight");
         assertThat(planned.cautionKeys().contains("caution.lead-too-thin")).isEqualTo(said);
         assertThat(planned.told().contains("Lead supply would carry 20.6 A")).isEqualTo(said);
+    }
+
+    /** A sounder of 16 A on an output to ground: lead and ground lead of 0.75 mm² bear 13.4 A. */
+    @Test
+    void theGroundLeadCarriesWhatTheControllerSinks() {
+        AKit kit = AKit.named("sinking kit")
+                .supply("supply")
+                .ground("ground")
+                .lowSide("siren", LeadRole.SIREN, 30, Set.of(ControllerState.SOUNDING))
+                .extra(new Extra(
+                        "great sounder",
+                        Extra.Kind.SOUNDER,
+                        Optional.of(Figured.amps(16)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
+        Planned planned = Planned.of(new Brief(
+                Jobs.handcart().sheet(),
+                kit.kit(),
+                AnOrder.forWishes(Wish.SIREN).order()));
+
+        assertThat(planned.coupling("siren")).isEqualTo("coupling.added-load");
+        assertThat(planned.told()).contains("Lead ground would carry 16 A").contains("Lead siren would carry 16 A");
     }
 
     /**

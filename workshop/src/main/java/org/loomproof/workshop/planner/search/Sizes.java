@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
@@ -93,11 +94,24 @@ final class Sizes {
         return new Amps(same.stream().mapToDouble(r -> r.carries().value()).sum());
     }
 
-    /** What all couplings ask of a run together, and all outputs of the one that feeds the controller. */
+    /**
+     * What all couplings ask of a run together; the lead that feeds the controller carries all it feeds as well, and its ground
+     * lead all it sinks.
+     */
     private Amps carries(List<Run> same) {
-        boolean feedsController =
-                same.getFirst().behind().filter(this::feedsController).isPresent();
-        return feedsController ? new Amps(asked(same).value() + throughController.value()) : asked(same);
+        Run run = same.getFirst();
+        double besides = run.behind().filter(this::feedsController).isPresent() ? throughController.value() : 0;
+        double sunk = isOn(run, Port.Ground.class)
+                ? ledger.listRuns().stream()
+                        .filter(other -> isOn(other.getFirst(), Port.LowSide.class))
+                        .mapToDouble(other -> asked(other).value())
+                        .sum()
+                : 0;
+        return new Amps(asked(same).value() + besides + sunk);
+    }
+
+    private boolean isOn(Run run, Class<? extends Port> port) {
+        return leadOf(run).filter(lead -> port.isInstance(lead.port())).isPresent();
     }
 
     private boolean feedsController(AddedPartId fuse) {
