@@ -143,7 +143,7 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
         return Option.of(decisions).beware(cautions(seen));
     }
 
-    private Source released(Circuit circuit) {
+    private Source.Released released(Circuit circuit) {
         Port.Input input = (Port.Input) high.orElseThrow().port();
         Circuit constant = ((Found.Usable) job.constant()).first();
         return new Source.Released(circuit, job.run(circuit), PullUp.choose(input), job.coilFeed(constant));
@@ -220,7 +220,7 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
                 .toList();
     }
 
-    private static List<Phrase> cautions(Sight.Seen seen) {
+    private List<Phrase> cautions(Sight.Seen seen) {
         List<Phrase> cautions = new ArrayList<>();
         seen.circuits().stream()
                 .filter(c -> c.basis().certainty().compareTo(Certainty.STATED) > 0)
@@ -229,6 +229,10 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
         seen.circuits().stream()
                 .filter(c -> Family.of(c.switching()) == Family.LOGIC)
                 .map(c -> Phrase.of("caution.held-by-electronics", c.id()))
+                .forEach(cautions::add);
+        seen.circuits().stream()
+                .filter(TriggerInputs::isReleased)
+                .map(c -> Phrase.of("caution.pull-up-drain", c.id(), released(c).atRest()))
                 .forEach(cautions::add);
         if (!seen.pins().isEmpty()) {
             cautions.add(Phrase.of("caution.pin-place"));

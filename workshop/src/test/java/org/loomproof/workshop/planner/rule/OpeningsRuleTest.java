@@ -232,6 +232,7 @@ class OpeningsRuleTest {
 
         assertThat(planned.coupling("trigger")).isEqualTo("coupling.pull-up");
         assertThat(planned.only(AddedPart.Resistor.class).resistance().value()).isEqualTo(4700);
+        assertThat(planned.cautionKeys()).contains("caution.pull-up-drain");
         planned.wire("R1 2", "circuit latch tap");
         planned.wire("lead trigger", "circuit latch tap");
     }
