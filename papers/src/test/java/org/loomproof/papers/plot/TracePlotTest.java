@@ -95,8 +95,8 @@ class TracePlotTest {
                 Pattern.compile("<path d=\"([^\"]*)\"[^>]*stroke=\"#d55e00\"").matcher(svg);
         double top = Double.POSITIVE_INFINITY;
         while (path.find()) {
-            for (String point : path.group(1).substring(1).split("L")) {
-                top = Math.min(top, Double.parseDouble(point.strip().split(" ")[1]));
+            for (String point : path.group(1).substring(1).split("L", -1)) {
+                top = Math.min(top, Double.parseDouble(point.strip().split(" ", -1)[1]));
             }
         }
         // Volts 0 to 80 over 150 points from 184 up.
