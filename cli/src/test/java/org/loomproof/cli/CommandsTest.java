@@ -89,8 +89,8 @@ class CommandsTest {
         Path papers = folder.resolve("papers");
         planHatchback(papers);
         String plan = Files.readString(papers.resolve("plan.yaml"));
-        assertThat(plan).contains("from: K2 87a");
-        Path spoilt = Files.writeString(folder.resolve("spoilt.yaml"), plan.replace("from: K2 87a", "from: K2 87"));
+        assertThat(plan).contains("from: K1 87a");
+        Path spoilt = Files.writeString(folder.resolve("spoilt.yaml"), plan.replace("from: K1 87a", "from: K1 87"));
         assertThat(run("prove", spoilt.toString())).as(err.toString()).isEqualTo(3);
         assertThat(out.toString()).contains("BROKEN", "1. turn the key to start", "1. arm and wait", "2. turn the key");
     }
