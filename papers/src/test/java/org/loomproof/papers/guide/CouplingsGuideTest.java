@@ -1,7 +1,6 @@
 package org.loomproof.papers.guide;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.loomproof.testing.Sample;
@@ -24,6 +23,32 @@ import org.loomproof.testing.Sample;
 class CouplingsGuideTest {
 
     private static final boolean WRITE = Boolean.getBoolean("loomproof.write");
+
+    @BeforeAll
+    static void isWrittenAnewWhenAskedTo() throws IOException {
+        if (!WRITE) {
+            return;
+        }
+        Map<String, CouplingsGuide.Shown> first = new LinkedHashMap<>();
+        for (Path example : CouplingsGuide.examples()) {
+            CouplingsGuide.couplingsOf(example).forEach(shown -> first.putIfAbsent(shown.key(), shown));
+        }
+        Files.createDirectories(CouplingsGuide.DRAWINGS);
+        try (Stream<Path> old = Files.list(CouplingsGuide.DRAWINGS)) {
+            for (Path file : old.toList()) {
+                Files.delete(file);
+            }
+        }
+        StringBuilder guide = new StringBuilder(CouplingsGuide.head());
+        List<String> keys = new ArrayList<>(first.keySet());
+        keys.sort(String::compareTo);
+        for (String key : keys) {
+            CouplingsGuide.Shown shown = Objects.requireNonNull(first.get(key));
+            guide.append(CouplingsGuide.section(shown));
+            Files.writeString(CouplingsGuide.DRAWINGS.resolve(shown.file()), shown.drawing());
+        }
+        Files.writeString(CouplingsGuide.GUIDE, guide.toString().stripTrailing() + "\n");
+    }
 
     @ParameterizedTest
     @MethodSource("someExamples")
@@ -49,29 +74,5 @@ class CouplingsGuideTest {
 
     static List<Path> someExamples() {
         return Sample.of(CouplingsGuide.examples(), 4);
-    }
-
-    @Test
-    void itIsWrittenAnewWhenAskedTo() throws IOException {
-        assumeThat(WRITE).isTrue();
-        Map<String, CouplingsGuide.Shown> first = new LinkedHashMap<>();
-        for (Path example : CouplingsGuide.examples()) {
-            CouplingsGuide.couplingsOf(example).forEach(shown -> first.putIfAbsent(shown.key(), shown));
-        }
-        Files.createDirectories(CouplingsGuide.DRAWINGS);
-        try (Stream<Path> old = Files.list(CouplingsGuide.DRAWINGS)) {
-            for (Path file : old.toList()) {
-                Files.delete(file);
-            }
-        }
-        StringBuilder guide = new StringBuilder(CouplingsGuide.head());
-        List<String> keys = new ArrayList<>(first.keySet());
-        keys.sort(String::compareTo);
-        for (String key : keys) {
-            CouplingsGuide.Shown shown = Objects.requireNonNull(first.get(key));
-            guide.append(CouplingsGuide.section(shown));
-            Files.writeString(CouplingsGuide.DRAWINGS.resolve(shown.file()), shown.drawing());
-        }
-        Files.writeString(CouplingsGuide.GUIDE, guide.toString().stripTrailing() + "\n");
     }
 }
