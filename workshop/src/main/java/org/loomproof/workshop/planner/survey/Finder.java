@@ -231,60 +231,22 @@ public final class Finder {
     private boolean isFedAsItsRole(Circuit circuit) {
         boolean fed = draw.intoBody(circuit).value() > FED_AMPS;
         return circuit.paths().isEmpty()
-                || switch (circuit.role()) {
-                    case CONSTANT_SUPPLY -> fed;
-                    case IGNITION, SECOND_IGNITION, ACCESSORY, STARTER, SECOND_STARTER -> !fed;
-                    case GROUND,
-                            DOOR_TRIGGER,
-                            HOOD_TRIGGER,
-                            TRUNK_TRIGGER,
-                            INTERIOR_LIGHT,
-                            PARKING_LAMP,
-                            HORN,
-                            LOCK,
-                            UNLOCK,
-                            LOCK_MOTOR_LEG,
-                            TRUNK_RELEASE,
-                            WINDOW,
-                            BRAKE,
-                            TACHOMETER,
-                            FUEL_PUMP,
-                            DATA,
-                            RESTRAINT,
-                            HIGH_VOLTAGE,
-                            OTHER -> true;
+                || switch (circuit.role().kind()) {
+                    case FEED -> fed;
+                    case KEY_FEED, START_WIRE -> !fed;
+                    case PLAIN -> true;
                 };
     }
 
     /** A supply is always at supply, an ignition goes to supply; anything else rests and acts at different levels. */
     private static boolean switchesAsItsRole(Circuit circuit) {
         Level always = new Level.Supply();
-        return switch (circuit.role()) {
-            case CONSTANT_SUPPLY ->
+        return switch (circuit.role().kind()) {
+            case FEED ->
                 circuit.switching().rest().equals(always)
                         && circuit.switching().active().equals(always);
-            case IGNITION, SECOND_IGNITION, ACCESSORY -> Family.of(circuit.switching()) == Family.POSITIVE;
-            case STARTER,
-                    SECOND_STARTER,
-                    GROUND,
-                    DOOR_TRIGGER,
-                    HOOD_TRIGGER,
-                    TRUNK_TRIGGER,
-                    INTERIOR_LIGHT,
-                    PARKING_LAMP,
-                    HORN,
-                    LOCK,
-                    UNLOCK,
-                    LOCK_MOTOR_LEG,
-                    TRUNK_RELEASE,
-                    WINDOW,
-                    BRAKE,
-                    TACHOMETER,
-                    FUEL_PUMP,
-                    DATA,
-                    RESTRAINT,
-                    HIGH_VOLTAGE,
-                    OTHER -> Family.of(circuit.switching()) != Family.CONTRADICTORY;
+            case KEY_FEED -> Family.of(circuit.switching()) == Family.POSITIVE;
+            case START_WIRE, PLAIN -> Family.of(circuit.switching()) != Family.CONTRADICTORY;
         };
     }
 
