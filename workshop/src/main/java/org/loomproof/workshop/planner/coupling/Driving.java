@@ -1,7 +1,9 @@
 package org.loomproof.workshop.planner.coupling;
 
 import java.util.List;
+import java.util.Optional;
 import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
@@ -21,7 +23,19 @@ public final class Driving {
     /** Which pole the output gives while it is on. */
     public enum Side {
         LOW,
-        HIGH
+        HIGH;
+
+        /** The pole that a lead gives; empty for what is no output. */
+        public static Optional<Side> of(Port port) {
+            return switch (port) {
+                case Port.LowSide out -> Optional.of(LOW);
+                case Port.HighSide out -> Optional.of(HIGH);
+                case Port.Supply s -> Optional.empty();
+                case Port.Ground g -> Optional.empty();
+                case Port.Input in -> Optional.empty();
+                case Port.ToExtra x -> Optional.empty();
+            };
+        }
     }
 
     /**

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Lead;
-import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.plan.Measurement;
@@ -32,14 +31,9 @@ final class AddedLoads {
             Measurement until = new Measurement("current-of " + name, Phrase.of("measure.extra-current", name));
             return List.of(Option.of(List.of(Aside.hold(lead, wish, until, Phrase.of("hold.extra-current", name)))));
         }
-        return switch (lead.port()) {
-            case Port.LowSide out -> options(job, lead, wish, extras, Driving.Side.LOW);
-            case Port.HighSide out -> options(job, lead, wish, extras, Driving.Side.HIGH);
-            case Port.Input in -> List.of(Option.of(List.of(Aside.misfit(lead, wish))));
-            case Port.Supply s -> List.of(Option.of(List.of(Aside.misfit(lead, wish))));
-            case Port.Ground g -> List.of(Option.of(List.of(Aside.misfit(lead, wish))));
-            case Port.ToExtra x -> List.of(Option.of(List.of(Aside.misfit(lead, wish))));
-        };
+        return Driving.Side.of(lead.port())
+                .map(side -> options(job, lead, wish, extras, side))
+                .orElseGet(() -> List.of(Option.of(List.of(Aside.misfit(lead, wish)))));
     }
 
     private static List<Option> options(Job job, Lead lead, Wish wish, List<Extra> extras, Driving.Side side) {

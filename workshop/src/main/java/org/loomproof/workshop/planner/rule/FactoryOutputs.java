@@ -42,7 +42,7 @@ final class FactoryOutputs {
         if (!(found instanceof Found.Usable usable)) {
             return List.of(AddedLoads.without(lead, wish, found));
         }
-        Optional<Side> side = sideOf(lead.port());
+        Optional<Side> side = Side.of(lead.port());
         if (side.isEmpty()) {
             return List.of(Option.of(List.of(Aside.misfit(lead, wish))));
         }
@@ -65,17 +65,6 @@ final class FactoryOutputs {
                     lead, wish, Measurements.levelsOf(first), Phrase.of("hold.mixed-polarity", ids(lines))))));
         }
         return new Ways(job, lead, wish, side.get(), lines, usable.passedOver()).list();
-    }
-
-    private static Optional<Side> sideOf(Port port) {
-        return switch (port) {
-            case Port.LowSide out -> Optional.of(Side.LOW);
-            case Port.HighSide out -> Optional.of(Side.HIGH);
-            case Port.Supply s -> Optional.empty();
-            case Port.Ground g -> Optional.empty();
-            case Port.Input in -> Optional.empty();
-            case Port.ToExtra x -> Optional.empty();
-        };
     }
 
     /** The pole that makes a circuit active; empty for families that one pole does not work. */

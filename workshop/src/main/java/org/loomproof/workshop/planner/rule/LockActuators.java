@@ -48,8 +48,8 @@ final class LockActuators {
             return Option.of(
                     Aside.allHeld(pair, WISH, new Found.Waiting(until, Phrase.of("hold.extra-current", name))));
         }
-        Optional<Side> lockSide = LockCuts.side(lock);
-        Optional<Side> unlockSide = LockCuts.side(unlock);
+        Optional<Side> lockSide = Side.of(lock.port());
+        Optional<Side> unlockSide = Side.of(unlock.port());
         if (lockSide.isEmpty() || unlockSide.isEmpty()) {
             return Option.of(pair.stream().map(l -> Aside.misfit(l, WISH)).toList());
         }

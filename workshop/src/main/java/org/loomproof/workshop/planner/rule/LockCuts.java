@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.loomproof.workshop.brief.kit.Lead;
-import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitId;
@@ -133,7 +132,7 @@ final class LockCuts {
                     : Option.of(List.of(Aside.misfit(lock, WISH), Aside.misfit(unlock, WISH)));
         }
         Optional<Lead> misfit = List.of(lock, unlock).stream()
-                .filter(lead -> side(lead).isEmpty())
+                .filter(lead -> Side.of(lead.port()).isEmpty())
                 .findFirst();
         if (misfit.isPresent()) {
             return Option.of(List.of(Aside.misfit(lock, WISH), Aside.misfit(unlock, WISH)));
@@ -166,18 +165,6 @@ final class LockCuts {
     private Option held(Measurement until) {
         Found.Waiting waiting = new Found.Waiting(until, Phrase.of("hold.cut-place", locking.id(), unlocking.id()));
         return Option.of(Aside.allHeld(List.of(lock, unlock), WISH, waiting));
-    }
-
-    /** Which pole an output gives; empty for what is no output. */
-    static Optional<Side> side(Lead lead) {
-        return switch (lead.port()) {
-            case Port.LowSide out -> Optional.of(Side.LOW);
-            case Port.HighSide out -> Optional.of(Side.HIGH);
-            case Port.Supply s -> Optional.empty();
-            case Port.Ground g -> Optional.empty();
-            case Port.Input in -> Optional.empty();
-            case Port.ToExtra x -> Optional.empty();
-        };
     }
 
     private static AddedPartId relay(Lead lead, String which) {
@@ -258,7 +245,7 @@ final class LockCuts {
 
     private static Decision join(
             Lead lead, String key, CircuitId circuit, List<Throw> relays, Phrase because, CutIn.Making making) {
-        Draft draft = CutIn.of(key, lead, side(lead).orElseThrow(), relays, making);
+        Draft draft = CutIn.of(key, lead, Side.of(lead.port()).orElseThrow(), relays, making);
         return new Decision.Join(lead, WISH, List.of(circuit), draft, because, List.of());
     }
 }
