@@ -1,9 +1,13 @@
 package org.loomproof.workshop.weigh;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.order.Order;
 import org.loomproof.workshop.brief.order.Wish;
@@ -13,23 +17,55 @@ import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.words.Phrase;
 
-/** A wish for which every coupling that was tried breaks something: it is turned down, and the others are planned without it. */
-final class TurnedDown {
+/**
+ * Wishes for which every coupling that was tried breaks something: they are turned down, and the others are planned without.
+ *
+ * @param broken the plan in which they are served, and that breaks something
+ * @param because what breaks first, wish by wish, in the order in which they were turned down
+ */
+record TurnedDown(Plan broken, Map<Wish, ClaimResult> because) {
 
-    private TurnedDown() {}
+    TurnedDown {
+        because = Collections.unmodifiableMap(new LinkedHashMap<>(because));
+    }
 
-    /** The brief without some wishes. */
-    static Brief without(Brief brief, Set<Wish> wishes) {
+    /** No wish yet. */
+    static TurnedDown nothing(Plan broken) {
+        return new TurnedDown(broken, Map.of());
+    }
+
+    /** One wish more. */
+    TurnedDown and(Wish wish, ClaimResult breaks) {
+        Map<Wish, ClaimResult> more = new LinkedHashMap<>(because);
+        more.put(wish, breaks);
+        return new TurnedDown(broken, more);
+    }
+
+    /** The wishes that may be turned down besides: those that something is joined for. */
+    List<Wish> listFurther(Order order) {
+        Set<Wish> served = new TreeSet<>();
+        for (Hookup hookup : broken.hookups()) {
+            if (hookup instanceof Hookup.Connect connect
+                    && order.wishes().contains(connect.serves())
+                    && !because.containsKey(connect.serves())) {
+                served.add(connect.serves());
+            }
+        }
+        return List.copyOf(served);
+    }
+
+    /** The brief as if they had not been asked for. */
+    Brief without(Brief brief) {
         Order order = brief.order();
-        Set<Wish> left = EnumSet.noneOf(Wish.class);
-        order.wishes().stream().filter(w -> !wishes.contains(w)).forEach(left::add);
+        Set<Wish> left = new TreeSet<>(order.wishes());
+        left.removeAll(because.keySet());
         return new Brief(
                 brief.sheet(),
                 brief.kit(),
                 new Order(
                         order.job(),
                         left,
-                        wishes.contains(Wish.WATCH_OPENINGS) ? List.of() : order.watched(),
+                        because.containsKey(Wish.WATCH_OPENINGS) ? List.of() : order.watched(),
                         order.overridePlace(),
                         order.ruleSet(),
                         order.longestUnusedDays(),
@@ -37,39 +73,41 @@ final class TurnedDown {
                         order.stock()));
     }
 
-    /** A plan made without a wish, which says so and why: what would have served the wish lies insulated for that reason. */
-    static Plan tell(Plan without, Plan broken, Wish wish, ClaimResult because) {
-        Phrase name = Phrase.of("term.wish." + wish.word());
+    /** A plan made without them, which says so and why: what would have served them lies insulated for that reason. */
+    Plan tell(Plan without) {
         List<Hookup> hookups = without.hookups().stream()
-                .map(hookup -> servedBy(broken, hookup, wish) && isAside(hookup)
-                        ? new Hookup.CapAndKeep(hookup.lead(), Phrase.of("cap.refused", name), hookup.insteadOf())
-                        : hookup)
+                .map(hookup -> isAside(hookup) ? refusedFor(hookup).orElse(hookup) : hookup)
                 .toList();
         List<Refusal> refusals = new ArrayList<>(without.refusals());
-        refusals.add(new Refusal(
+        because.forEach((wish, breaks) -> refusals.add(new Refusal(
                 wish,
-                Phrase.of("refuse.every-way-breaks", name, because.statement()),
-                Phrase.of("possible.every-way-breaks")));
+                Phrase.of("refuse.every-way-breaks", name(wish), breaks.statement()),
+                Phrase.of("possible.every-way-breaks"))));
         return without.withHookups(hookups).withRefusals(refusals);
     }
 
-    private static boolean servedBy(Plan plan, Hookup hookup, Wish wish) {
-        return plan.findHookup(hookup.lead())
-                .filter(h -> switch (h) {
-                    case Hookup.Connect connect -> connect.serves() == wish;
-                    case Hookup.Hold hold -> hold.serves() == wish;
-                    case Hookup.Trim trim -> false;
-                    case Hookup.CapAndKeep cap -> false;
-                })
-                .isPresent();
+    private Optional<Hookup> refusedFor(Hookup hookup) {
+        return broken.findHookup(hookup.lead())
+                .flatMap(TurnedDown::served)
+                .filter(because::containsKey)
+                .map(wish ->
+                        new Hookup.CapAndKeep(hookup.lead(), Phrase.of("cap.refused", name(wish)), hookup.insteadOf()));
+    }
+
+    private static Optional<Wish> served(Hookup hookup) {
+        return switch (hookup) {
+            case Hookup.Connect connect -> Optional.of(connect.serves());
+            case Hookup.Hold hold -> Optional.of(hold.serves());
+            case Hookup.Trim trim -> Optional.empty();
+            case Hookup.CapAndKeep cap -> Optional.empty();
+        };
     }
 
     private static boolean isAside(Hookup hookup) {
-        return switch (hookup) {
-            case Hookup.Connect connect -> false;
-            case Hookup.Hold hold -> false;
-            case Hookup.Trim trim -> true;
-            case Hookup.CapAndKeep cap -> true;
-        };
+        return served(hookup).isEmpty();
+    }
+
+    private static Phrase name(Wish wish) {
+        return Phrase.of("term.wish." + wish.word());
     }
 }

@@ -1,17 +1,12 @@
 package org.loomproof.workshop.weigh;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BiFunction;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.order.Wish;
-import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
-import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.planner.Planner;
 import org.loomproof.workshop.planner.search.Candidates;
 import org.loomproof.workshop.prover.Prover;
@@ -46,19 +41,13 @@ public final class Weigher {
     /** The best plan for a brief, with its proof and the reasons why others lost. */
     public PlannedJob weigh(Brief brief) {
         PlannedJob best = weigh(brief, Planner.plan(brief));
-        return firstBroken(best).isPresent() ? withoutWhatBreaks(brief, best) : best;
+        return listBroken(best).isEmpty() ? best : withoutWhatBreaks(brief, best);
     }
 
-    private static Optional<ClaimResult> firstBroken(PlannedJob job) {
+    private static List<ClaimResult> listBroken(PlannedJob job) {
         return job.proof().results().stream()
                 .filter(r -> r.verdict() instanceof Verdict.Broken)
-                .findFirst();
-    }
-
-    private static long countBroken(PlannedJob job) {
-        return job.proof().results().stream()
-                .filter(r -> r.verdict() instanceof Verdict.Broken)
-                .count();
+                .toList();
     }
 
     /**
@@ -66,43 +55,35 @@ public final class Weigher {
      * Where that helps nothing the broken plan stands, with its witnesses.
      */
     private PlannedJob withoutWhatBreaks(Brief brief, PlannedJob broken) {
-        Set<Wish> refused = EnumSet.noneOf(Wish.class);
+        TurnedDown down = TurnedDown.nothing(broken.plan());
         PlannedJob left = broken;
-        while (firstBroken(left).isPresent()) {
-            PlannedJob before = left;
-            ClaimResult because = firstBroken(before).orElseThrow();
-            Optional<PlannedJob> better = brief.order().wishes().stream()
-                    .sorted()
-                    .filter(wish -> wish != Wish.BASICS && !refused.contains(wish) && isServed(before.plan(), wish))
-                    .map(wish -> without(brief, refused, wish, before, because))
-                    .filter(job -> countBroken(job) < countBroken(before))
-                    .min(Comparator.comparingLong(Weigher::countBroken));
+        while (!listBroken(left).isEmpty()) {
+            List<ClaimResult> breaks = listBroken(left);
+            Optional<Rest> better = Optional.empty();
+            for (Wish wish : down.listFurther(brief.order())) {
+                Rest rest = without(brief, down.and(wish, breaks.getFirst()));
+                if (rest.broken() < better.map(Rest::broken).orElse(breaks.size())) {
+                    better = Optional.of(rest);
+                }
+            }
             if (better.isEmpty()) {
                 return broken;
             }
-            left = better.get();
-            left.plan().refusals().forEach(refusal -> refused.add(refusal.wish()));
+            down = better.get().down();
+            left = better.get().job();
         }
         return left;
     }
 
-    private static boolean isServed(Plan plan, Wish wish) {
-        return plan.hookups().stream().anyMatch(h -> h instanceof Hookup.Connect c && c.serves() == wish);
-    }
+    private record Rest(TurnedDown down, PlannedJob job, int broken) {}
 
-    private PlannedJob without(Brief brief, Set<Wish> refused, Wish wish, PlannedJob before, ClaimResult because) {
-        Set<Wish> all = EnumSet.of(wish);
-        all.addAll(refused);
-        Brief rest = TurnedDown.without(brief, all);
-        PlannedJob job = weigh(rest, Planner.plan(rest));
-        Plan told = TurnedDown.tell(job.plan(), before.plan(), wish, because);
-        List<Refusal> refusals = new ArrayList<>(told.refusals());
-        before.plan().refusals().stream()
-                .filter(r -> refused.contains(r.wish()) && !refusals.contains(r))
-                .forEach(refusals::add);
-        Plan plan = told.withRefusals(refusals);
-        return new PlannedJob(
-                plan, prover.apply(brief, plan), before.candidatesWeighed() + job.candidatesWeighed(), job.bounds());
+    /** What is left of a job without the wishes turned down. */
+    private Rest without(Brief brief, TurnedDown down) {
+        Brief asked = down.without(brief);
+        PlannedJob rest = weigh(asked, Planner.plan(asked));
+        Plan plan = down.tell(rest.plan());
+        PlannedJob job = new PlannedJob(plan, prover.apply(brief, plan), rest.candidatesWeighed(), rest.bounds());
+        return new Rest(down, job, listBroken(job).size());
     }
 
     PlannedJob weigh(Brief brief, Candidates candidates) {

@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.order.Wish;
@@ -18,6 +20,7 @@ import org.loomproof.workshop.brief.sheet.Level;
 import org.loomproof.workshop.fixture.AKit;
 import org.loomproof.workshop.fixture.AVehicle;
 import org.loomproof.workshop.fixture.AnOrder;
+import org.loomproof.workshop.fixture.Figured;
 import org.loomproof.workshop.fixture.Jobs;
 import org.loomproof.workshop.fixture.Steps;
 import org.loomproof.workshop.plan.Hookup;
@@ -89,6 +92,51 @@ class WeigherTest {
         assertThat(job.plan().findHookup(HORN).orElseThrow()).isInstanceOf(Hookup.CapAndKeep.class);
         assertThat(Messages.english().text(job.plan().refusals().getFirst().because()))
                 .contains("No coupling that was tried for the horn");
+    }
+
+    @Test
+    void everyWishTurnedDownKeepsItsOwnReason() {
+        Brief brief = new Brief(
+                brief().sheet(),
+                AKit.named("kit")
+                        .supply("supply")
+                        .ground("ground")
+                        .lowSide("horn", LeadRole.HORN, 0.5, Set.of(ControllerState.SOUNDING))
+                        .highSide("siren", LeadRole.SIREN, 3, Set.of(ControllerState.SOUNDING))
+                        .extra(new Extra(
+                                "sounder",
+                                Extra.Kind.SOUNDER,
+                                Optional.of(Figured.amps(1.2)),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty()))
+                        .kit(),
+                AnOrder.forWishes(Wish.HORN, Wish.SIREN).order());
+        List<LeadId> breaking = List.of(HORN, new LeadId("siren"));
+
+        PlannedJob job = new Weigher((b, plan) -> proof(countConnected(plan, breaking))).weigh(brief);
+
+        assertThat(job.plan().refusals()).extracting(r -> r.wish()).containsExactlyInAnyOrder(Wish.HORN, Wish.SIREN);
+        assertThat(breaking)
+                .allSatisfy(lead -> assertThat(Messages.english()
+                                .text(job.plan().findHookup(lead).orElseThrow().because()))
+                        .startsWith("Refused in this car"));
+    }
+
+    private static long countConnected(Plan plan, List<LeadId> leads) {
+        return leads.stream()
+                .filter(lead -> plan.findHookup(lead).orElseThrow() instanceof Hookup.Connect)
+                .count();
+    }
+
+    /** So many broken claims. */
+    private static Proof proof(long broken) {
+        List<ClaimResult> results = new ArrayList<>();
+        for (long i = 0; i < broken; i++) {
+            results.addAll(proof(true, false).results());
+        }
+        return new Proof(results, new Proof.Effort(1, 1, 0), List.of());
     }
 
     @Test
