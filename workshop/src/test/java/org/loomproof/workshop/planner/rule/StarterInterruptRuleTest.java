@@ -15,6 +15,7 @@ import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Access;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
 import org.loomproof.workshop.brief.sheet.Level;
+import org.loomproof.workshop.brief.sheet.PathStep;
 import org.loomproof.workshop.brief.sheet.VehicleFacts;
 import org.loomproof.workshop.fixture.AKit;
 import org.loomproof.workshop.fixture.AVehicle;
@@ -25,6 +26,7 @@ import org.loomproof.workshop.fixture.Steps;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.planner.Changed;
 import org.loomproof.workshop.planner.Planned;
+import org.loomproof.workshop.quantity.Ohms;
 
 /** The starter interrupt: break contact in the starter wire, coil on the fused ignition, output to ground while armed. */
 class StarterInterruptRuleTest {
@@ -105,24 +107,13 @@ class StarterInterruptRuleTest {
 
     @Test
     void aStarterWhoseCurrentIsOnlyAssumedWaitsForTheClampMeter() {
-        AVehicle vehicle =
-                AVehicle.named("cart").withConstantSupply("constant", 20).withIgnition("ignition");
-        vehicle.circuit(
-                "starter",
-                CircuitRole.STARTER,
-                new Level.Ground(),
-                new Level.Supply(),
-                List.of("key"),
-                Access.MAY_BE_CUT,
-                List.of(
-                        Steps.supply(),
-                        Steps.contact("switch-50", "key", "start"),
-                        Steps.here(),
-                        Steps.load(
-                                "solenoid",
-                                org.loomproof.workshop.brief.sheet.PathStep.LoadKind.SOLENOID,
-                                Figured.assumed("solenoid", org.loomproof.workshop.quantity.Ohms::new, 0.15, 0.4, 1.0)),
-                        Steps.ground()));
+        AVehicle vehicle = cartWithStarter(
+                Steps.supply(),
+                Steps.contact("switch-50", "key", "start"),
+                Steps.here(),
+                Steps.load(
+                        "solenoid", PathStep.LoadKind.SOLENOID, Figured.assumed("solenoid", Ohms::new, 0.15, 0.4, 1.0)),
+                Steps.ground());
         Planned planned = Planned.of(vehicle, AKit.simple(), INTERRUPT);
 
         assertThat(planned.decision("interrupt")).isEqualTo("current-of starter");
@@ -161,21 +152,8 @@ class StarterInterruptRuleTest {
 
     @Test
     void aStarterWireThatItsPathFeedsAtRestContradictsItself() {
-        AVehicle vehicle =
-                AVehicle.named("cart").withConstantSupply("constant", 20).withIgnition("ignition");
-        vehicle.circuit(
-                "starter",
-                CircuitRole.STARTER,
-                new Level.Ground(),
-                new Level.Supply(),
-                List.of("key"),
-                Access.MAY_BE_CUT,
-                List.of(
-                        Steps.supply(),
-                        Steps.fuse("F1", 30),
-                        Steps.here(),
-                        Steps.solenoid("solenoid", 1),
-                        Steps.ground()));
+        AVehicle vehicle = cartWithStarter(
+                Steps.supply(), Steps.fuse("F1", 30), Steps.here(), Steps.solenoid("solenoid", 1), Steps.ground());
 
         assertThat(Planned.of(vehicle, AKit.simple(), INTERRUPT).decision("interrupt"))
                 .isEqualTo("levels-of starter");
@@ -280,5 +258,20 @@ class StarterInterruptRuleTest {
                 Optional.of(Figured.ohms(85)),
                 Optional.of(Figured.amps(makeAmps)),
                 Optional.of(Figured.amps(breakAmps)));
+    }
+
+    /** A cart whose starter wire goes from ground to supply along that path. */
+    private static AVehicle cartWithStarter(PathStep... path) {
+        return AVehicle.named("cart")
+                .withConstantSupply("constant", 20)
+                .withIgnition("ignition")
+                .circuit(
+                        "starter",
+                        CircuitRole.STARTER,
+                        new Level.Ground(),
+                        new Level.Supply(),
+                        List.of("key"),
+                        Access.MAY_BE_CUT,
+                        List.of(path));
     }
 }
