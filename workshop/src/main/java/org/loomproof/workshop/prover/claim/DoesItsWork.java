@@ -99,7 +99,13 @@ final class DoesItsWork implements Claim {
                     .part();
             Phrase statement = Phrase.of(
                     "claim.factory-load-works", fitting.stock().wired().words(about), connect.lead());
-            all.add(new Claimed.ToShow(new WorkedInput(id + " " + input, statement, input, about, Set.copyOf(onIn))));
+            all.add(new Claimed.ToShow(new WorkedInput(
+                    id + " " + input,
+                    statement,
+                    input,
+                    about,
+                    connect.circuits().getFirst(),
+                    onIn)));
         }
         if (all.isEmpty()) {
             all.add(Fitting.open(id, statement(connect.lead()), Phrase.of("open.no-load", connect.lead())));

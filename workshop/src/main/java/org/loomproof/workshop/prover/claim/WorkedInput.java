@@ -7,6 +7,7 @@ import java.util.Set;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Moment;
+import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
@@ -22,9 +23,11 @@ import org.loomproof.workshop.words.Phrase;
 
 /**
  * A factory input that an output works: while the output is on, the input surely reads what something in the car itself works
- * it to. Where nothing in the car does, there is nothing to compare with and the case says nothing.
+ * it to, and among several levels that of this circuit. Where nothing in the car does, there is nothing to compare with and
+ * the case says nothing.
  */
-record WorkedInput(String id, Phrase statement, ElementId input, PartId about, Set<ControllerState> onIn)
+record WorkedInput(
+        String id, Phrase statement, ElementId input, PartId about, CircuitId circuit, Set<ControllerState> onIn)
         implements Case {
 
     WorkedInput {
@@ -53,12 +56,34 @@ record WorkedInput(String id, Phrase statement, ElementId input, PartId about, S
         if (wanted.isEmpty()) {
             return Double.NaN;
         }
-        return wanted.get() == Reads.LOW ? reach.lowBelow() - volts : volts - reach.highAbove();
+        double level = wanted.get() == Reads.LOW ? reach.lowBelow() - volts : volts - reach.highAbove();
+        double step = onStepBy(pair);
+        return Double.isNaN(step) ? Double.NaN : Math.min(level, step);
+    }
+
+    /** A module that tells several levels apart must see that of this circuit; a level among two has no other beside it. */
+    private double onStepBy(Pair pair) {
+        return pair.working()
+                .onStepBy(
+                        circuit,
+                        input,
+                        pair.supply(),
+                        pair.fitted().volts(reach(pair.fitted())),
+                        pair.stock().volts(reach(pair.stock())))
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     @Override
     public Margin margin(Pair pair) {
         InputReach reach = reach(pair.fitted());
+        double slack = slack(pair);
+        if (slack == onStepBy(pair)) {
+            return new Margin(
+                    slack,
+                    "V",
+                    Phrase.of("margin.wire-shows", Shown.volts(pair.fitted().volts(reach))),
+                    Phrase.of("margin.own-step", circuit));
+        }
         boolean low =
                 pair.working().workedLevel(input).filter(l -> l == Reads.LOW).isPresent();
         Phrase allowed = low
@@ -66,7 +91,7 @@ record WorkedInput(String id, Phrase statement, ElementId input, PartId about, S
                 : Phrase.of("margin.input-high", new Volts(reach.highAbove()));
         Phrase computed =
                 Phrase.of("margin.wire-shows", Shown.volts(pair.fitted().volts(reach)));
-        return new Margin(slack(pair), "V", computed, allowed);
+        return new Margin(slack, "V", computed, allowed);
     }
 
     @Override

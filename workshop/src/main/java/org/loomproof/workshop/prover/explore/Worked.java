@@ -1,10 +1,13 @@
 package org.loomproof.workshop.prover.explore;
 
+import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedMap;
@@ -32,6 +35,9 @@ final class Worked {
     /** Levels of an input that lie closer than this are one. */
     private static final double ONE_LEVEL_VOLTS = 0.05;
 
+    /** A step is met within this share of the way to the next level that the car makes; common practice, no published source. */
+    private static final double STEP_SHARE = 1.0 / 3;
+
     private record Watch(CircuitId circuit, Level active, List<PathStep.Switch> switches) {}
 
     private record At(CircuitId circuit, ElementId element, SupplyPoint supply) {}
@@ -44,6 +50,16 @@ final class Worked {
     private final Set<At> bothWays = new LinkedHashSet<>();
     private final Map<Seen, DoubleSummaryStatistics> ever = new HashMap<>();
     private final Map<Seen, TreeSet<Double>> levels = new HashMap<>();
+    private final Map<Seen, Double> resting = new HashMap<>();
+
+    /**
+     * A level that a module tells from others.
+     *
+     * @param level volts while the circuit's own switches give it
+     * @param within how many volts beside it still count
+     * @param resting volts with everything at rest
+     */
+    record Step(double level, double within, double resting) {}
 
     Worked(Sheet sheet) {
         this.sheet = sheet;
@@ -61,7 +77,7 @@ final class Worked {
                 .toList();
     }
 
-    /** Takes in one reading of the stock vehicle. */
+    /** Takes in one reading of the stock vehicle; the first at a supply point is that of everything at rest. */
     void add(SupplyPoint supply, SortedMap<OperableId, String> positions, Reading stock) {
         stock.wired().factory().loads().forEach((load, reach) -> {
             if (stock.has(reach.part())) {
@@ -71,8 +87,9 @@ final class Worked {
         });
         stock.wired().factory().inputs().forEach((input, reach) -> {
             if (stock.has(reach.part())) {
-                levels.computeIfAbsent(new Seen(input, supply), k -> new TreeSet<>())
-                        .add(stock.volts(reach));
+                Seen seen = new Seen(input, supply);
+                levels.computeIfAbsent(seen, k -> new TreeSet<>()).add(stock.volts(reach));
+                resting.putIfAbsent(seen, stock.volts(reach));
             }
         });
         for (Watch watch : watched) {
@@ -141,11 +158,29 @@ final class Worked {
         return all.getCount() == 0 ? 0 : Math.max(own - all.getMin(), all.getMax() - own);
     }
 
-    /** How far the next level is that the input sees in the stock vehicle; empty when it sees no other. */
-    OptionalDouble gap(ElementId input, SupplyPoint supply, double level) {
-        return levels.getOrDefault(new Seen(input, supply), new TreeSet<>()).stream()
-                .mapToDouble(other -> Math.abs(other - level))
+    /** The step of a ladder that the circuit's own switches give an input; empty where the input tells no more than two levels. */
+    Optional<Step> step(CircuitId circuit, ElementId input, SupplyPoint supply) {
+        OptionalDouble own = volts(circuit, input, supply);
+        List<Double> distinct = distinctLevels(new Seen(input, supply));
+        if (own.isEmpty() || distinct.size() <= 2) {
+            return Optional.empty();
+        }
+        double next = distinct.stream()
+                .mapToDouble(level -> Math.abs(level - own.getAsDouble()))
                 .filter(distance -> distance > ONE_LEVEL_VOLTS)
-                .min();
+                .min()
+                .orElseThrow();
+        return Optional.of(new Step(
+                own.getAsDouble(), next * STEP_SHARE, Objects.requireNonNull(resting.get(new Seen(input, supply)))));
+    }
+
+    private List<Double> distinctLevels(Seen seen) {
+        List<Double> distinct = new ArrayList<>();
+        for (double level : levels.getOrDefault(seen, new TreeSet<>())) {
+            if (distinct.isEmpty() || level - distinct.getLast() > ONE_LEVEL_VOLTS) {
+                distinct.add(level);
+            }
+        }
+        return distinct;
     }
 }

@@ -93,9 +93,18 @@ public final class Working {
         return own.isPresent() && Math.abs(own.getAsDouble()) > least && worked.moves(circuit, load, supply) > least;
     }
 
-    /** How far from a level the next one is that the input sees in the stock vehicle; empty when it sees no other. */
-    public OptionalDouble gap(ElementId input, SupplyPoint supply, double level) {
-        return worked.gap(input, supply, level);
+    /**
+     * By how many volts a reading lies on the step of a ladder that the circuit's own switches give an input, negative beside
+     * it; empty where the input tells no more than two levels, NaN where a hand gives it a step already.
+     */
+    public OptionalDouble onStepBy(
+            CircuitId circuit, ElementId input, SupplyPoint supply, double volts, double byHand) {
+        return worked.step(circuit, input, supply)
+                .map(step -> OptionalDouble.of(
+                        Math.abs(byHand - step.resting()) > step.within()
+                                ? Double.NaN
+                                : step.within() - Math.abs(volts - step.level())))
+                .orElse(OptionalDouble.empty());
     }
 
     /** The level that something in the car works the input to: low or high, and not what it reads at rest. */
