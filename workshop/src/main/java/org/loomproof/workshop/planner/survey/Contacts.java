@@ -1,6 +1,5 @@
 package org.loomproof.workshop.planner.survey;
 
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,7 +17,7 @@ import org.loomproof.workshop.brief.sheet.Sheet;
  */
 public final class Contacts {
 
-    private final Map<String, String> parents = new HashMap<>();
+    private final Ties ties = new Ties();
     private final Map<String, Set<OperableId>> workedBy = new LinkedHashMap<>();
 
     /** The contacts of a sheet. */
@@ -28,7 +27,7 @@ public final class Contacts {
             for (List<PathStep> path : circuit.paths()) {
                 for (PathStep step : path) {
                     if (step instanceof PathStep.Switch contact) {
-                        workedBy.computeIfAbsent(root(part(contact)), k -> new LinkedHashSet<>())
+                        workedBy.computeIfAbsent(ties.root(part(contact)), k -> new LinkedHashSet<>())
                                 .add(contact.operatedBy());
                     }
                 }
@@ -38,7 +37,7 @@ public final class Contacts {
 
     /** Whatever has a contact that can matter to the circuit's wire. */
     public Set<OperableId> workers(Circuit circuit) {
-        return workedBy.getOrDefault(root(here(circuit.id())), Set.of());
+        return workedBy.getOrDefault(ties.root(here(circuit.id())), Set.of());
     }
 
     private void join(Circuit circuit) {
@@ -53,11 +52,11 @@ public final class Contacts {
                     case PathStep.Part part -> part(part);
                 };
                 if (!last.isEmpty() && !next.isEmpty()) {
-                    join(last, next);
+                    ties.tie(last, next);
                 }
                 switch (step) {
-                    case PathStep.Coil coil -> join(next, "relay " + coil.relay());
-                    case PathStep.Contact contact -> join(next, "relay " + contact.relay());
+                    case PathStep.Coil coil -> ties.tie(next, "relay " + coil.relay());
+                    case PathStep.Contact contact -> ties.tie(next, "relay " + contact.relay());
                     case PathStep other -> {}
                 }
                 last = next;
@@ -71,17 +70,5 @@ public final class Contacts {
 
     private static String part(PathStep.Part part) {
         return "part " + part.id();
-    }
-
-    private void join(String one, String other) {
-        parents.put(root(one), root(other));
-    }
-
-    private String root(String place) {
-        String at = place;
-        while (!parents.getOrDefault(at, at).equals(at)) {
-            at = parents.getOrDefault(at, at);
-        }
-        return at;
     }
 }

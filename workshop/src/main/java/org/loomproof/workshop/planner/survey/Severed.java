@@ -1,9 +1,7 @@
 package org.loomproof.workshop.planner.survey;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.loomproof.workshop.brief.sheet.Circuit;
@@ -22,7 +20,7 @@ public final class Severed {
 
     private static final String FIRM = "";
 
-    private final Map<String, String> parents = new HashMap<>();
+    private final Ties ties = new Ties();
     private final List<Joined> parts = new ArrayList<>();
 
     private record Joined(PathStep.Part part, String a, String b) {}
@@ -86,28 +84,16 @@ public final class Severed {
         return "after " + circuit;
     }
 
-    private String root(String node) {
-        String root = node;
-        for (String next = parents.get(root); next != null; next = parents.get(root)) {
-            root = next;
-        }
-        return root;
-    }
-
     private void join(String one, String other) {
         if (!one.equals(FIRM) && !other.equals(FIRM)) {
-            String a = root(one);
-            String b = root(other);
-            if (!a.equals(b)) {
-                parents.put(b, a);
-            }
+            ties.tie(one, other);
         }
     }
 
     /** The sides of a circuit that was cut, when what works and what switches are apart. */
     public Optional<Cut> cut(CircuitId circuit) {
-        String before = root(before(circuit));
-        String after = root(after(circuit));
+        String before = ties.root(before(circuit));
+        String after = ties.root(after(circuit));
         End beforeEnd = new End.CutBefore(circuit);
         End afterEnd = new End.CutAfter(circuit);
         if (works(after) && !switches(after) && switches(before)) {
@@ -121,17 +107,12 @@ public final class Severed {
 
     /** True when two cut ends still hang on the same thing that works, such as the two legs of a motor. */
     public boolean isOneLoad(End one, End other) {
-        return root(node(one)).equals(root(node(other)));
-    }
-
-    /** True when the two wires, whole, are joined by anything but posts and body. */
-    public boolean isOneWire(CircuitId one, CircuitId other) {
-        return root(before(one)).equals(root(before(other)));
+        return ties.root(node(one)).equals(ties.root(node(other)));
     }
 
     /** What all that works at that end draws at the highest supply, motors held fast: never too small. */
     public Amps draws(End end) {
-        String side = root(node(end));
+        String side = ties.root(node(end));
         double siemens = parts.stream()
                 .filter(joined -> touches(joined, side))
                 .mapToDouble(joined -> siemens(joined.part()))
@@ -167,8 +148,8 @@ public final class Severed {
     }
 
     private boolean touches(Joined joined, String side) {
-        return (!joined.a().equals(FIRM) && root(joined.a()).equals(side))
-                || (!joined.b().equals(FIRM) && root(joined.b()).equals(side));
+        return (!joined.a().equals(FIRM) && ties.root(joined.a()).equals(side))
+                || (!joined.b().equals(FIRM) && ties.root(joined.b()).equals(side));
     }
 
     private boolean works(String side) {
