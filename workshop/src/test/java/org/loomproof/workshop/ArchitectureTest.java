@@ -37,6 +37,7 @@ class ArchitectureTest {
             Map.entry("brief", Set.of("trade")),
             Map.entry("sizing", Set.of("trade")),
             Map.entry("plan", Set.of("brief")),
+            Map.entry("goods", Set.of("plan", "sizing")),
             Map.entry("planner", Set.of("plan", "sizing")),
             Map.entry("wiring", Set.of("plan", "trade", NETWORK)),
             Map.entry("fault", Set.of("plan")),

@@ -17,6 +17,7 @@ import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.goods.joint.Joints;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
@@ -138,7 +139,9 @@ final class LeadRow {
                     Element.of("dd").add(list));
             details = details.add(
                     Element.of("dt", words.of("bench-card.joints-here")),
-                    Element.of("dd").add(Parts.sentences("joints-here", new Joints(brief, plan, words).at(wires))));
+                    Element.of("dd")
+                            .add(Parts.sentences(
+                                    "joints-here", new JointText(new Joints(brief, plan), words).at(wires))));
         }
         List<Choice> set = brief.kit().standing(plan.settings(), lead.id());
         if (!set.isEmpty()) {

@@ -1,0 +1,134 @@
+package org.loomproof.workshop.goods.price;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.Extra;
+import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.trade.table.Row;
+import org.loomproof.workshop.trade.table.Table;
+
+/**
+ * The work of one plan by kind, in minutes.
+ *
+ * @param lines one a kind of work that occurs, in the order of the work
+ */
+public record Labour(List<Line> lines) {
+
+    private static final Map<Work, BigDecimal> USUAL_MINUTES = usualMinutes();
+
+    public Labour {
+        lines = List.copyOf(lines);
+    }
+
+    /**
+     * One kind of work.
+     *
+     * @param work what
+     * @param times how often
+     * @param minutesEach how long each time
+     */
+    public record Line(Work work, int times, BigDecimal minutesEach) {
+
+        /** All of it, in minutes. */
+        public BigDecimal minutes() {
+            return minutesEach.multiply(BigDecimal.valueOf(times));
+        }
+    }
+
+    /** How long each kind usually takes, until a shop says otherwise. */
+    public static Map<Work, BigDecimal> usual() {
+        return USUAL_MINUTES;
+    }
+
+    /** The work of a plan, where a shop's own minutes come before the usual ones. */
+    public static Labour of(Brief brief, Plan plan, Map<Work, BigDecimal> own) {
+        List<Line> lines = new ArrayList<>();
+        count(brief, plan).forEach((work, times) -> {
+            BigDecimal minutes = own.containsKey(work) ? own.get(work) : USUAL_MINUTES.get(work);
+            lines.add(new Line(work, times, minutes));
+        });
+        return new Labour(lines);
+    }
+
+    /** All minutes together. */
+    public BigDecimal minutes() {
+        return lines.stream().map(Line::minutes).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static Map<Work, Integer> count(Brief brief, Plan plan) {
+        Map<Work, Integer> times = new EnumMap<>(Work.class);
+        times.put(Work.CHECK_IN, 1);
+        times.put(Work.BENCH_LEAD, plan.hookups().size());
+        Set<End> places = new HashSet<>();
+        Set<CircuitId> cuts = new HashSet<>();
+        for (AddedWire wire : plan.wires()) {
+            places.add(wire.from());
+            places.add(wire.to());
+        }
+        Set<String> panels = new HashSet<>();
+        for (End place : places) {
+            switch (place) {
+                case End.Tap(var circuit) -> {
+                    times.merge(Work.TAP, 1, Integer::sum);
+                    panels.add(panel(brief, circuit));
+                }
+                case End.CutBefore(var circuit) -> cuts.add(circuit);
+                case End.CutAfter(var circuit) -> cuts.add(circuit);
+                case End.OfLead lead -> {}
+                case End.OfPart part -> {}
+                case End.Body body -> {}
+            }
+        }
+        cuts.forEach(circuit -> panels.add(panel(brief, circuit)));
+        times.put(Work.CUT, cuts.size());
+        plan.parts().forEach(part -> times.merge(work(brief, part), 1, Integer::sum));
+        times.put(Work.PANEL, panels.size());
+        times.put(Work.FINAL_TEST, 1);
+        times.put(Work.HAND_OVER, 1);
+        times.values().removeIf(count -> count == 0);
+        return times;
+    }
+
+    /** A circuit whose place nobody said counts as behind a panel of its own. */
+    private static String panel(Brief brief, CircuitId circuit) {
+        String panel = brief.sheet().circuit(circuit).where().panel();
+        return panel.isBlank() ? circuit.toString() : panel;
+    }
+
+    private static Work work(Brief brief, AddedPart part) {
+        return switch (part) {
+            case AddedPart.PinSwitch pin -> Work.PIN_SWITCH;
+            case AddedPart.Load load -> isActuator(brief, load) ? Work.ACTUATOR : Work.SOUNDER;
+            case AddedPart.Relay relay -> Work.ADDED_PART;
+            case AddedPart.Diode diode -> Work.ADDED_PART;
+            case AddedPart.Resistor resistor -> Work.ADDED_PART;
+            case AddedPart.Fuse fuse -> Work.ADDED_PART;
+        };
+    }
+
+    private static boolean isActuator(Brief brief, AddedPart.Load load) {
+        return brief.kit().extras().stream()
+                .anyMatch(e -> e.name().equals(load.extra()) && e.kind() == Extra.Kind.ACTUATOR);
+    }
+
+    private static Map<Work, BigDecimal> usualMinutes() {
+        Table table = Table.read(Labour.class, "minutes.csv");
+        Map<Work, BigDecimal> minutes = new EnumMap<>(Work.class);
+        for (Work work : Work.values()) {
+            Row row = table.findRow("work", work.word())
+                    .orElseThrow(() -> new IllegalStateException("minutes.csv has no " + work.word()));
+            minutes.put(work, BigDecimal.valueOf(row.number("minutes")).stripTrailingZeros());
+        }
+        return minutes;
+    }
+}
