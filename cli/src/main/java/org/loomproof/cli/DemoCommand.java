@@ -1,7 +1,9 @@
 package org.loomproof.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.loomproof.shop.job.PapersWanted;
 import org.loomproof.workshop.words.Messages;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -37,7 +39,10 @@ final class DemoCommand implements Callable<Integer> {
         return new Desk(spec, messages)
                 .judge(
                         run -> run.plan(
-                                job.resolve("sheet.yaml"), job.resolve("kit.yaml"), job.resolve("order.yaml"), out),
+                                job.resolve("sheet.yaml"),
+                                job.resolve("kit.yaml"),
+                                job.resolve("order.yaml"),
+                                new PapersWanted(out, Optional.of(job.resolve("prices.csv")))),
                         json,
                         "./loomproof prove " + Desk.PLAN);
     }

@@ -26,6 +26,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new DemoCommand(messages))
                 .addSubcommand(new PlanCommand(messages))
                 .addSubcommand(new ProveCommand(messages))
+                .addSubcommand(new PapersCommand(messages))
                 .addSubcommand(new BlankCommand(messages))
                 .addSubcommand(new HelpCommand())
                 .setResourceBundle(new CommandWords(messages))

@@ -1,6 +1,5 @@
 package org.loomproof.cli;
 
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.loomproof.workshop.words.Messages;
 import picocli.CommandLine.Command;
@@ -19,8 +18,8 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private ThreeFiles files;
 
-    @Option(names = "--out", required = true, paramLabel = "DIR", descriptionKey = "out")
-    private Path out;
+    @Mixin
+    private PapersOptions papers;
 
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;
@@ -36,7 +35,7 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() {
         return new Desk(spec, messages)
                 .judge(
-                        run -> run.plan(files.sheet(), files.kit(), files.order(), out),
+                        run -> run.plan(files.sheet(), files.kit(), files.order(), papers.wanted()),
                         json,
                         "./loomproof prove " + Desk.PLAN);
     }

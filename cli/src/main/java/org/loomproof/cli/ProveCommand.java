@@ -1,9 +1,7 @@
 package org.loomproof.cli;
 
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.loomproof.workshop.words.Messages;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -21,9 +19,6 @@ final class ProveCommand implements Callable<Integer> {
     @Parameters(paramLabel = "PLAN", descriptionKey = "plan")
     private Path plan;
 
-    @Option(names = "--out", paramLabel = "DIR", descriptionKey = "out")
-    private @Nullable Path out;
-
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;
 
@@ -37,9 +32,6 @@ final class ProveCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         return new Desk(spec, messages)
-                .judge(
-                        run -> run.prove(plan, Optional.ofNullable(out)),
-                        json,
-                        "./loomproof prove " + plan + " --out DIR");
+                .judge(run -> run.prove(plan), json, "./loomproof papers " + plan + " --out DIR");
     }
 }

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -77,14 +78,14 @@ class ExamplePapersTest {
     void thePapersOfEachExampleAreSound(Path example) {
         Brief brief = brief(example);
         PlannedJob job = new Weigher().weigh(brief);
-        List<Paper> papers = Papers.of(brief, job.plan(), job.proof(), "", Messages.english());
+        List<Paper> papers = Papers.of(brief, job.plan(), job.proof(), "", Optional.empty(), Messages.english());
         Path folder =
                 Path.of("target", "example-papers", EXAMPLES.relativize(example).toString());
         assertThat(PaperFolder.write(folder, papers)).isInstanceOf(FolderOutcome.Written.class);
 
-        for (Paper paper : papers.subList(1, papers.size())) {
-            Reading.of(paper.text());
-        }
+        papers.stream()
+                .filter(paper -> paper.name().endsWith(".html") || paper.name().endsWith(".svg"))
+                .forEach(paper -> Reading.of(paper.text()));
         assertThat(Reading.of(papers.get(1).text()).elements("tr", "lead"))
                 .hasSameSizeAs(brief.kit().leads());
         inspect(example, job.plan(), Schematic.sheets(brief, job.plan(), new Wording(Messages.english())));

@@ -2,9 +2,13 @@ package org.loomproof.papers;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
+import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -14,6 +18,10 @@ import org.loomproof.papers.folder.FolderOutcome;
 import org.loomproof.papers.folder.Paper;
 import org.loomproof.papers.folder.PaperFolder;
 import org.loomproof.papers.schematic.Schematic;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.goods.price.PriceList;
+import org.loomproof.workshop.goods.shelf.Article;
+import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.words.Messages;
 
 class PapersTest {
@@ -23,16 +31,44 @@ class PapersTest {
     private static final List<Paper> PAPERS = papers();
 
     private static List<Paper> papers() {
-        return Papers.of(SampleJob.brief(), SampleJob.plan(), SampleProof.proof(), PLAN, Messages.english());
+        return papers(SampleJob.brief(), SampleJob.plan());
+    }
+
+    private static List<Paper> papers(Brief brief, Plan plan) {
+        PriceList prices = new PriceList(
+                CurrencyUnit.EUR,
+                new BigDecimal("78.00"),
+                new BigDecimal("20"),
+                30,
+                Map.of(),
+                Map.of(Article.Kind.FUSE, Map.of("", new BigDecimal("0.45"))));
+        return Papers.of(brief, plan, SampleProof.proof(), PLAN, Optional.of(prices), Messages.english());
+    }
+
+    /** Those that are pages or drawings. */
+    private static List<Paper> drawn(List<Paper> papers) {
+        return papers.stream()
+                .filter(paper -> paper.name().endsWith(".html") || paper.name().endsWith(".svg"))
+                .toList();
     }
 
     /** Also leaves them where a person can look at them. */
     @Test
-    void thePapersOfAJobAreAPlanABenchCardAProofAndASchematic() {
+    void thePapersOfAJobAreThoseForBenchBayAndCustomer() {
         Path folder = Path.of("target", "sample-papers");
         assertThat(PAPERS)
                 .extracting(Paper::name)
-                .containsExactly("plan.yaml", "bench-card.html", "proof.html", "schematic.svg");
+                .containsExactly(
+                        "plan.yaml",
+                        "bench-card.html",
+                        "proof.html",
+                        "schematic.svg",
+                        "pick-list.html",
+                        "pick-list.csv",
+                        "hand-over.html",
+                        "hand-over.txt",
+                        "quote.html",
+                        "quote.txt");
         assertThat(PaperFolder.write(folder, PAPERS)).isEqualTo(new FolderOutcome.Written(folder));
     }
 
@@ -49,7 +85,7 @@ class PapersTest {
     @Test
     void everyPageIsWellFormedAndFetchesNothing() {
         Pattern fetches = Pattern.compile("(src=|url\\(|@import|<script|<link|<iframe)");
-        for (Paper paper : PAPERS.subList(1, 4)) {
+        for (Paper paper : drawn(PAPERS)) {
             Reading.of(paper.text());
             assertThat(paper.text()).doesNotContainPattern(fetches);
             assertThat(paper.text().replaceAll("xmlns=\"http://www.w3.org/[a-z0-9/]*\"", ""))
@@ -70,10 +106,10 @@ class PapersTest {
             })
     void namesThatMeanHarmAreOnlyText(String nasty) {
         HostileJob job = new HostileJob(nasty);
-        List<Paper> papers = Papers.of(job.brief(), job.plan(), SampleProof.proof(), PLAN, Messages.english());
+        List<Paper> papers = papers(job.brief(), job.plan());
         int elementsOfTheTameCard =
                 Reading.of(PAPERS.get(1).text()).elements("*").size();
-        for (Paper paper : papers.subList(1, 4)) {
+        for (Paper paper : drawn(papers)) {
             Reading read = Reading.of(paper.text());
             assertThat(read.elements("script")).isEmpty();
             assertThat(read.elements("*")).noneMatch(e -> e.hasAttribute("onload"));
@@ -99,6 +135,19 @@ class PapersTest {
             assertThat(found.struck()).isEmpty();
             assertThat(found.outside()).isEmpty();
         }
+    }
+
+    /** A spreadsheet takes a cell that begins with such a sign for a formula. */
+    @ParameterizedTest
+    @ValueSource(strings = {"=1+1", "+1", "-1", "@x"})
+    void noCellOfTheTableIsAFormula(String nasty) {
+        HostileJob job = new HostileJob(nasty);
+        String table = papers(job.brief(), job.plan()).stream()
+                .filter(paper -> paper.name().equals("pick-list.csv"))
+                .findFirst()
+                .orElseThrow()
+                .text();
+        assertThat(table).contains("'" + nasty).doesNotContainPattern("(?m)(^|,)\"?[=+@-]");
     }
 
     @Test

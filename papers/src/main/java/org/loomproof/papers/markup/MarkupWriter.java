@@ -88,6 +88,13 @@ public final class MarkupWriter {
         });
     }
 
+    /** Text outside a page, with what no page would take replaced in the same way; line ends and tabs stay. */
+    public static String clean(String text) {
+        StringBuilder clean = new StringBuilder();
+        text.codePoints().forEach(c -> clean.appendCodePoint(c == '\n' || c == '\t' || isFit(c) ? c : 0xFFFD));
+        return clean.toString();
+    }
+
     private static boolean isFit(int c) {
         boolean isXml = (c >= 0x20 && c < 0xD800) || (c >= 0xE000 && c < 0xFFFE) || c >= 0x10000;
         boolean isControl = c >= 0x7F && c <= 0x9F;

@@ -1,8 +1,10 @@
 package org.loomproof.shop.job;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import org.loomproof.papers.Papers;
 import org.loomproof.papers.folder.FolderOutcome;
@@ -11,6 +13,8 @@ import org.loomproof.papers.folder.PaperFolder;
 import org.loomproof.workshop.brief.complete.SheetCompletion;
 import org.loomproof.workshop.brief.read.BriefReader;
 import org.loomproof.workshop.brief.read.ReadBrief;
+import org.loomproof.workshop.goods.price.PriceList;
+import org.loomproof.workshop.goods.price.PriceListReader;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.file.BlankPlan;
 import org.loomproof.workshop.plan.file.PlanFile;
@@ -46,29 +50,58 @@ public final class JobRun {
         this.briefs = new BriefReader(usual, new SheetCompletion(usual));
     }
 
-    /** Plans the job in the three files, proves the plan, and writes the papers into the folder. */
-    public JobOutcome plan(Path sheet, Path kit, Path order, Path out) {
+    /** Plans the job in the three files, proves the plan, and writes the papers. */
+    public JobOutcome plan(Path sheet, Path kit, Path order, PapersWanted wanted) {
         told.accept(Stage.READING);
-        return switch (briefs.read(sheet, kit, order)) {
-            case Checked.Bad<ReadBrief> bad -> new JobOutcome.BadInput(bad.problems());
-            case Checked.Good<ReadBrief> good -> {
-                told.accept(Stage.PLANNING);
-                PlannedJob job = new Weigher().weigh(good.value().brief());
-                yield judged(good.value(), job.plan(), job.proof().alsoBoundedBy(job.bounds()), Optional.of(out));
-            }
-        };
+        return with(briefs.read(sheet, kit, order), wanted.prices(), (given, prices) -> {
+            told.accept(Stage.PLANNING);
+            PlannedJob job = new Weigher().weigh(given.brief());
+            Proof proof = job.proof().alsoBoundedBy(job.bounds());
+            return written(given, job.plan(), proof, wanted.folder(), prices);
+        });
     }
 
-    /** Proves a plan again as it stands in its file; papers are written only where a folder is given. */
-    public JobOutcome prove(Path plan, Optional<Path> out) {
+    /** Proves a plan again as it stands in its file and writes the papers. */
+    public JobOutcome papers(Path plan, PapersWanted wanted) {
         told.accept(Stage.READING);
-        return switch (new PlanFileReader(briefs, messages).read(plan)) {
-            case Checked.Bad<PlanFile> bad -> new JobOutcome.BadInput(bad.problems());
-            case Checked.Good<PlanFile> good -> {
-                told.accept(Stage.PROVING);
-                PlanFile file = good.value();
-                Proof proof = Prover.prove(file.given().brief(), file.plan());
-                yield judged(file.given(), file.plan(), proof, out);
+        return with(new PlanFileReader(briefs, messages).read(plan), wanted.prices(), (file, prices) -> {
+            Proof proof = proven(file);
+            return written(file.given(), file.plan(), proof, wanted.folder(), prices);
+        });
+    }
+
+    /** Proves a plan again as it stands in its file, and writes nothing. */
+    public JobOutcome prove(Path plan) {
+        told.accept(Stage.READING);
+        return with(
+                new PlanFileReader(briefs, messages).read(plan),
+                Optional.empty(),
+                (file, prices) -> new JobOutcome.Judged(
+                        file.given().brief(), file.plan(), proven(file), Optional.empty(), List.of()));
+    }
+
+    private Proof proven(PlanFile file) {
+        told.accept(Stage.PROVING);
+        return Prover.prove(file.given().brief(), file.plan());
+    }
+
+    /** Goes on with what was read, or tells the problems of both files at once. */
+    private static <T> JobOutcome with(
+            Checked<T> read, Optional<Path> priceFile, BiFunction<T, Optional<PriceList>, JobOutcome> work) {
+        List<Problem> problems = new ArrayList<>();
+        Optional<PriceList> prices = priceFile.flatMap(file -> kept(PriceListReader.read(file), problems));
+        Optional<T> job = kept(read, problems);
+        return problems.isEmpty()
+                ? work.apply(job.orElseThrow(), prices)
+                : new JobOutcome.BadInput(List.copyOf(problems));
+    }
+
+    private static <T> Optional<T> kept(Checked<T> read, List<Problem> problems) {
+        return switch (read) {
+            case Checked.Good<T>(T value) -> Optional.of(value);
+            case Checked.Bad<T>(var bad) -> {
+                problems.addAll(bad);
+                yield Optional.empty();
             }
         };
     }
@@ -84,14 +117,11 @@ public final class JobRun {
         };
     }
 
-    private JobOutcome judged(ReadBrief given, Plan plan, Proof proof, Optional<Path> out) {
-        if (out.isEmpty()) {
-            return new JobOutcome.Judged(given.brief(), plan, proof, Optional.empty(), List.of());
-        }
+    private JobOutcome written(ReadBrief given, Plan plan, Proof proof, Path out, Optional<PriceList> prices) {
         told.accept(Stage.WRITING);
         String planText = new PlanFileWriter(messages).write(new PlanFile(given, plan));
-        List<Paper> papers = Papers.of(given.brief(), plan, proof, planText, messages);
-        return switch (PaperFolder.write(out.get(), papers)) {
+        List<Paper> papers = Papers.of(given.brief(), plan, proof, planText, prices, messages);
+        return switch (PaperFolder.write(out, papers)) {
             case FolderOutcome.Written written ->
                 new JobOutcome.Judged(
                         given.brief(),

@@ -3,6 +3,7 @@ package org.loomproof.workshop.goods.price;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -17,6 +18,7 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
 import org.loomproof.workshop.brief.text.Problems;
 import org.loomproof.workshop.brief.text.SourceText;
+import org.loomproof.workshop.brief.text.TextFile;
 import org.loomproof.workshop.brief.text.Words;
 import org.loomproof.workshop.goods.shelf.Article;
 import org.loomproof.workshop.problem.Checked;
@@ -55,6 +57,14 @@ public final class PriceListReader {
 
     private PriceListReader(String file) {
         problems = new Problems(file);
+    }
+
+    /** The list in the file, or every problem in it. */
+    public static Checked<PriceList> read(Path file) {
+        return switch (TextFile.read(file)) {
+            case Checked.Good<SourceText>(var text) -> read(text);
+            case Checked.Bad<SourceText>(var problems) -> new Checked.Bad<>(problems);
+        };
     }
 
     /** The list in the text, or every problem in it. */

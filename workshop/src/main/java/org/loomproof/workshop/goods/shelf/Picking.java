@@ -40,7 +40,9 @@ final class Picking {
     private static final BigDecimal WIRE_PER_RUN = new BigDecimal("1.10");
 
     private static final BigDecimal SLEEVE_A_JOINT_METRES = new BigDecimal("0.05");
-    private static final double RUN_A_TIE_METRES = 0.30;
+    /** A tie every 30 cm of a bundle, and three wires lie in a bundle on the whole way. */
+    private static final double RUN_A_TIE_METRES = 0.9;
+
     private static final int SCREWS_A_SOUNDER = 2;
 
     private final Brief brief;

@@ -1,0 +1,26 @@
+package org.loomproof.papers.shelf;
+
+import org.loomproof.papers.page.Wording;
+import org.loomproof.workshop.goods.shelf.Article;
+import org.loomproof.workshop.goods.shelf.Item;
+
+/** Articles and amounts in words. */
+public record ArticleWords(Wording words) {
+
+    /** An article with its size, such as {@code fuse 7.5 A}. */
+    public String name(Article article) {
+        String size = article.size().replace(' ', '\u00A0');
+        String sleeve = "article.sleeve-colour." + size;
+        return words.of("article." + article.kind().word(), words.messages().knows(sleeve) ? words.of(sleeve) : size)
+                .strip();
+    }
+
+    /** How many, or how long. */
+    public String amount(Item item) {
+        String number = item.amount().stripTrailingZeros().toPlainString();
+        return switch (item.article().kind().per()) {
+            case PIECE -> words.of("amount.pieces", number);
+            case METRE -> words.of("amount.metres", number);
+        };
+    }
+}

@@ -1,0 +1,74 @@
+package org.loomproof.papers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.Map;
+import org.joda.money.CurrencyUnit;
+import org.junit.jupiter.api.Test;
+import org.loomproof.papers.letter.HandOverLetter;
+import org.loomproof.papers.letter.QuoteLetter;
+import org.loomproof.workshop.goods.price.PriceList;
+import org.loomproof.workshop.goods.price.Quote;
+import org.loomproof.workshop.goods.shelf.Article;
+
+/** What the customer reads. */
+class LettersTest {
+
+    private static final String HIDDEN = "behind the ash tray";
+
+    private static final Quote QUOTE = quote(Map.of(Article.Kind.FUSE, Map.of("", new BigDecimal("0.45"))));
+
+    private static Quote quote(Map<Article.Kind, Map<String, BigDecimal>> prices) {
+        return Quote.of(
+                SampleJob.brief(),
+                SampleJob.plan(),
+                new PriceList(CurrencyUnit.EUR, new BigDecimal("78"), new BigDecimal("20"), 14, Map.of(), prices));
+    }
+
+    private static String quoteText(Quote quote) {
+        return QuoteLetter.text(SampleJob.brief(), SampleJob.plan(), quote, SampleJob.words());
+    }
+
+    private static String handOver() {
+        return HandOverLetter.text(SampleJob.brief(), SampleJob.plan(), SampleJob.words());
+    }
+
+    @Test
+    void theHiddenPlaceStandsOnTheSlipAlone() {
+        assertThat(SampleJob.brief().order().overridePlace()).contains(HIDDEN);
+        assertThat(HandOverLetter.slip(SampleJob.brief(), SampleJob.words())).contains(HIDDEN);
+        assertThat(handOver()).doesNotContain(HIDDEN);
+        assertThat(quoteText(QUOTE)).doesNotContain(HIDDEN);
+    }
+
+    @Test
+    void aRefusedWishIsTurnedDownWithReasonAndWayOut() {
+        assertThat(unfolded(handOver()))
+                .contains("Not done: remote start.", "The gearbox is manual", "A neutral switch that has been proven");
+        assertThat(unfolded(quoteText(QUOTE))).contains("What we do not do, and why", "The gearbox is manual");
+    }
+
+    @Test
+    void aQuoteWithoutAllPricesSaysThatItIsNone() {
+        assertThat(unfolded(quoteText(QUOTE))).contains("Not a quote yet", "The price list says nothing of");
+    }
+
+    @Test
+    void theSumsOfTheTextAreThoseOfTheQuote() {
+        String text = unfolded(quoteText(QUOTE));
+        assertThat(text).containsPattern("To pay +EUR " + QUOTE.gross().getAmount());
+        assertThat(text).containsPattern("Tax, 20 % +EUR " + QUOTE.tax().getAmount());
+        assertThat(text).contains("stands for 14 days");
+    }
+
+    @Test
+    void noLineIsWiderThanAPhone() {
+        assertThat(quoteText(QUOTE).lines()).allMatch(line -> line.length() <= 64);
+        assertThat(handOver().lines()).allMatch(line -> line.length() <= 64);
+    }
+
+    private static String unfolded(String text) {
+        return text.replace('\u00A0', ' ').replaceAll("\n  ", " ");
+    }
+}
