@@ -15,6 +15,9 @@ import org.loomproof.network.part.Relay;
 import org.loomproof.network.part.Resistor;
 import org.loomproof.network.part.Switch;
 import org.loomproof.network.part.Wire;
+import org.loomproof.workshop.brief.Basis;
+import org.loomproof.workshop.brief.Certainty;
+import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedPartId;
@@ -22,9 +25,12 @@ import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.WireId;
+import org.loomproof.workshop.problem.Place;
+import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.trade.connector.ContactPlace;
 import org.loomproof.workshop.trade.fuse.Fuses;
 import org.loomproof.workshop.trade.relay.Relays;
+import org.loomproof.workshop.trade.resistor.PreferredValues;
 import org.loomproof.workshop.trade.wire.Conductors;
 import org.loomproof.workshop.words.Phrase;
 
@@ -106,7 +112,7 @@ final class AddedWiring {
                                 id,
                                 terminal(r, "1"),
                                 terminal(r, "2"),
-                                r.resistance().value()),
+                                drawing.figures.take(r.id() + " resistance", asBought(r.resistance()))),
                         words("resistor", r));
             case AddedPart.Fuse f ->
                 drawing.add(new Switch(id, terminal(f, "1"), terminal(f, "2"), ohms(f)), words("fuse", f));
@@ -124,6 +130,16 @@ final class AddedWiring {
                         new Switch(id, terminal(p, "1"), Node.CHASSIS, PIN_SWITCH_OHMS), words("pin-switch", p));
             }
         };
+    }
+
+    /** A resistor is a part of the finer series, and off by as much as that series allows. */
+    static Figure<Ohms> asBought(Ohms printed) {
+        double tolerance = PreferredValues.E96.tolerance();
+        return new Figure<>(
+                new Ohms(printed.value() * (1 - tolerance)),
+                printed,
+                new Ohms(printed.value() * (1 + tolerance)),
+                new Basis(Certainty.VERIFIED, Place.nowhere("")));
     }
 
     /** The family whose typical curve stands for the diode. */

@@ -46,10 +46,7 @@ final class FactoryOutputs {
         if (side.isEmpty()) {
             return List.of(Option.of(List.of(Aside.misfit(lead, wish))));
         }
-        // Both directions of a lock share one such wire: that is decided where locks are.
-        if (wish != Wish.LOCKS
-                && usable.circuits().size() == 1
-                && Family.of(usable.first().switching()) == Family.STEPPED) {
+        if (usable.circuits().size() == 1 && Family.of(usable.first().switching()) == Family.STEPPED) {
             return SteppedOutput.options(job, lead, wish, usable.first(), usable.passedOver());
         }
         Optional<Circuit> strange =

@@ -10,7 +10,9 @@ import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Refusal;
+import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.planner.survey.Joint;
 import org.loomproof.workshop.trade.wire.AllowedDrop;
 import org.loomproof.workshop.words.Phrase;
@@ -89,6 +91,15 @@ public final class LocksRule implements Rule {
         if (refusal.isPresent()) {
             return List.of(Option.refused(refusal.get(), Aside.allRefused(leads, WISH)));
         }
+        Optional<Hookup.Hold> held = ways.stream()
+                .flatMap(way -> way.getFirst().decisions().stream())
+                .flatMap(LocksRule::heldBy)
+                .findFirst();
+        if (held.isPresent()) {
+            Found.Waiting waiting =
+                    new Found.Waiting(held.get().until(), held.get().because());
+            return List.of(withTheRest(leads, pair, Option.of(Aside.allHeld(pair, WISH, waiting))));
+        }
         int most = ways.stream().mapToInt(List::size).max().orElse(1);
         List<Option> options = new ArrayList<>();
         for (int i = 0; i < most; i++) {
@@ -113,6 +124,10 @@ public final class LocksRule implements Rule {
 
     private static Optional<Lead> first(List<Lead> leads, LeadRole role) {
         return leads.stream().filter(l -> l.role() == role).findFirst();
+    }
+
+    private static Stream<Hookup.Hold> heldBy(Decision decision) {
+        return decision instanceof Decision.Leave(Hookup.Hold hold) ? Stream.of(hold) : Stream.empty();
     }
 
     private static boolean hasNone(Job job, CircuitRole role) {

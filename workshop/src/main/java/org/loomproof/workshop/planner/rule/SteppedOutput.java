@@ -3,6 +3,7 @@ package org.loomproof.workshop.planner.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.Port;
@@ -15,11 +16,13 @@ import org.loomproof.workshop.planner.coupling.Driving;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
 import org.loomproof.workshop.planner.explain.Measurements;
 import org.loomproof.workshop.planner.survey.Found;
+import org.loomproof.workshop.planner.survey.Readers;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.trade.relay.RelayType;
 import org.loomproof.workshop.trade.resistor.PreferredValues;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.trade.wire.AllowedDrop;
 import org.loomproof.workshop.words.Phrase;
 
@@ -32,22 +35,14 @@ final class SteppedOutput {
     private SteppedOutput() {}
 
     static List<Option> options(Job job, Lead lead, Wish wish, Circuit circuit, List<Phrase> passedOver) {
-        Optional<PathStep.Input> reader = circuit.paths().stream()
-                .flatMap(List::stream)
-                .filter(PathStep.Input.class::isInstance)
-                .map(PathStep.Input.class::cast)
-                .findFirst();
-        if (reader.isEmpty()
-                || reader.get().pullUp().isEmpty()
-                || reader.get().pullUpTo().isEmpty()
-                || !(circuit.switching().active() instanceof Level.Resistance(var ohms))) {
+        List<PathStep.Input> readers = Readers.of(job.brief().sheet(), circuit);
+        Optional<PathStep.Input> pulling =
+                readers.stream().filter(reader -> reader.pullUp().isPresent()).findFirst();
+        if (pulling.isEmpty() || !(circuit.switching().active() instanceof Level.Resistance(var ohms))) {
             return List.of(Option.of(List.of(Aside.hold(
                     lead, wish, Measurements.stepsOf(circuit), Phrase.of("hold.steps-not-said", circuit.id())))));
         }
-        Step step = new Step(
-                ohms,
-                typical(reader.get().pullUp()).value(),
-                reader.get().pullUpTo().orElseThrow().typical());
+        Step step = Step.of(ohms, pulling.get()).inTheMiddle(readers);
         List<Option> options = new ArrayList<>();
         List<Phrase> lost = new ArrayList<>(passedOver);
         Driving.Line line =
@@ -68,8 +63,33 @@ final class SteppedOutput {
         return options;
     }
 
-    /** The factory's step: its resistance, and what pulls the wire up. */
+    /** The step to be given: what leaves it on the wire, and what pulls the wire up. */
     private record Step(Ohms ohms, double pullUp, Volts from) {
+        /** The factory's own step; a wire that is pulled to the battery is reckoned at rest. */
+        static Step of(Ohms ohms, PathStep.Input reader) {
+            return new Step(
+                    ohms,
+                    reader.pullUp().orElseThrow().typical().value(),
+                    reader.pullUpTo().map(Figure::typical).orElse(SupplyPoint.REST.volts()));
+        }
+
+        /** In the middle of the window, where the module's thresholds on both sides of the factory's step are known. */
+        Step inTheMiddle(List<PathStep.Input> readers) {
+            OptionalDouble over = readers.stream()
+                    .mapToDouble(reader -> reader.highAbove().high().value())
+                    .filter(volts -> volts < volts().value())
+                    .max();
+            OptionalDouble under = readers.stream()
+                    .mapToDouble(reader -> reader.lowBelow().low().value())
+                    .filter(volts -> volts > volts().value())
+                    .min();
+            if (over.isEmpty() || under.isEmpty()) {
+                return this;
+            }
+            double middle = (over.getAsDouble() + under.getAsDouble()) / 2;
+            return new Step(new Ohms(pullUp * middle / (from.value() - middle)), pullUp, from);
+        }
+
         Volts volts() {
             return new Volts(from.value() * ohms.value() / (ohms.value() + pullUp));
         }
@@ -82,10 +102,6 @@ final class SteppedOutput {
         Ohms behind(Volts lost) {
             return new Ohms((volts().value() - lost.value()) / amps().value());
         }
-    }
-
-    private static Ohms typical(Optional<Figure<Ohms>> figure) {
-        return figure.orElseThrow().typical();
     }
 
     private static void byRelay(

@@ -92,8 +92,7 @@ final class DoesItsWork implements Claim {
         for (ElementId load : loads(fitting, connect)) {
             all.add(new Claimed.ToShow(new FactoryWork(id, fitting, connect, onIn, load)));
         }
-        for (ElementId input : named(
-                fitting, connect, fitting.stock().wired().factory().inputs().keySet())) {
+        for (ElementId input : inputs(fitting, connect)) {
             PartId about = Objects.requireNonNull(
                             fitting.stock().wired().factory().inputs().get(input))
                     .part();
@@ -126,6 +125,14 @@ final class DoesItsWork implements Claim {
             worked.retainAll(named);
         }
         return worked.isEmpty() ? named : List.copyOf(worked);
+    }
+
+    /** The inputs in the paths of its circuits, and every other that tells the level which the circuits' own switches give. */
+    private static List<ElementId> inputs(Fitting fitting, Hookup.Connect connect) {
+        Set<ElementId> inputs = new LinkedHashSet<>(named(
+                fitting, connect, fitting.stock().wired().factory().inputs().keySet()));
+        connect.circuits().forEach(circuit -> inputs.addAll(fitting.inputsWorkedBy(circuit)));
+        return List.copyOf(inputs);
     }
 
     /** Those of the elements that stand in the paths of the circuits the lead acts on. */

@@ -99,6 +99,11 @@ public record Fitting(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
         return WorkedLoads.list(brief, stock, circuit);
     }
 
+    /** What reads a level of its own in the stock vehicle while the circuit's own switches work it. */
+    List<ElementId> inputsWorkedBy(CircuitId circuit) {
+        return WorkedLoads.listInputs(brief, stock, circuit);
+    }
+
     /** A result that waits for what a lead on hold waits for. */
     public static Claimed.LeftOpen open(String id, Phrase statement, Hookup.Hold hold) {
         Phrase because = Phrase.of("open.on-hold", hold.lead(), hold.because());

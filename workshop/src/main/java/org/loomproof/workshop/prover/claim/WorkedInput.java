@@ -3,6 +3,7 @@ package org.loomproof.workshop.prover.claim;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
@@ -52,13 +53,20 @@ record WorkedInput(
     public double slack(Pair pair) {
         InputReach reach = reach(pair.fitted());
         double volts = pair.fitted().volts(reach);
-        Optional<Reads> wanted = pair.working().workedLevel(input);
+        Optional<Reads> wanted = wanted(pair);
         if (wanted.isEmpty()) {
             return Double.NaN;
         }
         double level = wanted.get() == Reads.LOW ? reach.lowBelow() - volts : volts - reach.highAbove();
         double step = onStepBy(pair);
         return Double.isNaN(step) ? Double.NaN : Math.min(level, step);
+    }
+
+    /** One of several thresholds on a ladder must read what it reads of this circuit's own step; any other what it is worked to. */
+    private Optional<Reads> wanted(Pair pair) {
+        OptionalDouble own = pair.working().ownStep(circuit, input, pair.supply());
+        Reads read = own.isPresent() ? Reads.of(reach(pair.stock()), own.getAsDouble()) : Reads.BETWEEN;
+        return read == Reads.BETWEEN ? pair.working().workedLevel(input) : Optional.of(read);
     }
 
     /** A module that tells several levels apart must see that of this circuit; a level among two has no other beside it. */
@@ -84,8 +92,7 @@ record WorkedInput(
                     Phrase.of("margin.wire-shows", Shown.volts(pair.fitted().volts(reach))),
                     Phrase.of("margin.own-step", circuit));
         }
-        boolean low =
-                pair.working().workedLevel(input).filter(l -> l == Reads.LOW).isPresent();
+        boolean low = wanted(pair).filter(l -> l == Reads.LOW).isPresent();
         Phrase allowed = low
                 ? Phrase.of("margin.input-low", new Volts(reach.lowBelow()))
                 : Phrase.of("margin.input-high", new Volts(reach.highAbove()));

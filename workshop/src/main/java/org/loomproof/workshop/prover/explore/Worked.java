@@ -115,8 +115,8 @@ final class Worked {
         }
         double volts = supply.volts().value();
         return switch (watch.active()) {
-            case Level.Ground g -> stock.volts(wire) < AT_POLE * volts;
-            case Level.Supply s -> stock.volts(wire) > (1 - AT_POLE) * volts;
+            case Level.Ground g -> stock.volts(wire) < AT_POLE * volts && isByItsOwn(watch, positions);
+            case Level.Supply s -> stock.volts(wire) > (1 - AT_POLE) * volts && isByItsOwn(watch, positions);
             case Level.Open o -> isMoved(watch, positions);
             case Level.Resistance r -> isMoved(watch, positions);
             case Level.Voltage v -> isMoved(watch, positions);
@@ -131,6 +131,15 @@ final class Worked {
             String now = positions.getOrDefault(s.operatedBy(), rest);
             return s.closedAt().contains(now) != s.closedAt().contains(rest);
         });
+    }
+
+    /** False when a switch of the car was moved and none of the circuit's own answers: then the level is another circuit's. */
+    private boolean isByItsOwn(Watch watch, SortedMap<OperableId, String> positions) {
+        return isMoved(watch, positions)
+                || watch.switches().stream().anyMatch(s -> {
+                    String rest = sheet.operable(s.operatedBy()).rest();
+                    return positions.getOrDefault(s.operatedBy(), rest).equals(rest);
+                });
     }
 
     private void take(At at, double volts) {
@@ -149,6 +158,13 @@ final class Worked {
         At at = new At(circuit, element, supply);
         Double volts = most.get(at);
         return volts == null || bothWays.contains(at) ? OptionalDouble.empty() : OptionalDouble.of(volts);
+    }
+
+    /** True when the circuit's own switches give the input a level that it does not have with everything at rest. */
+    boolean isLevelOf(CircuitId circuit, ElementId input, SupplyPoint supply) {
+        OptionalDouble own = volts(circuit, input, supply);
+        Double rest = resting.get(new Seen(input, supply));
+        return own.isPresent() && rest != null && Math.abs(own.getAsDouble() - rest) > ONE_LEVEL_VOLTS;
     }
 
     /** How many volts the load gets more or less while the circuit works it than it gets at some other time. */

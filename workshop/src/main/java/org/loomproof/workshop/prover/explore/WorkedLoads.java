@@ -21,6 +21,20 @@ public final class WorkedLoads {
 
     /** Those loads, in the sheet's order. */
     public static List<ElementId> list(Brief brief, Vehicle stock, CircuitId circuit) {
+        return among(brief, stock, circuit, stock.wired().factory().loads().keySet(), Working::isWorkedBy);
+    }
+
+    /** The inputs to which the circuit's own switches give a level, in the sheet's order. */
+    public static List<ElementId> listInputs(Brief brief, Vehicle stock, CircuitId circuit) {
+        return among(brief, stock, circuit, stock.wired().factory().inputs().keySet(), Working::isLevelOf);
+    }
+
+    private interface Test {
+        boolean passes(Working working, CircuitId circuit, ElementId element, SupplyPoint supply);
+    }
+
+    private static List<ElementId> among(
+            Brief brief, Vehicle stock, CircuitId circuit, Set<ElementId> elements, Test test) {
         Set<ElementId> worked = new LinkedHashSet<>();
         for (Area area : Area.list(stock.wired(), stock.wired())) {
             Vehicle part = stock.restrictedTo(area, brief);
@@ -33,8 +47,8 @@ public final class WorkedLoads {
                         stock.wired().switches(),
                         List.of());
                 Working working = StockTable.at(space, part, brief.sheet(), SupplyPoint.REST);
-                stock.wired().factory().loads().keySet().stream()
-                        .filter(load -> working.isWorkedBy(circuit, load, SupplyPoint.REST))
+                elements.stream()
+                        .filter(element -> test.passes(working, circuit, element, SupplyPoint.REST))
                         .forEach(worked::add);
             }
         }

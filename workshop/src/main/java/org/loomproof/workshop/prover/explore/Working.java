@@ -38,7 +38,11 @@ public final class Working {
 
         /** What the input reads there. */
         public static Reads of(InputReach input, Reading reading) {
-            double volts = reading.volts(input);
+            return of(input, reading.volts(input));
+        }
+
+        /** How it reads those volts. */
+        public static Reads of(InputReach input, double volts) {
             if (volts <= input.lowBelow()) {
                 return LOW;
             }
@@ -91,6 +95,18 @@ public final class Working {
         double least = WorkedLoads.LEAST_SHARE * supply.volts().value();
         OptionalDouble own = worked(circuit, load, supply);
         return own.isPresent() && Math.abs(own.getAsDouble()) > least && worked.moves(circuit, load, supply) > least;
+    }
+
+    /** Whether the circuit's own switches give the input a level of their own. */
+    boolean isLevelOf(CircuitId circuit, ElementId input, SupplyPoint supply) {
+        return worked.isLevelOf(circuit, input, supply);
+    }
+
+    /** The level that the circuit's own switches give an input which tells more than two; empty where it tells no more. */
+    public OptionalDouble ownStep(CircuitId circuit, ElementId input, SupplyPoint supply) {
+        return worked.step(circuit, input, supply)
+                .map(step -> OptionalDouble.of(step.level()))
+                .orElse(OptionalDouble.empty());
     }
 
     /**

@@ -85,7 +85,7 @@ class OutputRulesTest {
     }
 
     @Test
-    void aSteppedLockWireRefusesLockAndUnlockAlike() {
+    void aSteppedLockWireOfWhichNotEverythingIsSaidPutsBothLeadsOnHold() {
         AVehicle car = carWithLocks(80);
         AVehicle stepped = basics().control("lock-switch", "rest", "lock", "unlock");
         stepped.circuit(
@@ -99,8 +99,10 @@ class OutputRulesTest {
         AKit kit =
                 fed().lowSide("lock", LeadRole.LOCK, 0.5, SOUNDING).lowSide("unlock", LeadRole.UNLOCK, 0.5, SOUNDING);
 
-        assertThat(Planned.of(stepped, kit, AnOrder.forWishes(Wish.LOCKS)).refusal(Wish.LOCKS))
-                .contains("refuse.family");
+        Planned onHold = Planned.of(stepped, kit, AnOrder.forWishes(Wish.LOCKS));
+        assertThat(onHold.decision("lock")).isEqualTo("steps-of lock-wire");
+        assertThat(onHold.decision("unlock")).isEqualTo("steps-of lock-wire");
+        assertThat(onHold.told()).contains("what pulls it up");
         assertThat(Planned.of(car, kit, AnOrder.forWishes(Wish.LOCKS)).refusal(Wish.LOCKS))
                 .isEmpty();
     }
