@@ -42,7 +42,7 @@ final class DemoCommand implements Callable<Integer> {
                                 job.resolve("sheet.yaml"),
                                 job.resolve("kit.yaml"),
                                 job.resolve("order.yaml"),
-                                new PapersWanted(out, Optional.of(job.resolve("prices.csv")))),
+                                new PapersWanted(out, Optional.of(job.resolve("prices.csv")), Optional.empty())),
                         json,
                         "./loomproof prove " + Desk.PLAN);
     }

@@ -30,6 +30,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new BlankCommand(messages))
                 .addSubcommand(new HelpCommand())
                 .setResourceBundle(new CommandWords(messages))
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpWidth(80)

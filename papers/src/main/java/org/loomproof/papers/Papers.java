@@ -1,7 +1,9 @@
 package org.loomproof.papers;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.loomproof.papers.card.BenchCard;
 import org.loomproof.papers.drawing.PlacedDrawing;
@@ -10,7 +12,10 @@ import org.loomproof.papers.letter.HandOverLetter;
 import org.loomproof.papers.letter.QuoteLetter;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.MarkupWriter;
+import org.loomproof.papers.page.Page;
 import org.loomproof.papers.page.Wording;
+import org.loomproof.papers.pdf.Pdf;
+import org.loomproof.papers.pdf.Sheet;
 import org.loomproof.papers.report.ProofReport;
 import org.loomproof.papers.schematic.Schematic;
 import org.loomproof.papers.shelf.PickListPage;
@@ -30,8 +35,10 @@ public final class Papers {
     /** The name of the plan's file. */
     public static final String PLAN = "plan.yaml";
 
+    private static final String PROOF = "proof";
+
     /** The name of the proof report's file. */
-    public static final String PROOF_REPORT = "proof.html";
+    public static final String PROOF_REPORT = PROOF + ".html";
 
     private Papers() {}
 
@@ -40,9 +47,16 @@ public final class Papers {
      *
      * @param planText the plan as a file, self-contained
      * @param prices the shop's own; without them there is no quote
+     * @param print the sheets on which every page is also printed into a PDF; none when nobody asked
      */
     public static List<Paper> of(
-            Brief brief, Plan plan, Proof proof, String planText, Optional<PriceList> prices, Messages messages) {
+            Brief brief,
+            Plan plan,
+            Proof proof,
+            String planText,
+            Optional<PriceList> prices,
+            Optional<Sheet> print,
+            Messages messages) {
         Wording words = new Wording(messages);
         List<PlacedDrawing> sheets = Schematic.sheets(brief, plan, words);
         String title = words.of(
@@ -50,22 +64,27 @@ public final class Papers {
         List<Element> drawings =
                 sheets.stream().map(sheet -> SvgDrawing.of(sheet, title)).toList();
         PickList picks = PickList.of(brief, plan);
-        List<Paper> papers = new ArrayList<>(List.of(
-                new Paper(PLAN, planText),
-                new Paper("bench-card.html", BenchCard.page(brief, plan, words)),
-                new Paper(PROOF_REPORT, ProofReport.page(brief, plan, proof, drawings, words)),
-                new Paper("schematic.svg", MarkupWriter.xml(SvgDrawing.stacked(sheets, title))),
-                new Paper("pick-list.html", PickListPage.page(brief, picks, words)),
-                new Paper("pick-list.csv", PickListTable.of(picks)),
-                new Paper("hand-over.html", HandOverLetter.page(brief, plan, words)),
-                new Paper("hand-over.txt", HandOverLetter.text(brief, plan, words))));
+        Optional<Quote> quote = prices.map(list -> Quote.of(brief, plan, list));
+
+        Map<String, Page> pages = new LinkedHashMap<>();
+        pages.put("bench-card", BenchCard.page(brief, plan, words));
+        pages.put(PROOF, ProofReport.page(brief, plan, proof, drawings, words));
+        pages.put("pick-list", PickListPage.page(brief, picks, words));
+        pages.put("hand-over", HandOverLetter.page(brief, plan, words));
         if (HandOverLetter.hasSlip(brief)) {
-            papers.add(new Paper("override-slip.html", HandOverLetter.slip(brief, words)));
+            pages.put("override-slip", HandOverLetter.slip(brief, words));
         }
-        prices.map(list -> Quote.of(brief, plan, list)).ifPresent(quote -> {
-            papers.add(new Paper("quote.html", QuoteLetter.page(brief, plan, quote, words)));
-            papers.add(new Paper("quote.txt", QuoteLetter.text(brief, plan, quote, words)));
-        });
+        quote.ifPresent(q -> pages.put("quote", QuoteLetter.page(brief, plan, q, words)));
+
+        List<Paper> papers = new ArrayList<>();
+        papers.add(new Paper(PLAN, planText));
+        pages.forEach((name, page) -> papers.add(new Paper(name + ".html", page.html())));
+        print.ifPresent(sheet ->
+                pages.forEach((name, page) -> papers.add(new Paper(name + ".pdf", Pdf.of(page, sheet)))));
+        papers.add(new Paper("schematic.svg", MarkupWriter.xml(SvgDrawing.stacked(sheets, title))));
+        papers.add(new Paper("pick-list.csv", PickListTable.of(picks)));
+        papers.add(new Paper("hand-over.txt", HandOverLetter.text(brief, plan, words)));
+        quote.ifPresent(q -> papers.add(new Paper("quote.txt", QuoteLetter.text(brief, plan, q, words))));
         return List.copyOf(papers);
     }
 }

@@ -20,7 +20,8 @@ import org.w3c.dom.Element;
 class BenchCardTest {
 
     private static final Reading CARD =
-            Reading.of(BenchCard.page(SampleJob.brief(), SampleJob.plan(), SampleJob.words()));
+            Reading.of(BenchCard.page(SampleJob.brief(), SampleJob.plan(), SampleJob.words())
+                    .html());
 
     private static Element row(String lead) {
         return CARD.elements("tr", "lead").stream()
@@ -98,7 +99,8 @@ class BenchCardTest {
                 SampleJob.plan().wires(),
                 List.of(),
                 List.of());
-        String card = Reading.of(BenchCard.page(SampleJob.brief(), plan, SampleJob.words()))
+        String card = Reading.of(BenchCard.page(SampleJob.brief(), plan, SampleJob.words())
+                        .html())
                 .text();
         assertThat(card.split("W8: tap on ignition → F2A terminal 1", -1)).hasSize(3);
         assertThat(card.split("the one of lead P1-5", -1)).hasSize(2);
@@ -137,7 +139,8 @@ class BenchCardTest {
         List<Hookup> allButOne = SampleJob.plan().hookups().subList(1, 21);
         Plan plan =
                 new Plan(allButOne, SampleJob.plan().parts(), SampleJob.plan().wires(), List.of(), List.of());
-        Reading card = Reading.of(BenchCard.page(SampleJob.brief(), plan, SampleJob.words()));
+        Reading card = Reading.of(
+                BenchCard.page(SampleJob.brief(), plan, SampleJob.words()).html());
         assertThat(card.elements("tr", "do-undecided")).hasSize(1);
         assertThat(card.elements("tr", "lead")).hasSize(21);
     }

@@ -78,7 +78,8 @@ class ExamplePapersTest {
     void thePapersOfEachExampleAreSound(Path example) {
         Brief brief = brief(example);
         PlannedJob job = new Weigher().weigh(brief);
-        List<Paper> papers = Papers.of(brief, job.plan(), job.proof(), "", Optional.empty(), Messages.english());
+        List<Paper> papers =
+                Papers.of(brief, job.plan(), job.proof(), "", Optional.empty(), Optional.empty(), Messages.english());
         Path folder =
                 Path.of("target", "example-papers", EXAMPLES.relativize(example).toString());
         assertThat(PaperFolder.write(folder, papers)).isInstanceOf(FolderOutcome.Written.class);

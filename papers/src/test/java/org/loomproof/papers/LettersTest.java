@@ -37,7 +37,8 @@ class LettersTest {
     @Test
     void theHiddenPlaceStandsOnTheSlipAlone() {
         assertThat(SampleJob.brief().order().overridePlace()).contains(HIDDEN);
-        assertThat(HandOverLetter.slip(SampleJob.brief(), SampleJob.words())).contains(HIDDEN);
+        assertThat(HandOverLetter.slip(SampleJob.brief(), SampleJob.words()).html())
+                .contains(HIDDEN);
         assertThat(handOver()).doesNotContain(HIDDEN);
         assertThat(quoteText(QUOTE)).doesNotContain(HIDDEN);
     }

@@ -42,7 +42,8 @@ class PapersTest {
                 30,
                 Map.of(),
                 Map.of(Article.Kind.FUSE, Map.of("", new BigDecimal("0.45"))));
-        return Papers.of(brief, plan, SampleProof.proof(), PLAN, Optional.of(prices), Messages.english());
+        return Papers.of(
+                brief, plan, SampleProof.proof(), PLAN, Optional.of(prices), Optional.empty(), Messages.english());
     }
 
     /** Those that are pages or drawings. */
@@ -62,12 +63,12 @@ class PapersTest {
                         "plan.yaml",
                         "bench-card.html",
                         "proof.html",
-                        "schematic.svg",
                         "pick-list.html",
-                        "pick-list.csv",
                         "hand-over.html",
-                        "hand-over.txt",
                         "quote.html",
+                        "schematic.svg",
+                        "pick-list.csv",
+                        "hand-over.txt",
                         "quote.txt");
         assertThat(PaperFolder.write(folder, PAPERS)).isEqualTo(new FolderOutcome.Written(folder));
     }

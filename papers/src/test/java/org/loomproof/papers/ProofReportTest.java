@@ -14,7 +14,8 @@ import org.w3c.dom.Element;
 class ProofReportTest {
 
     private static Reading report(Plan plan, Proof proof) {
-        return Reading.of(ProofReport.page(SampleJob.brief(), plan, proof, List.of(), SampleJob.words()));
+        return Reading.of(ProofReport.page(SampleJob.brief(), plan, proof, List.of(), SampleJob.words())
+                .html());
     }
 
     private static final Reading REPORT = report(SampleJob.plan(), SampleProof.proof());

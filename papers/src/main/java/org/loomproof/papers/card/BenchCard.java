@@ -37,12 +37,12 @@ public final class BenchCard {
         this.words = words;
     }
 
-    /** The card as an HTML page. */
-    public static String page(Brief brief, Plan plan, Wording words) {
+    /** The card as a page. */
+    public static Page page(Brief brief, Plan plan, Wording words) {
         return new BenchCard(brief, plan, words).page();
     }
 
-    private String page() {
+    private Page page() {
         List<Markup> content = new ArrayList<>();
         content.add(Parts.heading(words.of("bench-card.title"), brief, words).add(signature()));
         content.add(tally());
@@ -67,7 +67,7 @@ public final class BenchCard {
         content.add(new WireTable(brief, plan, words).section());
         String title = words.of(
                 "page.title", words.of("bench-card.title"), brief.order().job());
-        return Page.of(words.messages().locale(), title, "bench-card", content);
+        return new Page(words.messages().locale(), title, "bench-card", content);
     }
 
     private String gap(Metres gap) {

@@ -162,7 +162,7 @@ public final class PaperFolder {
         }
         Files.writeString(fresh.resolve(MARK), String.join("\n", lines) + "\n");
         for (Paper paper : papers) {
-            Files.writeString(fresh.resolve(paper.name()), paper.text());
+            Files.write(fresh.resolve(paper.name()), paper.bytes());
         }
     }
 

@@ -2,6 +2,7 @@ package org.loomproof.papers.letter;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.loomproof.papers.page.Page;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Behaviour;
@@ -25,7 +26,7 @@ public final class HandOverLetter {
     }
 
     /** The hand-over as a page. */
-    public static String page(Brief brief, Plan plan, Wording words) {
+    public static Page page(Brief brief, Plan plan, Wording words) {
         return LetterPage.of(new HandOverLetter(brief, plan, words).letter(), brief, words);
     }
 
@@ -35,7 +36,7 @@ public final class HandOverLetter {
     }
 
     /** The slip for the owner alone. */
-    public static String slip(Brief brief, Wording words) {
+    public static Page slip(Brief brief, Wording words) {
         List<String> points = new ArrayList<>();
         brief.order().overridePlace().ifPresent(place -> points.add(words.of("override-slip.place", place)));
         points.add(words.of("hand-over.override-how"));

@@ -16,12 +16,12 @@ final class LetterPage {
 
     private LetterPage() {}
 
-    static String of(Letter letter, Brief brief, Wording words) {
+    static Page of(Letter letter, Brief brief, Wording words) {
         List<Markup> content = new ArrayList<>();
         content.add(Parts.heading(letter.title(), brief, words));
         letter.blocks().forEach(block -> content.add(section(block)));
         String title = words.of("page.title", letter.title(), brief.order().job());
-        return Page.of(words.messages().locale(), title, "letter", content);
+        return new Page(words.messages().locale(), title, "letter", content);
     }
 
     private static Element section(Letter.Block block) {

@@ -52,7 +52,7 @@ final class LetterText {
     private static List<String> folded(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ")) {
+        for (String word : text.split(" ", -1)) {
             if (!line.isEmpty() && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());
                 line.setLength(0);

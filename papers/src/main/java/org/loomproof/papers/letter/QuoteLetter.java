@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.joda.money.Money;
+import org.loomproof.papers.page.Page;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.papers.shelf.ArticleWords;
 import org.loomproof.workshop.brief.Brief;
@@ -30,7 +31,7 @@ public final class QuoteLetter {
     }
 
     /** The quote as a page. */
-    public static String page(Brief brief, Plan plan, Quote quote, Wording words) {
+    public static Page page(Brief brief, Plan plan, Quote quote, Wording words) {
         return LetterPage.of(new QuoteLetter(brief, plan, quote, words).letter(), brief, words);
     }
 

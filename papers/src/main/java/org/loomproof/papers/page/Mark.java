@@ -68,6 +68,7 @@ public enum Mark {
                 .styled("cut")
                 .with("d", path)
                 .with("fill", "none")
+                .with("stroke", "#ffffff")
                 .with("stroke-width", "2.2");
     }
 }

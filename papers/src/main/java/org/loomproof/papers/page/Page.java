@@ -10,20 +10,22 @@ import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
 import org.loomproof.papers.markup.MarkupWriter;
 
-/** The frame of every page: one file, nothing fetched from anywhere, nothing that runs. */
-public final class Page {
+/**
+ * One page, before it is known whether it goes to a screen or to a printer.
+ *
+ * @param language of its words
+ * @param title for the window and the heading of the print
+ * @param bodyClass a class of the style sheet for the whole
+ * @param content what stands on it
+ */
+public record Page(Locale language, String title, String bodyClass, List<Markup> content) {
 
-    private Page() {}
+    public Page {
+        content = List.copyOf(content);
+    }
 
-    /**
-     * The page as text.
-     *
-     * @param language of its words
-     * @param title for the window and the heading of the print
-     * @param bodyClass a class of the style sheet for the whole
-     * @param content what stands on it
-     */
-    public static String of(Locale language, String title, String bodyClass, List<? extends Markup> content) {
+    /** The page as a file for a browser: nothing fetched from anywhere, nothing that runs. */
+    public String html() {
         Element head = Element.of("head")
                 .add(
                         Element.of("meta").with("charset", "UTF-8"),
@@ -36,11 +38,14 @@ public final class Page {
                         Element.of("meta").with("name", "color-scheme").with("content", "light dark"),
                         Element.of("title", title),
                         Element.of("style", styleSheet()));
-        Element body = Element.of("body").styled(bodyClass).add(Element.of("main", List.copyOf(content)));
         return MarkupWriter.html(Element.of("html")
                 .with("xmlns", "http://www.w3.org/1999/xhtml")
                 .with("lang", language.toLanguageTag())
-                .add(head, body));
+                .add(
+                        head,
+                        Element.of("body")
+                                .styled(bodyClass)
+                                .add(Element.of("main").addAll(content))));
     }
 
     private static String styleSheet() {

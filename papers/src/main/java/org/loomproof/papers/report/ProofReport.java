@@ -40,12 +40,12 @@ public final class ProofReport {
         this.tally = Tally.of(plan, proof);
     }
 
-    /** The report as an HTML page, with the drawings in it. */
-    public static String page(Brief brief, Plan plan, Proof proof, List<Element> drawings, Wording words) {
+    /** The report as a page, with the drawings in it. */
+    public static Page page(Brief brief, Plan plan, Proof proof, List<Element> drawings, Wording words) {
         return new ProofReport(brief, plan, proof, words).page(drawings);
     }
 
-    private String page(List<Element> drawings) {
+    private Page page(List<Element> drawings) {
         List<Markup> content = new ArrayList<>();
         content.add(Parts.heading(words.of("proof-report.title"), brief, words));
         content.add(summary());
@@ -65,7 +65,7 @@ public final class ProofReport {
         content.add(effort());
         String title = words.of(
                 "page.title", words.of("proof-report.title"), brief.order().job());
-        return Page.of(words.messages().locale(), title, "report", content);
+        return new Page(words.messages().locale(), title, "report", content);
     }
 
     private List<ClaimResult> listResults(Class<? extends Verdict> verdict) {

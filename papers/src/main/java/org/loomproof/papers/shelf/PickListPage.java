@@ -29,12 +29,12 @@ public final class PickListPage {
         this.articles = new ArticleWords(words);
     }
 
-    /** The list as an HTML page. */
-    public static String page(Brief brief, PickList list, Wording words) {
+    /** The list as a page. */
+    public static Page page(Brief brief, PickList list, Wording words) {
         return new PickListPage(brief, list, words).page();
     }
 
-    private String page() {
+    private Page page() {
         List<Markup> content = new ArrayList<>();
         content.add(Parts.heading(words.of("pick-list.title"), brief, words));
         if (!list.unsized().isEmpty()) {
@@ -49,7 +49,7 @@ public final class PickListPage {
         content.add(tools());
         String title = words.of(
                 "page.title", words.of("pick-list.title"), brief.order().job());
-        return Page.of(words.messages().locale(), title, "pick-list", content);
+        return new Page(words.messages().locale(), title, "pick-list", content);
     }
 
     private Map<String, List<Item>> bins() {

@@ -57,7 +57,7 @@ public final class JobRun {
             told.accept(Stage.PLANNING);
             PlannedJob job = new Weigher().weigh(given.brief());
             Proof proof = job.proof().alsoBoundedBy(job.bounds());
-            return written(given, job.plan(), proof, wanted.folder(), prices);
+            return written(given, job.plan(), proof, wanted, prices);
         });
     }
 
@@ -66,7 +66,7 @@ public final class JobRun {
         told.accept(Stage.READING);
         return with(new PlanFileReader(briefs, messages).read(plan), wanted.prices(), (file, prices) -> {
             Proof proof = proven(file);
-            return written(file.given(), file.plan(), proof, wanted.folder(), prices);
+            return written(file.given(), file.plan(), proof, wanted, prices);
         });
     }
 
@@ -117,11 +117,12 @@ public final class JobRun {
         };
     }
 
-    private JobOutcome written(ReadBrief given, Plan plan, Proof proof, Path out, Optional<PriceList> prices) {
+    private JobOutcome written(
+            ReadBrief given, Plan plan, Proof proof, PapersWanted wanted, Optional<PriceList> prices) {
         told.accept(Stage.WRITING);
         String planText = new PlanFileWriter(messages).write(new PlanFile(given, plan));
-        List<Paper> papers = Papers.of(given.brief(), plan, proof, planText, prices, messages);
-        return switch (PaperFolder.write(out, papers)) {
+        List<Paper> papers = Papers.of(given.brief(), plan, proof, planText, prices, wanted.print(), messages);
+        return switch (PaperFolder.write(wanted.folder(), papers)) {
             case FolderOutcome.Written written ->
                 new JobOutcome.Judged(
                         given.brief(),

@@ -2,6 +2,7 @@ package org.loomproof.workshop.goods.price;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -53,10 +54,11 @@ public record Labour(List<Line> lines) {
     /** The work of a plan, where a shop's own minutes come before the usual ones. */
     public static Labour of(Brief brief, Plan plan, Map<Work, BigDecimal> own) {
         List<Line> lines = new ArrayList<>();
-        count(brief, plan).forEach((work, times) -> {
-            BigDecimal minutes = own.containsKey(work) ? own.get(work) : USUAL_MINUTES.get(work);
-            lines.add(new Line(work, times, minutes));
-        });
+        Map<Work, BigDecimal> minutes = new EnumMap<>(USUAL_MINUTES);
+        minutes.putAll(own);
+        count(brief, plan)
+                .forEach(
+                        (work, times) -> lines.add(new Line(work, times, minutes.getOrDefault(work, BigDecimal.ZERO))));
         return new Labour(lines);
     }
 
@@ -129,6 +131,6 @@ public record Labour(List<Line> lines) {
                     .orElseThrow(() -> new IllegalStateException("minutes.csv has no " + work.word()));
             minutes.put(work, BigDecimal.valueOf(row.number("minutes")).stripTrailingZeros());
         }
-        return minutes;
+        return Collections.unmodifiableMap(minutes);
     }
 }
