@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.loomproof.papers.bay.BaySheet;
 import org.loomproof.papers.card.BenchCard;
 import org.loomproof.papers.drawing.PlacedDrawing;
 import org.loomproof.papers.folder.Paper;
@@ -68,6 +69,7 @@ public final class Papers {
 
         Map<String, Page> pages = new LinkedHashMap<>();
         pages.put("bench-card", BenchCard.page(brief, plan, words));
+        pages.put("bay-sheet", BaySheet.page(brief, plan, words));
         pages.put(PROOF, ProofReport.page(brief, plan, proof, drawings, words));
         pages.put("pick-list", PickListPage.page(brief, picks, words));
         pages.put("hand-over", HandOverLetter.page(brief, plan, words));

@@ -62,6 +62,7 @@ class PapersTest {
                 .containsExactly(
                         "plan.yaml",
                         "bench-card.html",
+                        "bay-sheet.html",
                         "proof.html",
                         "pick-list.html",
                         "hand-over.html",

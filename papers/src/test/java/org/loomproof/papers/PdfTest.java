@@ -18,6 +18,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.loomproof.papers.bay.BaySheet;
 import org.loomproof.papers.card.BenchCard;
 import org.loomproof.papers.letter.HandOverLetter;
 import org.loomproof.papers.markup.Element;
@@ -44,6 +45,10 @@ class PdfTest {
         return HandOverLetter.page(SampleJob.brief(), SampleJob.plan(), SampleJob.words());
     }
 
+    private static Page baySheet() {
+        return BaySheet.page(SampleJob.brief(), SampleJob.plan(), SampleJob.words());
+    }
+
     private static Page benchCard() {
         return BenchCard.page(SampleJob.brief(), SampleJob.plan(), SampleJob.words());
     }
@@ -56,7 +61,7 @@ class PdfTest {
     @ParameterizedTest
     @EnumSource(Sheet.class)
     void noTextIsUnderSevenPointsOrBeyondThePage(Sheet sheet) throws IOException {
-        for (Page page : List.of(proof(), benchCard(), handOver())) {
+        for (Page page : List.of(proof(), benchCard(), baySheet(), handOver())) {
             try (PDDocument document = Loader.loadPDF(Pdf.of(page, sheet))) {
                 Positions text = new Positions();
                 text.getText(document);

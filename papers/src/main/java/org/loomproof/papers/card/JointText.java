@@ -10,10 +10,10 @@ import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.sizing.JointChoice;
 
 /** Says how the ends of added wires are joined. */
-record JointText(Joints joints, Wording words) {
+public record JointText(Joints joints, Wording words) {
 
     /** One sentence a place where these wires end. */
-    List<String> at(List<AddedWire> wires) {
+    public List<String> at(List<AddedWire> wires) {
         return joints.at(wires).stream().map(this::sentence).distinct().toList();
     }
 

@@ -1,0 +1,213 @@
+package org.loomproof.papers.bay;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.loomproof.papers.card.JointText;
+import org.loomproof.papers.markup.Element;
+import org.loomproof.papers.markup.Markup;
+import org.loomproof.papers.page.Page;
+import org.loomproof.papers.page.Parts;
+import org.loomproof.papers.page.Wording;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.sheet.Circuit;
+import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.goods.bay.BayOrder;
+import org.loomproof.workshop.goods.bay.Station;
+import org.loomproof.workshop.goods.bay.Visit;
+import org.loomproof.workshop.goods.joint.Joints;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.plan.WireId;
+
+/** The work in the car, station by station. */
+public final class BaySheet {
+
+    private final Brief brief;
+    private final Plan plan;
+    private final Wording words;
+    private final JointText joints;
+    private int number;
+
+    private BaySheet(Brief brief, Plan plan, Wording words) {
+        this.brief = brief;
+        this.plan = plan;
+        this.words = words;
+        this.joints = new JointText(new Joints(brief, plan), words);
+    }
+
+    /** The sheet as a page. */
+    public static Page page(Brief brief, Plan plan, Wording words) {
+        return new BaySheet(brief, plan, words).page();
+    }
+
+    private Page page() {
+        List<Markup> content = new ArrayList<>();
+        content.add(Parts.heading(words.of("bay-sheet.title"), brief, words));
+        content.add(Element.of("p", words.of("bay-sheet.meter")).styled("joints"));
+        content.add(Parts.cautions(words.of("bay-sheet.cautions"), plan.cautions(), words));
+        BayOrder.of(brief, plan).stations().forEach(station -> content.add(section(station)));
+        String title = words.of(
+                "page.title", words.of("bay-sheet.title"), brief.order().job());
+        return new Page(words.messages().locale(), title, "bay-sheet", content);
+    }
+
+    private Element section(Station station) {
+        Element section = Element.of("section").styled("station").add(Element.of("h2", heading(station)));
+        if (station.kind() == Station.Kind.PANEL || station.kind() == Station.Kind.CUT) {
+            section =
+                    section.add(Element.of("p", words.of("bay-sheet.fasteners")).styled("write-in"));
+        }
+        Element body = Element.of("tbody");
+        for (Visit visit : station.visits()) {
+            body = body.add(row(visit));
+        }
+        section = section.add(Element.of("table")
+                .styled("visits")
+                .add(
+                        Parts.tableHead(
+                                words.of("bench-card.done"),
+                                words.of("bay-sheet.step"),
+                                words.of("bay-sheet.work"),
+                                words.of("bay-sheet.measured")),
+                        body));
+        String check = checkAfter(station);
+        return check.isEmpty()
+                ? section
+                : section.add(
+                        Element.of("p", words.of("bay-sheet.goes-back", check)).styled("goes-back"));
+    }
+
+    private String heading(Station station) {
+        String panel = station.panel().isBlank() ? words.of("bay-sheet.panel-not-said") : station.panel();
+        return switch (station.kind()) {
+            case GROUND -> words.of("bay-sheet.ground");
+            case PANEL -> words.of("bay-sheet.panel", panel);
+            case MOUNT -> words.of("bay-sheet.mount");
+            case CUT -> words.of("bay-sheet.cut", panel);
+            case FUSE -> words.of("bay-sheet.fuse");
+        };
+    }
+
+    /** What a person operates on the circuits behind a panel must work when it is back. */
+    private String checkAfter(Station station) {
+        Set<OperableId> operables = new LinkedHashSet<>();
+        for (Visit visit : station.visits()) {
+            switch (visit) {
+                case Visit.Tapped(var id, var wires) ->
+                    operables.addAll(brief.sheet().circuit(id).follows());
+                case Visit.Cut(var id, var wires) ->
+                    operables.addAll(brief.sheet().circuit(id).follows());
+                case Visit.Ground ground -> {}
+                case Visit.Mounted mounted -> {}
+                case Visit.SupplyFuse fuse -> {}
+            }
+        }
+        return operables.stream().map(OperableId::value).collect(Collectors.joining(", "));
+    }
+
+    private Element row(Visit visit) {
+        number++;
+        return Element.of("tr")
+                .add(
+                        Element.of("td")
+                                .styled("tick")
+                                .add(Element.of("input")
+                                        .with("type", "checkbox")
+                                        .with("aria-label", words.of("bay-sheet.tick", number))),
+                        Element.of("th", String.valueOf(number)).with("scope", "row"),
+                        Element.of("td").styled("work").addAll(work(visit)),
+                        Element.of("td").styled("measured").addAll(measured(visit)));
+    }
+
+    private List<Markup> work(Visit visit) {
+        List<Markup> said = new ArrayList<>();
+        switch (visit) {
+            case Visit.Ground ground -> said.add(headline(words.of("bay-sheet.do-ground")));
+            case Visit.Tapped(var id, var wires) -> {
+                said.add(headline(words.of("bay-sheet.do-tap", name(id))));
+                said.add(appearance(id));
+            }
+            case Visit.Mounted(var part, var wires) ->
+                said.add(headline(words.of(
+                        "bay-sheet.do-mount",
+                        part.value(),
+                        words.kind(plan.findPart(part).orElseThrow()))));
+            case Visit.Cut(var id, var wires) -> {
+                said.add(headline(words.of("bay-sheet.do-cut", name(id))));
+                said.add(appearance(id));
+                said.add(Element.of("p", words.of("bay-sheet.cut-how")));
+            }
+            case Visit.SupplyFuse(var part, var wires) ->
+                said.add(headline(words.of("bay-sheet.do-fuse", part.value())));
+        }
+        List<AddedWire> wires = wires(visit.wires());
+        said.add(Element.of(
+                "p", words.of("bay-sheet.wires", wires.stream().map(this::wire).toList())));
+        List<String> here = joints.at(wires);
+        if (!here.isEmpty() && !(visit instanceof Visit.SupplyFuse)) {
+            said.add(Parts.sentences("joints-here", here));
+        }
+        return said;
+    }
+
+    private List<AddedWire> wires(List<WireId> names) {
+        return plan.wires().stream().filter(w -> names.contains(w.id())).toList();
+    }
+
+    private String wire(AddedWire wire) {
+        return words.of(
+                "bay-sheet.wire",
+                wire.id().value(),
+                words.size(wire.size()),
+                words.end(wire.from()),
+                words.end(wire.to()));
+    }
+
+    private Element headline(String text) {
+        return Element.of("p").styled("headline").add(Element.of("strong", text));
+    }
+
+    private String name(CircuitId id) {
+        return words.circuit(brief.sheet().circuit(id));
+    }
+
+    private Element appearance(CircuitId id) {
+        Circuit circuit = brief.sheet().circuit(id);
+        Element line = Element.of("p").styled("circuit");
+        line = circuit.colour().isPresent()
+                ? line.addAll(Parts.colour(circuit.colour().get(), words))
+                : line.add(words.of("bench-card.colour-not-said") + " ");
+        String size = circuit.size().map(s -> words.size(s.typical()) + ", ").orElse("");
+        String where = words.where(circuit.where());
+        return line.add(size + (where.isEmpty() ? words.of("where.not-said") : where));
+    }
+
+    /** Room for what the meter shows before anything is joined, and after a cut at both of its ends. */
+    private List<Markup> measured(Visit visit) {
+        return switch (visit) {
+            case Visit.Ground ground -> blanks("bay-sheet.reads-ground");
+            case Visit.Tapped tapped -> blanks("bay-sheet.reads-rest", "bay-sheet.reads-active");
+            case Visit.Mounted mounted -> blanks("bay-sheet.works");
+            case Visit.Cut cut ->
+                blanks(
+                        "bay-sheet.reads-rest",
+                        "bay-sheet.reads-active",
+                        "bay-sheet.evidence",
+                        "bay-sheet.end-before",
+                        "bay-sheet.end-after");
+            case Visit.SupplyFuse fuse -> blanks("bay-sheet.sleep-current");
+        };
+    }
+
+    private List<Markup> blanks(String... keys) {
+        List<Markup> lines = new ArrayList<>();
+        for (String key : keys) {
+            lines.add(Element.of("p", words.of(key)).styled("write-in"));
+        }
+        return lines;
+    }
+}
