@@ -376,8 +376,15 @@ public final class AnyBrief {
                         onceIn(2));
             case SENSOR_INPUT, INDICATOR, OVERRIDE_BUTTON, TRACKER, OTHER ->
                 onceIn(2) ? new Port.ToExtra("extra-0") : port(LeadRole.DOOR_INPUT);
-            case STARTER_INTERRUPT, HORN, INTERIOR_LIGHT, LOCK, UNLOCK, TRUNK_RELEASE, WINDOW, REMOTE_START ->
-                onceIn(5) ? highSide() : lowSide();
+            case STARTER_INTERRUPT,
+                    HORN,
+                    INTERIOR_LIGHT,
+                    LOCK,
+                    UNLOCK,
+                    DRIVER_UNLOCK,
+                    TRUNK_RELEASE,
+                    WINDOW,
+                    REMOTE_START -> onceIn(5) ? highSide() : lowSide();
             case SIREN, LAMPS -> onceIn(3) ? lowSide() : highSide();
         };
     }

@@ -44,12 +44,31 @@ public record Behaviour(
     public Set<LeadId> listOn(ControllerState state, Moment moment) {
         Set<LeadId> on = new LinkedHashSet<>();
         for (OutputBehaviour output : outputs) {
-            boolean lasts = moment == Moment.ACTING || output.timing() == OutputTiming.STEADY;
-            if (output.onIn().contains(state) && lasts) {
+            if (output.onIn().contains(state) && isOn(output.timing(), moment)) {
                 on.add(output.lead());
             }
         }
         return Collections.unmodifiableSet(on);
+    }
+
+    private static boolean isOn(OutputTiming timing, Moment moment) {
+        return switch (timing) {
+            case STEADY -> true;
+            case PULSE, FLASHING -> moment == Moment.ACTING;
+            case SECOND_PULSE -> moment == Moment.AGAIN;
+        };
+    }
+
+    /** The moment of its states at which the output surely is on. */
+    public Moment momentOf(LeadId output) {
+        return outputs.stream().anyMatch(o -> o.lead().equals(output) && o.timing() == OutputTiming.SECOND_PULSE)
+                ? Moment.AGAIN
+                : Moment.ACTING;
+    }
+
+    /** True when something waits for a command that is given again. */
+    public boolean tellsTheSecondCommand() {
+        return outputs.stream().anyMatch(o -> o.timing() == OutputTiming.SECOND_PULSE);
     }
 
     /** True when the output is on in the state, be it for a pulse. */

@@ -19,6 +19,7 @@ public enum LeadRole {
     INTERIOR_LIGHT,
     LOCK,
     UNLOCK,
+    DRIVER_UNLOCK,
     TRUNK_RELEASE,
     WINDOW,
     INDICATOR,

@@ -6,6 +6,8 @@ public enum OutputTiming {
     STEADY,
     /** On once, for its pulse length, when the state is entered. */
     PULSE,
+    /** On once when the command that led to the state is given again. */
+    SECOND_PULSE,
     /** On and off by turns. */
     FLASHING
 }

@@ -38,7 +38,7 @@ public final class BlankPlan {
             case HORN -> Wish.HORN;
             case LAMPS -> Wish.LAMPS;
             case INTERIOR_LIGHT -> Wish.INTERIOR_LIGHT;
-            case LOCK, UNLOCK -> Wish.LOCKS;
+            case LOCK, UNLOCK, DRIVER_UNLOCK -> Wish.LOCKS;
             case TRUNK_RELEASE -> Wish.TRUNK_RELEASE;
             case WINDOW -> Wish.WINDOWS;
             case INDICATOR -> Wish.INDICATOR;

@@ -31,10 +31,10 @@ public final class CutIn {
      * @param relay its local name, so that another lead's relay can be named before it is drawn
      * @param common where 30 goes; empty where another relay's break contact leads to it
      * @param rest where 87a goes: the cut's other end, or 30 of another relay
-     * @param pole what 87 gives
+     * @param pole what 87 gives; empty where the load is only let go
      * @param byTurns whether it draws only while another relay that is fused already does not
      */
-    public record Throw(AddedPartId relay, Optional<End> common, End rest, Side pole, boolean byTurns) {}
+    public record Throw(AddedPartId relay, Optional<End> common, End rest, Optional<Side> pole, boolean byTurns) {}
 
     /**
      * What all relays of the coupling have in common.
@@ -70,18 +70,7 @@ public final class CutIn {
             each.common().ifPresent(end -> contact(draft, Draft.at(k, "30"), end, making));
             contact(draft, Draft.at(k, "87a"), each.rest(), making);
 
-            switch (each.pole()) {
-                case LOW ->
-                    draft.run(Draft.at(k, "87"), Draft.body(), Draft.BESIDE, making.carries(), AllowedDrop.LOCK_MOTOR);
-                case HIGH -> {
-                    if (each.byTurns()) {
-                        making.contacts().reachingByTurns(k, "87", making.carries(), AllowedDrop.LOCK_MOTOR, draft);
-                    } else {
-                        making.contacts()
-                                .reaching(k, "87", making.carries(), making.carries(), AllowedDrop.LOCK_MOTOR, draft);
-                    }
-                }
-            }
+            each.pole().ifPresent(pole -> gives(pole, each, making, draft));
             last = Driving.coil(output, k, last, coil, making.coils(), draft);
             if (each.equals(relays.getFirst())) {
                 // Coils that lie side by side on one output are let go together: one clamp serves them all.
@@ -89,6 +78,22 @@ public final class CutIn {
             }
         }
         return draft.build();
+    }
+
+    private static void gives(Side pole, Throw each, Making making, Draft.Builder draft) {
+        AddedPartId k = each.relay();
+        switch (pole) {
+            case LOW ->
+                draft.run(Draft.at(k, "87"), Draft.body(), Draft.BESIDE, making.carries(), AllowedDrop.LOCK_MOTOR);
+            case HIGH -> {
+                if (each.byTurns()) {
+                    making.contacts().reachingByTurns(k, "87", making.carries(), AllowedDrop.LOCK_MOTOR, draft);
+                } else {
+                    making.contacts()
+                            .reaching(k, "87", making.carries(), making.carries(), AllowedDrop.LOCK_MOTOR, draft);
+                }
+            }
+        }
     }
 
     /** A wire from a contact to a factory wire, or to a relay that is drawn by the other lead and lies beside this one. */

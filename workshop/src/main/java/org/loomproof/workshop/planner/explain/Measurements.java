@@ -1,5 +1,6 @@
 package org.loomproof.workshop.planner.explain;
 
+import java.util.List;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
@@ -51,6 +52,13 @@ public final class Measurements {
     /** Find a place of a wire behind the last switch, where what works is on one side and all that switches on the other. */
     public static Measurement cutPlaceOf(Circuit circuit) {
         return new Measurement("cut-place-of " + circuit.id(), Phrase.of("measure.cut-place", circuit.id()));
+    }
+
+    /** Which leg of a lock motor leaves its rest for locking, and which for unlocking. */
+    public static Measurement legsApart(List<Circuit> legs) {
+        return new Measurement(
+                "legs-of locks",
+                Phrase.of("measure.legs-apart", legs.stream().map(Circuit::id).toList()));
     }
 
     /** Which openings work a wire. */

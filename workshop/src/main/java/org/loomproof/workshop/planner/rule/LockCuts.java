@@ -63,6 +63,44 @@ final class LockCuts {
         return Optional.empty();
     }
 
+    /**
+     * The driver's door first: a further relay in that door's own unlocking leg, behind the branch to the other doors, so that a
+     * first command works its motor alone while both legs of the others rest together.
+     */
+    static Option withDriverFirst(Job job, Lead first, Option both, Lead lock, Lead unlock) {
+        return switch (job.finder().one(CircuitRole.LOCK_MOTOR_LEG, Joint.CUT)) {
+            case Found.Usable leg ->
+                both.and(new LockCuts(job, lock, first, leg.first(), leg.first()).driverLeg(leg.first()));
+            case Found.Waiting waiting -> both.and(Option.of(List.of(Aside.hold(first, WISH, waiting))));
+            case Found.Forbidden barred -> both.and(Option.of(List.of(Aside.refused(first, WISH))));
+        };
+    }
+
+    private Option driverLeg(Circuit leg) {
+        Severed severed = Severed.atTheWire(job.brief().sheet(), leg.id());
+        Optional<Cut> cut = severed.cut(leg.id());
+        Optional<Side> pole = given(leg).flatMap(side -> side);
+        if (cut.isEmpty() || pole.isEmpty()) {
+            return Option.of(List.of(
+                    Aside.hold(unlock, WISH, Measurements.cutPlaceOf(leg), Phrase.of("hold.driver-leg", leg.id()))));
+        }
+        return guarded(severed.draws(cut.get().load()), 1, making -> {
+            Throw alone = new Throw(
+                    relay(unlock, ""), Optional.of(cut.get().load()), cut.get().feed(), pole, true);
+            Phrase because = Phrase.of(
+                    "rule.driver-first",
+                    leg.id(),
+                    making.carries(),
+                    making.type().name());
+            return Option.of(List.of(join(unlock, "coupling.driver-first", leg.id(), List.of(alone), because, making)));
+        });
+    }
+
+    /** The same where the sheet gives the legs of the motors and no wires of a switch. */
+    static Optional<Option> ofLegs(Job job, Lead lock, Lead unlock, LockLegs.Pair legs) {
+        return new LockCuts(job, lock, unlock, legs.locking(), legs.unlocking()).option();
+    }
+
     private Optional<Option> option() {
         Sheet sheet = job.brief().sheet();
         Severed both = new Severed(sheet, Set.of(locking.id(), unlocking.id()));
@@ -81,7 +119,7 @@ final class LockCuts {
             Circuit other = wire.equals(locking) ? unlocking : locking;
             Optional<Cut> cut = one.cut(wire.id());
             if (cut.isPresent()
-                    && isEitherPole()
+                    && isOneWireForBoth()
                     && one.isOneLoad(new End.Tap(other.id()), cut.get().feed())) {
                 return Optional.of(guarded(one.draws(cut.get().load()), 1, making -> singleWire(cut.get(), making)));
             }
@@ -103,11 +141,24 @@ final class LockCuts {
         };
     }
 
-    private boolean isEitherPole() {
-        Level a = locking.switching().active();
-        Level b = unlocking.switching().active();
-        return (a instanceof Level.Ground && b instanceof Level.Supply)
-                || (a instanceof Level.Supply && b instanceof Level.Ground);
+    /** One wire for both directions: each pole does one of them, or one pole does one and letting go the other. */
+    private boolean isOneWireForBoth() {
+        Optional<Optional<Side>> locks = given(locking);
+        Optional<Optional<Side>> unlocks = given(unlocking);
+        return locks.isPresent() && unlocks.isPresent() && !locks.equals(unlocks);
+    }
+
+    /** The pole that makes a wire active, nothing where it is let go; empty for any other kind of wire. */
+    private static Optional<Optional<Side>> given(Circuit circuit) {
+        return switch (circuit.switching().active()) {
+            case Level.Ground g -> Optional.of(Optional.of(Side.LOW));
+            case Level.Supply s -> Optional.of(Optional.of(Side.HIGH));
+            case Level.Open o -> Optional.of(Optional.empty());
+            case Level.Resistance r -> Optional.empty();
+            case Level.Voltage v -> Optional.empty();
+            case Level.Reversing r -> Optional.empty();
+            case Level.Data d -> Optional.empty();
+        };
     }
 
     /** How many relays a leg takes: one where the other leg rests at a pole through the car's switch, two where it floats. */
@@ -121,9 +172,16 @@ final class LockCuts {
 
     /** The option, when a feed and a relay are there and the wires may be cut; otherwise what stands against it. */
     private Option guarded(Amps carries, int coils, Making making) {
-        for (CircuitRole role : List.of(CircuitRole.LOCK, CircuitRole.UNLOCK)) {
-            if (job.finder().one(role, Joint.CUT) instanceof Found.Waiting waiting) {
-                return Option.of(Aside.allHeld(List.of(lock, unlock), WISH, waiting));
+        for (Circuit wire : List.of(locking, unlocking)) {
+            switch (job.finder().alike(wire, Joint.CUT)) {
+                case Found.Waiting waiting -> {
+                    return Option.of(Aside.allHeld(List.of(lock, unlock), WISH, waiting));
+                }
+                case Found.Forbidden(var reason, var possibleIf) -> {
+                    return Option.refused(
+                            new Refusal(WISH, reason, possibleIf), Aside.allRefused(List.of(lock, unlock), WISH));
+                }
+                case Found.Usable usable -> {}
             }
         }
         if (!(job.constant() instanceof Found.Usable constant)) {
@@ -188,8 +246,9 @@ final class LockCuts {
 
     /** One relay a leg: its make contact gives the pole, and the current comes back through the other leg's break contact. */
     private Option restingLegs(String key, Cut lockLeg, Cut unlockLeg, Side pole, CutIn.Making making) {
-        Throw locks = new Throw(relay(lock, ""), Optional.of(lockLeg.load()), lockLeg.feed(), pole, false);
-        Throw unlocks = new Throw(relay(unlock, ""), Optional.of(unlockLeg.load()), unlockLeg.feed(), pole, true);
+        Throw locks = new Throw(relay(lock, ""), Optional.of(lockLeg.load()), lockLeg.feed(), Optional.of(pole), false);
+        Throw unlocks =
+                new Throw(relay(unlock, ""), Optional.of(unlockLeg.load()), unlockLeg.feed(), Optional.of(pole), true);
         return joined(key, List.of(locks), List.of(unlocks), making);
     }
 
@@ -202,32 +261,41 @@ final class LockCuts {
                         relay(lock, " own leg"),
                         Optional.of(lockLeg.load()),
                         Draft.at(unlockOther, "30"),
-                        Side.HIGH,
+                        Optional.of(Side.HIGH),
                         false),
                 new Throw(
                         relay(lock, " other leg"),
                         Optional.of(unlockLeg.load()),
                         Draft.at(unlockOwn, "30"),
-                        Side.LOW,
+                        Optional.of(Side.LOW),
                         false));
         List<Throw> unlocks = List.of(
-                new Throw(unlockOwn, Optional.empty(), unlockLeg.feed(), Side.HIGH, true),
-                new Throw(unlockOther, Optional.empty(), lockLeg.feed(), Side.LOW, true));
+                new Throw(unlockOwn, Optional.empty(), unlockLeg.feed(), Optional.of(Side.HIGH), true),
+                new Throw(unlockOther, Optional.empty(), lockLeg.feed(), Optional.of(Side.LOW), true));
         return joined("coupling.legs-floating", locks, unlocks, making);
     }
 
-    /** Two relays in a row in the one wire; the one nearer to what works has the last word, so the poles never meet. */
+    /**
+     * Two relays in a row in the one wire; the one nearer to what works has the last word, so the poles never meet. A relay that
+     * only lets go lies farther away: what gives a pole must not be undone by it.
+     */
     private Option singleWire(Cut cut, CutIn.Making making) {
-        boolean lockGoesLow = locking.switching().active() instanceof Level.Ground;
-        Lead low = lockGoesLow ? lock : unlock;
-        Lead high = lockGoesLow ? unlock : lock;
-        Throw first =
-                new Throw(relay(low, ""), Optional.of(cut.load()), Draft.at(relay(high, ""), "30"), Side.LOW, false);
-        Throw second = new Throw(relay(high, ""), Optional.empty(), cut.feed(), Side.HIGH, false);
+        Optional<Side> locks = given(locking).orElseThrow();
+        Optional<Side> unlocks = given(unlocking).orElseThrow();
+        boolean lockIsNearer = locks.equals(Optional.of(Side.LOW)) || unlocks.isEmpty();
+        Lead near = lockIsNearer ? lock : unlock;
+        Lead far = lockIsNearer ? unlock : lock;
+        Throw first = new Throw(
+                relay(near, ""),
+                Optional.of(cut.load()),
+                Draft.at(relay(far, ""), "30"),
+                lockIsNearer ? locks : unlocks,
+                false);
+        Throw second = new Throw(relay(far, ""), Optional.empty(), cut.feed(), lockIsNearer ? unlocks : locks, false);
         return joined(
-                "coupling.either-pole",
-                List.of(lockGoesLow ? first : second),
-                List.of(lockGoesLow ? second : first),
+                locks.isPresent() && unlocks.isPresent() ? "coupling.either-pole" : "coupling.pole-or-open",
+                List.of(lockIsNearer ? first : second),
+                List.of(lockIsNearer ? second : first),
                 making);
     }
 

@@ -12,6 +12,7 @@ import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Refusal;
+import org.loomproof.workshop.planner.explain.Measurements;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.planner.survey.Joint;
 import org.loomproof.workshop.trade.wire.AllowedDrop;
@@ -27,7 +28,7 @@ public final class LocksRule implements Rule {
 
     @Override
     public Set<LeadRole> roles() {
-        return Set.of(LeadRole.LOCK, LeadRole.UNLOCK);
+        return Set.of(LeadRole.LOCK, LeadRole.UNLOCK, LeadRole.DRIVER_UNLOCK);
     }
 
     @Override
@@ -46,17 +47,7 @@ public final class LocksRule implements Rule {
                     Option.of(
                             leads.stream().map(l -> Aside.notAskedFor(l, WISH)).toList())));
         }
-        List<Circuit> legs = job.finder().list(CircuitRole.LOCK_MOTOR_LEG);
-        boolean onlyLegs = !legs.isEmpty()
-                && job.finder().list(CircuitRole.LOCK).isEmpty()
-                && job.finder().list(CircuitRole.UNLOCK).isEmpty();
-        return List.of(
-                onlyLegs
-                        ? Question.settled(
-                                "locks",
-                                Option.refused(
-                                        FactoryOutputs.refusalOf(WISH, legs.getFirst()), Aside.allRefused(leads, WISH)))
-                        : new Question("locks", bothWays(job, leads)));
+        return List.of(new Question("locks", bothWays(job, leads)));
     }
 
     private static List<Option> bothWays(Job job, List<Lead> leads) {
@@ -66,9 +57,12 @@ public final class LocksRule implements Rule {
         if (lock.isPresent() && unlock.isPresent()) {
             Optional<Option> cutIn = LockCuts.option(job, lock.get(), unlock.get());
             if (cutIn.isPresent()) {
-                return List.of(withTheRest(leads, pair, cutIn.get()));
+                return List.of(withDriverFirst(job, leads, lock.get(), unlock.get(), cutIn.get()));
             }
             if (hasNone(job, CircuitRole.LOCK) && hasNone(job, CircuitRole.UNLOCK)) {
+                if (!hasNone(job, CircuitRole.LOCK_MOTOR_LEG)) {
+                    return List.of(withTheRest(leads, pair, onlyLegs(job, lock.get(), unlock.get())));
+                }
                 Optional<Option> added =
                         LockActuators.option(job, lock.get(), unlock.get(), Phrase.of("rule.actuators.no-locks"));
                 if (added.isPresent()) {
@@ -112,12 +106,43 @@ public final class LocksRule implements Rule {
         return options;
     }
 
+    /** Where both legs are cut, a lead for the driver's door alone may lie in that door's own leg. */
+    private static Option withDriverFirst(Job job, List<Lead> leads, Lead lock, Lead unlock, Option cutIn) {
+        Optional<Lead> driver = first(leads, LeadRole.DRIVER_UNLOCK);
+        boolean joined = cutIn.decisions().stream().allMatch(Decision.Join.class::isInstance);
+        return driver.isPresent() && joined
+                ? withTheRest(
+                        leads,
+                        List.of(lock, unlock, driver.get()),
+                        LockCuts.withDriverFirst(job, driver.get(), cutIn, lock, unlock))
+                : withTheRest(leads, List.of(lock, unlock), cutIn);
+    }
+
+    /** The sheet gives motor legs and no wires of a switch: they are cut like those, once it is known which is which. */
+    private static Option onlyLegs(Job job, Lead lock, Lead unlock) {
+        return LockLegs.of(job)
+                .flatMap(legs -> LockCuts.ofLegs(job, lock, unlock, legs))
+                .orElseGet(() -> {
+                    List<Circuit> legs = job.finder().list(CircuitRole.LOCK_MOTOR_LEG);
+                    return Option.of(Aside.allHeld(
+                            List.of(lock, unlock),
+                            WISH,
+                            new Found.Waiting(
+                                    Measurements.legsApart(legs),
+                                    Phrase.of(
+                                            "hold.legs-alike",
+                                            legs.stream().map(Circuit::id).toList()))));
+                });
+    }
+
     /** Any further lead of these roles is kept. */
     private static Option withTheRest(List<Lead> leads, List<Lead> pair, Option option) {
         List<Decision> decisions = new ArrayList<>(option.decisions());
         leads.stream()
                 .filter(l -> !pair.contains(l))
-                .map(l -> Aside.another(l, first(leads, l.role()).orElseThrow()))
+                .map(l -> l.role() == LeadRole.DRIVER_UNLOCK
+                        ? Aside.cap(l, Phrase.of("cap.no-driver-leg"))
+                        : Aside.another(l, first(leads, l.role()).orElseThrow()))
                 .forEach(decisions::add);
         return new Option(decisions, option.refusals(), option.cautions());
     }

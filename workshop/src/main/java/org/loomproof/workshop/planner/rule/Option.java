@@ -1,5 +1,6 @@
 package org.loomproof.workshop.planner.rule;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.words.Phrase;
@@ -27,6 +28,17 @@ public record Option(List<Decision> decisions, List<Refusal> refusals, List<Phra
     /** A refusal and what becomes of the leads. */
     public static Option refused(Refusal refusal, List<? extends Decision> decisions) {
         return new Option(List.copyOf(decisions), List.of(refusal), List.of());
+    }
+
+    /** Both together. */
+    public Option and(Option more) {
+        List<Decision> all = new ArrayList<>(decisions);
+        all.addAll(more.decisions());
+        List<Refusal> allRefusals = new ArrayList<>(refusals);
+        allRefusals.addAll(more.refusals());
+        List<Phrase> allCautions = new ArrayList<>(cautions);
+        more.cautions().stream().filter(c -> !allCautions.contains(c)).forEach(allCautions::add);
+        return new Option(all, allRefusals, allCautions);
     }
 
     /** The same with cautions. */

@@ -84,7 +84,7 @@ final class Drain {
                 .mapToDouble(o -> switch (o.timing()) {
                     case STEADY -> 1;
                     case FLASHING -> FLASHING;
-                    case PULSE -> 0;
+                    case PULSE, SECOND_PULSE -> 0;
                 })
                 .findFirst()
                 .orElse(0);

@@ -67,6 +67,16 @@ public final class Finder {
                 : amongst(role, all, joint);
     }
 
+    /** That one circuit, by all that the sheet says of its place in its role: another entry of it may be a second piece of evidence. */
+    public Found alike(Circuit circuit, Joint joint) {
+        return amongst(
+                circuit.role(),
+                list(circuit.role()).stream()
+                        .filter(other -> other.equals(circuit) || isSamePlace(other, circuit))
+                        .toList(),
+                joint);
+    }
+
     /** The constant supply with the largest factory fuse: it has the most to spare. */
     public Found constantSupply() {
         return switch (every(CircuitRole.CONSTANT_SUPPLY, Joint.POWER_TAP)) {

@@ -22,6 +22,7 @@ public final class Severed {
 
     private final Ties ties = new Ties();
     private final List<Joined> parts = new ArrayList<>();
+    private final boolean throughParts;
 
     private record Joined(PathStep.Part part, String a, String b) {}
 
@@ -33,13 +34,26 @@ public final class Severed {
      */
     public record Cut(End load, End feed) {}
 
-    /** The sheet with these wires cut. */
+    /** The sheet with these wires cut: what hangs together through parts is one side. */
     public Severed(Sheet sheet, Set<CircuitId> cut) {
+        this(sheet, cut, true);
+    }
+
+    private Severed(Sheet sheet, Set<CircuitId> cut, boolean throughParts) {
+        this.throughParts = throughParts;
         for (Circuit circuit : sheet.circuits()) {
             for (int i = 0; i < circuit.paths().size(); i++) {
                 lay(circuit, i, cut.contains(circuit.id()));
             }
         }
+    }
+
+    /**
+     * The sheet with one wire cut, and of either side only what meets the wire itself: for a motor that has the other end of its
+     * winding on a wire which leads to the switch all the same.
+     */
+    public static Severed atTheWire(Sheet sheet, CircuitId cut) {
+        return new Severed(sheet, Set.of(cut), false);
     }
 
     private void lay(Circuit circuit, int number, boolean isCut) {
@@ -54,7 +68,9 @@ public final class Severed {
                         ? arriving(circuit, path.get(i + 1))
                         : "between " + circuit.id() + " " + number + " " + i;
                 parts.add(new Joined(part, from, to));
-                join(from, to);
+                if (throughParts || part instanceof PathStep.Wire) {
+                    join(from, to);
+                }
                 at = to;
             } else {
                 String here = arriving(circuit, step);

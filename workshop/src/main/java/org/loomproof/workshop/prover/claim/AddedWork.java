@@ -1,8 +1,6 @@
 package org.loomproof.workshop.prover.claim;
 
 import java.util.Objects;
-import java.util.Set;
-import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.prover.explore.Pair;
@@ -16,7 +14,7 @@ final class AddedWork extends Work {
 
     private final AddedPartId part;
 
-    AddedWork(String claim, Fitting fitting, Hookup.Connect connect, Set<ControllerState> onIn, AddedPartId part) {
+    AddedWork(String claim, Fitting fitting, Hookup.Connect connect, Acting acting, AddedPartId part) {
         super(
                 claim + " " + part,
                 Phrase.of(
@@ -26,7 +24,7 @@ final class AddedWork extends Work {
                                 .words(reach(fitting.fitted().wired(), part).part()),
                         connect.lead()),
                 reach(fitting.fitted().wired(), part).part(),
-                onIn);
+                acting);
         this.part = part;
     }
 

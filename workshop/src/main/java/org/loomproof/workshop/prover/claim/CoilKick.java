@@ -8,7 +8,6 @@ import org.loomproof.network.part.PartId;
 import org.loomproof.network.solve.OperatingPoint;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.LeadId;
-import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.prover.explore.Case;
@@ -74,13 +73,16 @@ final class CoilKick implements Claim {
 
         @Override
         public boolean concerns(ControllerState state, ControllerFeed feed) {
-            return feed == ControllerFeed.WHOLE
-                    && fitting.brief().kit().behaviour().isOn(lead, state);
+            return acting().isIn(state, feed);
         }
 
         @Override
         public boolean concerns(Condition.Doing doing) {
-            return doing.moment() == Moment.ACTING && concerns(doing.state(), doing.feed());
+            return acting().isIn(doing);
+        }
+
+        private Acting acting() {
+            return Acting.of(fitting.brief().kit().behaviour(), lead);
         }
 
         @Override

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import org.loomproof.network.part.PartId;
-import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.CircuitId;
@@ -72,13 +71,8 @@ final class DoesItsWork implements Claim {
     private List<Claimed> connected(Fitting fitting, Hookup.Connect connect) {
         String id = name() + " " + connect.lead();
         List<Claimed> all = new ArrayList<>();
-        Set<ControllerState> onIn = new LinkedHashSet<>();
-        for (ControllerState state : ControllerState.values()) {
-            if (fitting.brief().kit().behaviour().isOn(connect.lead(), state)) {
-                onIn.add(state);
-            }
-        }
-        if (onIn.isEmpty()) {
+        Acting acting = Acting.of(fitting.brief().kit().behaviour(), connect.lead());
+        if (acting.isNever()) {
             return List.of(Fitting.open(id, statement(connect.lead()), Phrase.of("open.never-acts", connect.lead())));
         }
         for (AddedPartId part : connect.parts()) {
@@ -86,11 +80,11 @@ final class DoesItsWork implements Claim {
                     .findPart(part)
                     .filter(AddedPart.Load.class::isInstance)
                     .isPresent()) {
-                all.add(new Claimed.ToShow(new AddedWork(id, fitting, connect, onIn, part)));
+                all.add(new Claimed.ToShow(new AddedWork(id, fitting, connect, acting, part)));
             }
         }
         for (ElementId load : loads(fitting, connect)) {
-            all.add(new Claimed.ToShow(new FactoryWork(id, fitting, connect, onIn, load)));
+            all.add(new Claimed.ToShow(new FactoryWork(id, fitting, connect, acting, load)));
         }
         for (ElementId input : inputs(fitting, connect)) {
             PartId about = Objects.requireNonNull(
@@ -104,7 +98,7 @@ final class DoesItsWork implements Claim {
                     input,
                     about,
                     connect.circuits().getFirst(),
-                    onIn)));
+                    acting)));
         }
         if (all.isEmpty()) {
             all.add(Fitting.open(id, statement(connect.lead()), Phrase.of("open.no-load", connect.lead())));

@@ -3,8 +3,6 @@ package org.loomproof.workshop.prover.claim;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
-import java.util.Set;
-import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.plan.Hookup;
@@ -21,7 +19,7 @@ final class FactoryWork extends Work {
     private final ElementId load;
     private final List<CircuitId> circuits;
 
-    FactoryWork(String claim, Fitting fitting, Hookup.Connect connect, Set<ControllerState> onIn, ElementId load) {
+    FactoryWork(String claim, Fitting fitting, Hookup.Connect connect, Acting acting, ElementId load) {
         super(
                 claim + " " + load,
                 Phrase.of(
@@ -31,7 +29,7 @@ final class FactoryWork extends Work {
                                 .words(reach(fitting.stock().wired(), load).part()),
                         connect.lead()),
                 reach(fitting.stock().wired(), load).part(),
-                onIn);
+                acting);
         this.load = load;
         this.circuits = connect.circuits();
     }

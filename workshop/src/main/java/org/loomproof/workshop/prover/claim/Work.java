@@ -2,10 +2,8 @@ package org.loomproof.workshop.prover.claim;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
-import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Reading;
@@ -26,13 +24,13 @@ abstract class Work implements Case {
     private final String id;
     private final Phrase statement;
     private final PartId about;
-    private final Set<ControllerState> onIn;
+    private final Acting acting;
 
-    Work(String id, Phrase statement, PartId about, Set<ControllerState> onIn) {
+    Work(String id, Phrase statement, PartId about, Acting acting) {
         this.id = id;
         this.statement = statement;
         this.about = about;
-        this.onIn = Set.copyOf(onIn);
+        this.acting = acting;
     }
 
     /** Where the load is in the fitted vehicle. */
@@ -68,12 +66,12 @@ abstract class Work implements Case {
 
     @Override
     public boolean concerns(ControllerState state, ControllerFeed feed) {
-        return feed == ControllerFeed.WHOLE && onIn.contains(state);
+        return acting.isIn(state, feed);
     }
 
     @Override
     public boolean concerns(Condition.Doing doing) {
-        return doing.moment() == Moment.ACTING && concerns(doing.state(), doing.feed());
+        return acting.isIn(doing);
     }
 
     private double volts(Pair pair) {

@@ -4,10 +4,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
-import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.prover.explore.Case;
@@ -27,22 +25,17 @@ import org.loomproof.workshop.words.Phrase;
  * it to, and among several levels that of this circuit. Where nothing in the car does, there is nothing to compare with and
  * the case says nothing.
  */
-record WorkedInput(
-        String id, Phrase statement, ElementId input, PartId about, CircuitId circuit, Set<ControllerState> onIn)
+record WorkedInput(String id, Phrase statement, ElementId input, PartId about, CircuitId circuit, Acting acting)
         implements Case {
-
-    WorkedInput {
-        onIn = Set.copyOf(onIn);
-    }
 
     @Override
     public boolean concerns(ControllerState state, ControllerFeed feed) {
-        return feed == ControllerFeed.WHOLE && onIn.contains(state);
+        return acting.isIn(state, feed);
     }
 
     @Override
     public boolean concerns(Condition.Doing doing) {
-        return doing.moment() == Moment.ACTING && concerns(doing.state(), doing.feed());
+        return acting.isIn(doing);
     }
 
     private InputReach reach(Reading reading) {
@@ -62,9 +55,9 @@ record WorkedInput(
         return Double.isNaN(step) ? Double.NaN : Math.min(level, step);
     }
 
-    /** One of several thresholds on a ladder must read what it reads of this circuit's own step; any other what it is worked to. */
+    /** What the input reads of the circuit's own switches; where that is not clear, the level that something works it to. */
     private Optional<Reads> wanted(Pair pair) {
-        OptionalDouble own = pair.working().ownStep(circuit, input, pair.supply());
+        OptionalDouble own = pair.working().worked(circuit, input, pair.supply());
         Reads read = own.isPresent() ? Reads.of(reach(pair.stock()), own.getAsDouble()) : Reads.BETWEEN;
         return read == Reads.BETWEEN ? pair.working().workedLevel(input) : Optional.of(read);
     }

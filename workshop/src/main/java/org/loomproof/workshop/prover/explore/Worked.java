@@ -38,7 +38,7 @@ final class Worked {
     /** A step is met within this share of the way to the next level that the car makes; common practice, no published source. */
     private static final double STEP_SHARE = 1.0 / 3;
 
-    private record Watch(CircuitId circuit, Level active, List<PathStep.Switch> switches) {}
+    private record Watch(CircuitId circuit, Level active, List<PathStep.Switch> switches, boolean follows) {}
 
     private record At(CircuitId circuit, ElementId element, SupplyPoint supply) {}
 
@@ -64,8 +64,12 @@ final class Worked {
     Worked(Sheet sheet) {
         this.sheet = sheet;
         this.watched = sheet.circuits().stream()
-                .map(c -> new Watch(c.id(), c.switching().active(), switches(c)))
-                .filter(w -> !w.switches().isEmpty())
+                .map(c -> new Watch(
+                        c.id(),
+                        c.switching().active(),
+                        switches(c),
+                        !c.follows().isEmpty()))
+                .filter(w -> !w.switches().isEmpty() || w.follows())
                 .toList();
     }
 
@@ -117,12 +121,21 @@ final class Worked {
         return switch (watch.active()) {
             case Level.Ground g -> stock.volts(wire) < AT_POLE * volts && isByItsOwn(watch, positions);
             case Level.Supply s -> stock.volts(wire) > (1 - AT_POLE) * volts && isByItsOwn(watch, positions);
-            case Level.Open o -> isMoved(watch, positions);
+            case Level.Open o -> isLetGo(watch, positions, sheet);
             case Level.Resistance r -> isMoved(watch, positions);
             case Level.Voltage v -> isMoved(watch, positions);
             case Level.Reversing r -> isMoved(watch, positions);
             case Level.Data d -> isMoved(watch, positions);
         };
+    }
+
+    private static boolean isLetGo(Watch watch, SortedMap<OperableId, String> positions, Sheet sheet) {
+        return !watch.switches().isEmpty()
+                && watch.switches().stream()
+                        .noneMatch(s -> s.closedAt()
+                                .contains(positions.getOrDefault(
+                                        s.operatedBy(),
+                                        sheet.operable(s.operatedBy()).rest())));
     }
 
     private boolean isMoved(Watch watch, SortedMap<OperableId, String> positions) {
@@ -135,7 +148,8 @@ final class Worked {
 
     /** False when a switch of the car was moved and none of the circuit's own answers: then the level is another circuit's. */
     private boolean isByItsOwn(Watch watch, SortedMap<OperableId, String> positions) {
-        return isMoved(watch, positions)
+        return watch.switches().isEmpty()
+                || isMoved(watch, positions)
                 || watch.switches().stream().anyMatch(s -> {
                     String rest = sheet.operable(s.operatedBy()).rest();
                     return positions.getOrDefault(s.operatedBy(), rest).equals(rest);

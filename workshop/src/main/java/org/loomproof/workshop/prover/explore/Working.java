@@ -102,13 +102,6 @@ public final class Working {
         return worked.isLevelOf(circuit, input, supply);
     }
 
-    /** The level that the circuit's own switches give an input which tells more than two; empty where it tells no more. */
-    public OptionalDouble ownStep(CircuitId circuit, ElementId input, SupplyPoint supply) {
-        return worked.step(circuit, input, supply)
-                .map(step -> OptionalDouble.of(step.level()))
-                .orElse(OptionalDouble.empty());
-    }
-
     /**
      * By how many volts a reading lies on the step of a ladder that the circuit's own switches give an input, negative beside
      * it; empty where the input tells no more than two levels, NaN where a hand gives it a step already.

@@ -47,7 +47,7 @@ public record Condition(List<Doing> members) {
             boolean asUnplugged = feed == ControllerFeed.FUSE_OUT && fuseOutIsUnplugged;
             ControllerFeed effect = asUnplugged ? ControllerFeed.SUPPLY_LOST : feed;
             for (Moment moment : Moment.values()) {
-                if (moment == Moment.SETTLED || feed == ControllerFeed.WHOLE) {
+                if (isTold(kit, moment) && (moment == Moment.SETTLED || feed == ControllerFeed.WHOLE)) {
                     for (ControllerState state : LIVE) {
                         alike.computeIfAbsent(
                                         new Electrically(effect, kit.behaviour().listOn(state, moment)),
@@ -58,6 +58,10 @@ public record Condition(List<Doing> members) {
             }
         }
         return alike.values().stream().map(Condition::new).toList();
+    }
+
+    private static boolean isTold(Kit kit, Moment moment) {
+        return moment != Moment.AGAIN || kit.behaviour().tellsTheSecondCommand();
     }
 
     private record Electrically(ControllerFeed feed, Set<LeadId> outputsOn) {}

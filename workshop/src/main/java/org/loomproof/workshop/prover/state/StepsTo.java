@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Kit;
+import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.brief.sheet.Sheet;
@@ -30,7 +31,9 @@ public final class StepsTo {
 
     /** How many steps lead to a doing of the controller. */
     public static int count(Condition.Doing doing) {
-        return count(doing.state()) + (doing.feed() == ControllerFeed.WHOLE ? 0 : 1);
+        return count(doing.state())
+                + (doing.feed() == ControllerFeed.WHOLE ? 0 : 1)
+                + (doing.moment() == Moment.AGAIN ? 1 : 0);
     }
 
     private static int count(ControllerState state) {
@@ -56,6 +59,9 @@ public final class StepsTo {
     /** The steps in words, in the order they are taken. */
     public List<Phrase> list(Situation situation) {
         List<Phrase> steps = new ArrayList<>(state(situation.controller()));
+        if (situation.moment() == Moment.AGAIN) {
+            steps.add(Phrase.of("step.again"));
+        }
         if (situation.feed() != ControllerFeed.WHOLE) {
             steps.add(Phrase.of("step.feed-" + situation.feed().word()));
         }

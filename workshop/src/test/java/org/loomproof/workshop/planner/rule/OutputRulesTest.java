@@ -63,7 +63,7 @@ class OutputRulesTest {
     }
 
     @Test
-    void lockMotorLegsAreRefusedForBothLeadsWithAWayOut() {
+    void aLockMotorLegByItselfPutsBothLeadsOnHoldUntilTheLegsAreToldApart() {
         AVehicle car = basics().control("lock-switch", "rest", "lock", "unlock");
         car.circuit(
                 "leg",
@@ -78,10 +78,9 @@ class OutputRulesTest {
                 fed().lowSide("lock", LeadRole.LOCK, 0.5, SOUNDING).lowSide("unlock", LeadRole.UNLOCK, 0.5, SOUNDING),
                 AnOrder.forWishes(Wish.LOCKS));
 
-        assertThat(planned.refusal(Wish.LOCKS)).contains("refuse.family");
-        assertThat(planned.decision("lock")).isEqualTo("cap");
-        assertThat(planned.decision("unlock")).isEqualTo("cap");
-        assertThat(planned.told()).contains("changeover relays");
+        assertThat(planned.decision("lock")).isEqualTo("legs-of locks");
+        assertThat(planned.decision("unlock")).isEqualTo("legs-of locks");
+        assertThat(planned.told()).contains("plug apart and together");
     }
 
     @Test
