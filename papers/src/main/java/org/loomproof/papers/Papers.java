@@ -67,17 +67,7 @@ public final class Papers {
         PickList picks = PickList.of(brief, plan);
         Optional<Quote> quote = prices.map(list -> Quote.of(brief, plan, list));
 
-        Map<String, Page> pages = new LinkedHashMap<>();
-        pages.put("bench-card", BenchCard.page(brief, plan, words));
-        pages.put("bay-sheet", BaySheet.page(brief, plan, words));
-        pages.put(PROOF, ProofReport.page(brief, plan, proof, drawings, words));
-        pages.put("pick-list", PickListPage.page(brief, picks, words));
-        pages.put("hand-over", HandOverLetter.page(brief, plan, words));
-        if (HandOverLetter.hasSlip(brief)) {
-            pages.put("override-slip", HandOverLetter.slip(brief, words));
-        }
-        quote.ifPresent(q -> pages.put("quote", QuoteLetter.page(brief, plan, q, words)));
-
+        Map<String, Page> pages = pages(brief, plan, proof, drawings, picks, quote, words);
         List<Paper> papers = new ArrayList<>();
         papers.add(new Paper(PLAN, planText));
         pages.forEach((name, page) -> papers.add(new Paper(name + ".html", page.html())));
@@ -88,5 +78,26 @@ public final class Papers {
         papers.add(new Paper("hand-over.txt", HandOverLetter.text(brief, plan, words)));
         quote.ifPresent(q -> papers.add(new Paper("quote.txt", QuoteLetter.text(brief, plan, q, words))));
         return List.copyOf(papers);
+    }
+
+    private static Map<String, Page> pages(
+            Brief brief,
+            Plan plan,
+            Proof proof,
+            List<Element> drawings,
+            PickList picks,
+            Optional<Quote> quote,
+            Wording words) {
+        Map<String, Page> pages = new LinkedHashMap<>();
+        pages.put("bench-card", BenchCard.page(brief, plan, words));
+        pages.put("bay-sheet", BaySheet.page(brief, plan, words));
+        pages.put(PROOF, ProofReport.page(brief, plan, proof, drawings, words));
+        pages.put("pick-list", PickListPage.page(brief, picks, words));
+        pages.put("hand-over", HandOverLetter.page(brief, plan, words));
+        if (HandOverLetter.hasSlip(brief)) {
+            pages.put("override-slip", HandOverLetter.slip(brief, words));
+        }
+        quote.ifPresent(q -> pages.put("quote", QuoteLetter.page(brief, plan, q, words)));
+        return pages;
     }
 }

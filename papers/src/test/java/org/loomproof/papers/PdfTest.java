@@ -27,29 +27,36 @@ import org.loomproof.papers.pdf.Pdf;
 import org.loomproof.papers.pdf.Sheet;
 import org.loomproof.papers.report.ProofReport;
 import org.loomproof.papers.schematic.Schematic;
+import org.loomproof.papers.shelf.PickListPage;
 import org.loomproof.papers.svg.SvgDrawing;
+import org.loomproof.workshop.goods.shelf.PickList;
 
 /** What comes out of the printer. */
 class PdfTest {
 
     private static final double SMALLEST_POINTS = 6.99;
 
-    private static Page proof() {
+    static Page proof() {
         List<Element> drawings = Schematic.sheets(SampleJob.brief(), SampleJob.plan(), SampleJob.words()).stream()
                 .map(sheet -> SvgDrawing.of(sheet, "Schematic"))
                 .toList();
         return ProofReport.page(SampleJob.brief(), SampleJob.plan(), SampleProof.proof(), drawings, SampleJob.words());
     }
 
-    private static Page handOver() {
+    static Page pickList() {
+        return PickListPage.page(
+                SampleJob.brief(), PickList.of(SampleJob.brief(), SampleJob.plan()), SampleJob.words());
+    }
+
+    static Page handOver() {
         return HandOverLetter.page(SampleJob.brief(), SampleJob.plan(), SampleJob.words());
     }
 
-    private static Page baySheet() {
+    static Page baySheet() {
         return BaySheet.page(SampleJob.brief(), SampleJob.plan(), SampleJob.words());
     }
 
-    private static Page benchCard() {
+    static Page benchCard() {
         return BenchCard.page(SampleJob.brief(), SampleJob.plan(), SampleJob.words());
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
 import org.loomproof.papers.markup.Text;
@@ -17,10 +18,12 @@ import org.loomproof.papers.markup.Text;
  */
 record Printed(List<Markup> content, Map<String, String> headings) {
 
+    /** The classes of lists whose items stand beside each other. */
+    private static final Set<String> BESIDE = Set.of("tiles", "tally", "terminals");
+
     static Printed of(List<Markup> content) {
         Map<String, String> headings = new LinkedHashMap<>();
-        List<Markup> printed = content.stream().map(m -> printed(m, headings)).toList();
-        return new Printed(printed, headings);
+        return new Printed(printed(content, headings), headings);
     }
 
     /** What the PDF's reader lists beside the pages. */
@@ -33,6 +36,12 @@ record Printed(List<Markup> content, Map<String, String> headings) {
         return bookmarks;
     }
 
+    private static List<Markup> printed(List<Markup> content, Map<String, String> headings) {
+        List<Markup> printed = new ArrayList<>();
+        content.forEach(markup -> printed.add(printed(markup, headings)));
+        return printed;
+    }
+
     private static Markup printed(Markup markup, Map<String, String> headings) {
         return switch (markup) {
             case Text text -> text;
@@ -41,21 +50,32 @@ record Printed(List<Markup> content, Map<String, String> headings) {
                     case "input" -> Element.of("span", "\u00A0").styled("tick-box");
                     case "svg" -> described(element);
                     case "h2" -> anchored(element, headings);
-                    default -> {
-                        List<Markup> children = new ArrayList<>();
-                        element.children().forEach(child -> children.add(printed(child, headings)));
-                        yield new Element(element.name(), element.attributes(), children);
-                    }
+                    case "ul" -> list(element, headings);
+                    // On paper nothing leads anywhere.
+                    case "a" -> new Element("span", Map.of(), printed(element.children(), headings));
+                    default -> new Element(element.name(), element.attributes(), printed(element.children(), headings));
                 };
         };
+    }
+
+    /** Items that stand beside each other are no list for the printer, which would lose their tags. */
+    private static Element list(Element list, Map<String, String> headings) {
+        List<Markup> items = printed(list.children(), headings);
+        if (!BESIDE.contains(list.attributes().getOrDefault("class", ""))) {
+            return new Element("ul", list.attributes(), items);
+        }
+        List<Markup> boxes = new ArrayList<>();
+        for (Markup item : items) {
+            boxes.add(item instanceof Element li ? new Element("div", li.attributes(), li.children()) : item);
+        }
+        return new Element("div", list.attributes(), boxes);
     }
 
     private static Element anchored(Element heading, Map<String, String> headings) {
         String anchor = "heading-" + (headings.size() + 1);
         headings.put(anchor, text(heading));
-        List<Markup> children =
-                heading.children().stream().map(m -> printed(m, headings)).toList();
-        return new Element(heading.name(), heading.attributes(), children).with("id", anchor);
+        return new Element(heading.name(), heading.attributes(), printed(heading.children(), headings))
+                .with("id", anchor);
     }
 
     private static String text(Element element) {

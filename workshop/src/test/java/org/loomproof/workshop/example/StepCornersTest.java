@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -145,7 +146,7 @@ class StepCornersTest {
             Brief brief,
             SupplyPoint supply,
             ControllerState state,
-            TreeMap<OperableId, String> positions) {
+            SortedMap<OperableId, String> positions) {
         SolveOutcome outcome =
                 solver.solve(new Settings(wired, brief.sheet(), brief.kit().behaviour())
                         .of(new Situation(positions, supply, state, ControllerFeed.WHOLE)));
