@@ -14,6 +14,8 @@ public enum Wish {
     LAMPS,
     INTERIOR_LIGHT,
     LOCKS,
+    /** Doors without a lock motor get an actuator that follows the others. */
+    LOCK_ACTUATORS,
     TRUNK_RELEASE,
     WINDOWS,
     SHOCK_SENSOR,

@@ -52,6 +52,37 @@ public final class AddedActuators {
         if (output == Side.HIGH) {
             draft.throughController(coil);
         }
+        contacts(k, leg, actuators, all, contacts, draft);
+        Driving.coil(output, k, Draft.lead(lead), coil, coils, draft);
+        Clamp.across(k, clamp, draft);
+        return draft.build();
+    }
+
+    /**
+     * The same at doors without a motor in a car that has some: the relay's coil hangs between the driven end of a cut motor leg
+     * and the body, so that these actuators follow whatever works the motors, and the car's switch carries a coil more and no motor.
+     */
+    public static Draft following(
+            Lead lead,
+            Leg leg,
+            End driven,
+            List<AddedLoad.Item> actuators,
+            Amps all,
+            RelayType relay,
+            DiodeType clamp,
+            Feed contacts) {
+        AddedPartId k = Draft.local(lead.id(), "follower");
+        Amps coil = CoilCurrent.most(relay.coil());
+        Draft.Builder draft = Draft.of("coupling.added-actuators").with(new Piece.Relay(k, relay));
+        contacts(k, leg, actuators, all, contacts, draft);
+        draft.run(driven, Draft.at(k, "86"), Draft.BESIDE, coil, AllowedDrop.SIGNAL);
+        draft.run(Draft.at(k, "85"), Draft.body(), Draft.BESIDE, coil, AllowedDrop.SIGNAL);
+        Clamp.across(k, clamp, draft);
+        return draft.build();
+    }
+
+    private static void contacts(
+            AddedPartId k, Leg leg, List<AddedLoad.Item> actuators, Amps all, Feed contacts, Draft.Builder draft) {
         if (leg == Leg.LOCKS) {
             contacts.reaching(k, "87", all, all, AllowedDrop.LOCK_MOTOR, draft);
         } else {
@@ -65,8 +96,5 @@ public final class AddedActuators {
             draft.fused(last, terminal, actuator.run(), all, AllowedDrop.LOCK_MOTOR, contacts.fuse());
             last = terminal;
         }
-        Driving.coil(output, k, Draft.lead(lead), coil, coils, draft);
-        Clamp.across(k, clamp, draft);
-        return draft.build();
     }
 }

@@ -30,6 +30,16 @@ public record Draft(String key, List<Piece> pieces, List<Run> runs, Amps through
     /** Parts lie side by side: the wire between them. Common practice, no published source. */
     public static final Metres BESIDE = new Metres(0.1);
 
+    /** Both couplings on one lead, under another name. */
+    public Draft and(Draft more, String name) {
+        List<Piece> allPieces = new ArrayList<>(pieces);
+        allPieces.addAll(more.pieces);
+        List<Run> allRuns = new ArrayList<>(runs);
+        allRuns.addAll(more.runs);
+        return new Draft(
+                name, allPieces, allRuns, new Amps(throughController.value() + more.throughController.value()));
+    }
+
     /** A coupling of that name, to be filled. */
     public static Builder of(String key) {
         return new Builder(key);

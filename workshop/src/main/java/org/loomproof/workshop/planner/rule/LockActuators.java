@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.plan.AddedPartId;
@@ -38,6 +39,42 @@ final class LockActuators {
         return actuators.isEmpty() ? Optional.empty() : Optional.of(option(job, lock, unlock, actuators, because));
     }
 
+    /**
+     * What the box's actuators add to the coupling of a lead whose relay drives a motor leg that rests at the body; empty where
+     * none are in the box, what they draw is not said, or no relay bears them.
+     */
+    static Optional<Draft> following(Job job, Lead lead, Leg leg, AddedPartId driving, Circuit constant) {
+        List<Extra> actuators = job.listExtras(Extra.Kind.ACTUATOR);
+        if (actuators.isEmpty() || actuators.stream().anyMatch(e -> e.draws().isEmpty())) {
+            return Optional.empty();
+        }
+        Amps all = together(actuators);
+        RelayChoice.Need need = job.need(all, all, new Port.Supply(), 1);
+        return job.listRelays().stream()
+                .filter(type -> RelayChoice.meets(type, need))
+                .findFirst()
+                .map(relay -> AddedActuators.following(
+                        lead,
+                        leg,
+                        Draft.at(driving, "30"),
+                        items(job, actuators),
+                        all,
+                        relay,
+                        job.signalDiode(),
+                        Feed.from(constant, new AddedPartId("actuator-fuse"), job.run(constant))));
+    }
+
+    private static List<AddedLoad.Item> items(Job job, List<Extra> actuators) {
+        return actuators.stream()
+                .map(e -> new AddedLoad.Item(e.name(), e.draws().orElseThrow().typical(), job.usualRun()))
+                .toList();
+    }
+
+    private static Amps together(List<Extra> actuators) {
+        return new Amps(
+                actuators.stream().mapToDouble(e -> atHighSupply(e).value()).sum());
+    }
+
     private static Option option(Job job, Lead lock, Lead unlock, List<Extra> actuators, Phrase because) {
         List<Lead> pair = List.of(lock, unlock);
         Optional<Extra> unstated =
@@ -70,11 +107,8 @@ final class LockActuators {
             List<Extra> actuators,
             Circuit constant,
             Phrase because) {
-        List<AddedLoad.Item> items = actuators.stream()
-                .map(e -> new AddedLoad.Item(e.name(), e.draws().orElseThrow().typical(), job.usualRun()))
-                .toList();
-        Amps all = new Amps(
-                actuators.stream().mapToDouble(e -> atHighSupply(e).value()).sum());
+        List<AddedLoad.Item> items = items(job, actuators);
+        Amps all = together(actuators);
         Optional<RelayType> relay = job.listRelays().stream()
                 .filter(type ->
                         pair.stream().allMatch(lead -> RelayChoice.meets(type, job.need(all, all, lead.port(), 1))))

@@ -1,5 +1,6 @@
 package org.loomproof.workshop.planner.rule;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -13,20 +14,17 @@ import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Measurement;
-import org.loomproof.workshop.plan.Refusal;
+import org.loomproof.workshop.planner.coupling.AddedActuators.Leg;
 import org.loomproof.workshop.planner.coupling.CutIn;
 import org.loomproof.workshop.planner.coupling.CutIn.Throw;
 import org.loomproof.workshop.planner.coupling.Draft;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
-import org.loomproof.workshop.planner.coupling.Feed;
 import org.loomproof.workshop.planner.explain.Measurements;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.planner.survey.Joint;
 import org.loomproof.workshop.planner.survey.Severed;
 import org.loomproof.workshop.planner.survey.Severed.Cut;
 import org.loomproof.workshop.quantity.Amps;
-import org.loomproof.workshop.sizing.RelayChoice;
-import org.loomproof.workshop.trade.relay.RelayType;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -37,8 +35,8 @@ final class LockCuts {
 
     private static final Wish WISH = Wish.LOCKS;
 
-    /** A wire that passes more than this, put to the pole that makes it active, is held firmly at the other one. */
-    private static final double FIRM_AMPS = 20;
+    /** The contacts of all relays in lock wires hang behind one fuse. */
+    private static final AddedPartId FUSE = new AddedPartId("lock-fuse");
 
     private final Job job;
     private final Lead lock;
@@ -67,33 +65,12 @@ final class LockCuts {
      * The driver's door first: a further relay in that door's own unlocking leg, behind the branch to the other doors, so that a
      * first command works its motor alone while both legs of the others rest together.
      */
-    static Option withDriverFirst(Job job, Lead first, Option both, Lead lock, Lead unlock) {
+    static Option withDriverFirst(Job job, Lead first, Option both) {
         return switch (job.finder().one(CircuitRole.LOCK_MOTOR_LEG, Joint.CUT)) {
-            case Found.Usable leg ->
-                both.and(new LockCuts(job, lock, first, leg.first(), leg.first()).driverLeg(leg.first()));
+            case Found.Usable leg -> both.and(LegCut.of(job, first, WISH, leg.first(), FUSE, true, "driver-first"));
             case Found.Waiting waiting -> both.and(Option.of(List.of(Aside.hold(first, WISH, waiting))));
             case Found.Forbidden barred -> both.and(Option.of(List.of(Aside.refused(first, WISH))));
         };
-    }
-
-    private Option driverLeg(Circuit leg) {
-        Severed severed = Severed.atTheWire(job.brief().sheet(), leg.id());
-        Optional<Cut> cut = severed.cut(leg.id());
-        Optional<Side> pole = given(leg).flatMap(side -> side);
-        if (cut.isEmpty() || pole.isEmpty()) {
-            return Option.of(List.of(
-                    Aside.hold(unlock, WISH, Measurements.cutPlaceOf(leg), Phrase.of("hold.driver-leg", leg.id()))));
-        }
-        return guarded(severed.draws(cut.get().load()), 1, making -> {
-            Throw alone = new Throw(
-                    relay(unlock, ""), Optional.of(cut.get().load()), cut.get().feed(), pole, true);
-            Phrase because = Phrase.of(
-                    "rule.driver-first",
-                    leg.id(),
-                    making.carries(),
-                    making.type().name());
-            return Option.of(List.of(join(unlock, "coupling.driver-first", leg.id(), List.of(alone), because, making)));
-        });
     }
 
     /** The same where the sheet gives the legs of the motors and no wires of a switch. */
@@ -124,41 +101,16 @@ final class LockCuts {
                 return Optional.of(guarded(one.draws(cut.get().load()), 1, making -> singleWire(cut.get(), making)));
             }
         }
-        return isHeldFirmly(locking) || isHeldFirmly(unlocking)
+        return LegCut.isHeld(job, locking) || LegCut.isHeld(job, unlocking)
                 ? Optional.of(held(Measurements.cutPlaceOf(locking)))
                 : Optional.empty();
     }
 
-    private boolean isHeldFirmly(Circuit circuit) {
-        return switch (circuit.switching().active()) {
-            case Level.Supply s -> job.draw().fromSupply(circuit).value() > FIRM_AMPS;
-            case Level.Ground g -> job.draw().intoBody(circuit).value() > FIRM_AMPS;
-            case Level.Open o -> false;
-            case Level.Resistance r -> false;
-            case Level.Voltage v -> false;
-            case Level.Reversing r -> true;
-            case Level.Data d -> false;
-        };
-    }
-
     /** One wire for both directions: each pole does one of them, or one pole does one and letting go the other. */
     private boolean isOneWireForBoth() {
-        Optional<Optional<Side>> locks = given(locking);
-        Optional<Optional<Side>> unlocks = given(unlocking);
+        Optional<Optional<Side>> locks = LegCut.given(locking);
+        Optional<Optional<Side>> unlocks = LegCut.given(unlocking);
         return locks.isPresent() && unlocks.isPresent() && !locks.equals(unlocks);
-    }
-
-    /** The pole that makes a wire active, nothing where it is let go; empty for any other kind of wire. */
-    private static Optional<Optional<Side>> given(Circuit circuit) {
-        return switch (circuit.switching().active()) {
-            case Level.Ground g -> Optional.of(Optional.of(Side.LOW));
-            case Level.Supply s -> Optional.of(Optional.of(Side.HIGH));
-            case Level.Open o -> Optional.of(Optional.empty());
-            case Level.Resistance r -> Optional.empty();
-            case Level.Voltage v -> Optional.empty();
-            case Level.Reversing r -> Optional.empty();
-            case Level.Data d -> Optional.empty();
-        };
     }
 
     /** How many relays a leg takes: one where the other leg rests at a pole through the car's switch, two where it floats. */
@@ -166,55 +118,9 @@ final class LockCuts {
         return locking.switching().rest() instanceof Level.Open ? 2 : 1;
     }
 
-    private interface Making {
-        Option with(CutIn.Making making);
-    }
-
-    /** The option, when a feed and a relay are there and the wires may be cut; otherwise what stands against it. */
-    private Option guarded(Amps carries, int coils, Making making) {
-        for (Circuit wire : List.of(locking, unlocking)) {
-            switch (job.finder().alike(wire, Joint.CUT)) {
-                case Found.Waiting waiting -> {
-                    return Option.of(Aside.allHeld(List.of(lock, unlock), WISH, waiting));
-                }
-                case Found.Forbidden(var reason, var possibleIf) -> {
-                    return Option.refused(
-                            new Refusal(WISH, reason, possibleIf), Aside.allRefused(List.of(lock, unlock), WISH));
-                }
-                case Found.Usable usable -> {}
-            }
-        }
-        if (!(job.constant() instanceof Found.Usable constant)) {
-            return job.constant() instanceof Found.Waiting waiting
-                    ? Option.of(Aside.allHeld(List.of(lock, unlock), WISH, waiting))
-                    : Option.of(List.of(Aside.misfit(lock, WISH), Aside.misfit(unlock, WISH)));
-        }
-        Optional<Lead> misfit = List.of(lock, unlock).stream()
-                .filter(lead -> Side.of(lead.port()).isEmpty())
-                .findFirst();
-        if (misfit.isPresent()) {
-            return Option.of(List.of(Aside.misfit(lock, WISH), Aside.misfit(unlock, WISH)));
-        }
-        Optional<RelayType> relay = job.listRelays().stream()
-                .filter(type -> List.of(lock, unlock).stream()
-                        .allMatch(lead -> RelayChoice.meets(type, job.need(carries, carries, lead.port(), coils))))
-                .findFirst();
-        if (relay.isEmpty()) {
-            return Option.refused(
-                    new Refusal(
-                            WISH,
-                            Phrase.of("refuse.locks.no-relay", locking.id(), carries, coils),
-                            Phrase.of("possible.locks.no-relay")),
-                    Aside.allRefused(List.of(lock, unlock), WISH));
-        }
-        return making.with(new CutIn.Making(
-                        carries,
-                        job.factorySize(locking),
-                        job.run(locking),
-                        relay.get(),
-                        job.signalDiode(),
-                        job.coilFeed(constant.first()),
-                        Feed.from(constant.first(), new AddedPartId("lock-fuse"), job.run(constant.first()))))
+    private Option guarded(Amps carries, int coils, Cutting.Making making) {
+        return new Cutting(job, List.of(lock, unlock), WISH, List.of(locking, unlocking), FUSE)
+                .option(carries, coils, making)
                 .beware(List.of(
                         Phrase.of("caution.locks-cut", locking.id(), unlocking.id()),
                         Phrase.of("caution.locks-last-switch")));
@@ -233,7 +139,8 @@ final class LockCuts {
         Level lockRest = locking.switching().rest();
         Level unlockRest = unlocking.switching().rest();
         if (lockRest instanceof Level.Ground && unlockRest instanceof Level.Ground) {
-            return restingLegs("coupling.legs-at-ground", lockLeg, unlockLeg, Side.HIGH, making);
+            Option legs = restingLegs("coupling.legs-at-ground", lockLeg, unlockLeg, Side.HIGH, making);
+            return job.wants(Wish.LOCK_ACTUATORS) ? withFollowers(legs) : legs;
         }
         if (lockRest instanceof Level.Supply && unlockRest instanceof Level.Supply) {
             return restingLegs("coupling.legs-at-supply", lockLeg, unlockLeg, Side.LOW, making);
@@ -250,6 +157,32 @@ final class LockCuts {
         Throw unlocks =
                 new Throw(relay(unlock, ""), Optional.of(unlockLeg.load()), unlockLeg.feed(), Optional.of(pole), true);
         return joined(key, List.of(locks), List.of(unlocks), making);
+    }
+
+    /** Doors without a motor: their actuators follow each driven leg by a relay of their own. */
+    private Option withFollowers(Option legs) {
+        Circuit constant = ((Found.Usable) job.constant()).first();
+        List<Decision> decisions = new ArrayList<>();
+        for (Decision decision : legs.decisions()) {
+            Decision.Join join = (Decision.Join) decision;
+            Leg leg = join.of().equals(lock) ? Leg.LOCKS : Leg.UNLOCKS;
+            Optional<Draft> follower = LockActuators.following(job, join.of(), leg, relay(join.of(), ""), constant);
+            if (follower.isEmpty()) {
+                return legs;
+            }
+            decisions.add(new Decision.Join(
+                    join.of(),
+                    join.serves(),
+                    join.circuits(),
+                    join.draft().and(follower.get(), "coupling.legs-and-followers"),
+                    Phrase.of("rule.legs-and-followers", join.circuits(), join.because()),
+                    join.insteadOf()));
+        }
+        return new Option(decisions, legs.refusals(), legs.cautions())
+                .and(new Option(
+                        List.of(),
+                        List.of(),
+                        List.of(Phrase.of("caution.actuators-free"), Phrase.of("caution.actuators-way-out"))));
     }
 
     /** Two relays a direction, so that both legs are driven and the car's switch is off them; locking has the last word. */
@@ -280,8 +213,8 @@ final class LockCuts {
      * only lets go lies farther away: what gives a pole must not be undone by it.
      */
     private Option singleWire(Cut cut, CutIn.Making making) {
-        Optional<Side> locks = given(locking).orElseThrow();
-        Optional<Side> unlocks = given(unlocking).orElseThrow();
+        Optional<Side> locks = LegCut.given(locking).orElseThrow();
+        Optional<Side> unlocks = LegCut.given(unlocking).orElseThrow();
         boolean lockIsNearer = locks.equals(Optional.of(Side.LOW)) || unlocks.isEmpty();
         Lead near = lockIsNearer ? lock : unlock;
         Lead far = lockIsNearer ? unlock : lock;

@@ -12,6 +12,7 @@ import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Refusal;
+import org.loomproof.workshop.planner.coupling.Piece;
 import org.loomproof.workshop.planner.explain.Measurements;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.planner.survey.Joint;
@@ -33,7 +34,7 @@ public final class LocksRule implements Rule {
 
     @Override
     public Set<Wish> wishes() {
-        return Set.of(WISH);
+        return Set.of(WISH, Wish.LOCK_ACTUATORS);
     }
 
     @Override
@@ -47,7 +48,27 @@ public final class LocksRule implements Rule {
                     Option.of(
                             leads.stream().map(l -> Aside.notAskedFor(l, WISH)).toList())));
         }
-        return List.of(new Question("locks", bothWays(job, leads)));
+        List<Option> ways = bothWays(job, leads);
+        return List.of(new Question(
+                "locks",
+                job.wants(Wish.LOCK_ACTUATORS)
+                        ? ways.stream().map(LocksRule::orWithoutActuators).toList()
+                        : ways));
+    }
+
+    /** Actuators that were asked for and hang on nothing are turned down. */
+    private static Option orWithoutActuators(Option way) {
+        boolean hung = way.decisions().stream()
+                .anyMatch(d -> d instanceof Decision.Join join
+                        && join.draft().pieces().stream().anyMatch(Piece.Load.class::isInstance));
+        return hung
+                ? way
+                : way.and(Option.refused(
+                        new Refusal(
+                                Wish.LOCK_ACTUATORS,
+                                Phrase.of("refuse.actuators.nothing-to-follow"),
+                                Phrase.of("possible.actuators.nothing-to-follow")),
+                        List.of()));
     }
 
     private static List<Option> bothWays(Job job, List<Lead> leads) {
@@ -112,9 +133,7 @@ public final class LocksRule implements Rule {
         boolean joined = cutIn.decisions().stream().allMatch(Decision.Join.class::isInstance);
         return driver.isPresent() && joined
                 ? withTheRest(
-                        leads,
-                        List.of(lock, unlock, driver.get()),
-                        LockCuts.withDriverFirst(job, driver.get(), cutIn, lock, unlock))
+                        leads, List.of(lock, unlock, driver.get()), LockCuts.withDriverFirst(job, driver.get(), cutIn))
                 : withTheRest(leads, List.of(lock, unlock), cutIn);
     }
 

@@ -64,6 +64,7 @@ public final class NeverRule implements Rule {
                     LAMPS,
                     INTERIOR_LIGHT,
                     LOCKS,
+                    LOCK_ACTUATORS,
                     TRUNK_RELEASE,
                     WINDOWS,
                     SHOCK_SENSOR,

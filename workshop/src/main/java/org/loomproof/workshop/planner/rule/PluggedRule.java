@@ -65,6 +65,7 @@ public final class PluggedRule {
                     LAMPS,
                     INTERIOR_LIGHT,
                     LOCKS,
+                    LOCK_ACTUATORS,
                     TRUNK_RELEASE,
                     WINDOWS,
                     SHOCK_SENSOR,

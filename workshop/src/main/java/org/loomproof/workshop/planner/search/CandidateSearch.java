@@ -75,8 +75,11 @@ public final class CandidateSearch {
                 switch (decision) {
                     case Decision.Join join -> {
                         spokenFor.add(join.serves());
-                        if (hangsTwoSounders(join)) {
+                        if (join.serves() == Wish.SIREN && countLoads(join) > 1) {
                             spokenFor.add(Wish.SECOND_SOUNDER);
+                        }
+                        if (join.serves() == Wish.LOCKS && countLoads(join) > 0) {
+                            spokenFor.add(Wish.LOCK_ACTUATORS);
                         }
                     }
                     case Decision.Leave(Hookup.Hold hold) -> spokenFor.add(hold.serves());
@@ -96,11 +99,9 @@ public final class CandidateSearch {
                 .toList();
     }
 
-    private static boolean hangsTwoSounders(Decision.Join join) {
-        return join.serves() == Wish.SIREN
-                && join.draft().pieces().stream()
-                                .filter(Piece.Load.class::isInstance)
-                                .count()
-                        > 1;
+    private static long countLoads(Decision.Join join) {
+        return join.draft().pieces().stream()
+                .filter(Piece.Load.class::isInstance)
+                .count();
     }
 }

@@ -1,5 +1,6 @@
 package org.loomproof.workshop.prover.claim;
 
+import java.util.List;
 import java.util.Objects;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.Hookup;
@@ -13,8 +14,15 @@ import org.loomproof.workshop.words.Phrase;
 final class AddedWork extends Work {
 
     private final AddedPartId part;
+    private final List<FactoryWork> beside;
 
-    AddedWork(String claim, Fitting fitting, Hookup.Connect connect, Acting acting, AddedPartId part) {
+    AddedWork(
+            String claim,
+            Fitting fitting,
+            Hookup.Connect connect,
+            Acting acting,
+            AddedPartId part,
+            List<FactoryWork> beside) {
         super(
                 claim + " " + part,
                 Phrase.of(
@@ -26,10 +34,17 @@ final class AddedWork extends Work {
                 reach(fitting.fitted().wired(), part).part(),
                 acting);
         this.part = part;
+        this.beside = List.copyOf(beside);
     }
 
     private static Reach reach(Wired wired, AddedPartId part) {
         return Objects.requireNonNull(wired.added().parts().get(part));
+    }
+
+    /** What follows the car's own motors is overruled with them. */
+    @Override
+    boolean isOverruledByHand(Pair pair) {
+        return beside.stream().anyMatch(work -> work.isOverruledByHand(pair));
     }
 
     @Override

@@ -75,17 +75,18 @@ final class DoesItsWork implements Claim {
         if (acting.isNever()) {
             return List.of(Fitting.open(id, statement(connect.lead()), Phrase.of("open.never-acts", connect.lead())));
         }
+        List<FactoryWork> motors = loads(fitting, connect).stream()
+                .map(load -> new FactoryWork(id, fitting, connect, acting, load))
+                .toList();
         for (AddedPartId part : connect.parts()) {
             if (fitting.plan()
                     .findPart(part)
                     .filter(AddedPart.Load.class::isInstance)
                     .isPresent()) {
-                all.add(new Claimed.ToShow(new AddedWork(id, fitting, connect, acting, part)));
+                all.add(new Claimed.ToShow(new AddedWork(id, fitting, connect, acting, part, motors)));
             }
         }
-        for (ElementId load : loads(fitting, connect)) {
-            all.add(new Claimed.ToShow(new FactoryWork(id, fitting, connect, acting, load)));
-        }
+        motors.forEach(work -> all.add(new Claimed.ToShow(work)));
         for (ElementId input : inputs(fitting, connect)) {
             PartId about = Objects.requireNonNull(
                             fitting.stock().wired().factory().inputs().get(input))

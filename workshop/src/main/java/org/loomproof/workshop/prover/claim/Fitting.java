@@ -76,17 +76,18 @@ public record Fitting(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
         return !connected(wish).isEmpty()
                 || !onHold(wish).isEmpty()
                 || (wish == Wish.SECOND_SOUNDER
-                        && connected(Wish.SIREN).stream().anyMatch(this::hangsTwoLoads));
+                        && connected(Wish.SIREN).stream().anyMatch(connect -> countLoads(connect) > 1))
+                || (wish == Wish.LOCK_ACTUATORS
+                        && connected(Wish.LOCKS).stream().anyMatch(connect -> countLoads(connect) > 0));
     }
 
-    /** Two sounders on one lead serve two wishes; each is shown to get its volts. */
-    private boolean hangsTwoLoads(Hookup.Connect connect) {
+    /** How many added loads hang on a lead; each is shown to get its volts. */
+    private long countLoads(Hookup.Connect connect) {
         return connect.parts().stream()
-                        .filter(id -> plan.findPart(id)
-                                .filter(AddedPart.Load.class::isInstance)
-                                .isPresent())
-                        .count()
-                > 1;
+                .filter(id -> plan.findPart(id)
+                        .filter(AddedPart.Load.class::isInstance)
+                        .isPresent())
+                .count();
     }
 
     /** What no longer works in the stock vehicle when the wires of these circuits are cut. */

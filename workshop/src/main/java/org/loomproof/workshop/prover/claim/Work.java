@@ -87,7 +87,7 @@ abstract class Work implements Case {
     }
 
     /** A hand that works the load the other way has the last word, whatever the output does. */
-    private boolean isOverruledByHand(Pair pair) {
+    boolean isOverruledByHand(Pair pair) {
         OptionalDouble own = ownVolts(pair);
         return own.isPresent() && byHandVolts(pair) / own.getAsDouble() < -0.1;
     }
