@@ -9,8 +9,11 @@ import org.loomproof.papers.drawing.Ink;
 import org.loomproof.papers.drawing.Inspection;
 import org.loomproof.papers.drawing.PlacedDrawing;
 import org.loomproof.papers.schematic.Schematic;
+import org.loomproof.workshop.goods.joint.Joints;
+import org.loomproof.workshop.goods.joint.PlacedJoint;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Hookup;
 
 class SchematicTest {
@@ -76,8 +79,21 @@ class SchematicTest {
     @Test
     void bothSidesOfTheCutStarterWireSayWhichSideTheyAre() {
         assertThat(texts())
-                .anyMatch(t -> t.startsWith("W11 ") && t.endsWith("side of ignition-switch-50"))
-                .anyMatch(t -> t.startsWith("W12 ") && t.endsWith("side of starter-solenoid"));
+                .anyMatch(t -> t.matches("J\\d+ W11 .*") && t.endsWith("side of ignition-switch-50"))
+                .anyMatch(t -> t.matches("J\\d+ W12 .*") && t.endsWith("side of starter-solenoid"));
+    }
+
+    /** Where wires meet a factory wire or the body there is a joint with a number; no two have the same. */
+    @Test
+    void everyJointInTheCarIsNumberedOnce() {
+        List<String> numbers = new Joints(SampleJob.brief(), SampleJob.plan())
+                .list().stream()
+                        .filter(joint ->
+                                !(joint.place() instanceof End.OfPart) && !(joint.place() instanceof End.OfLead))
+                        .map(PlacedJoint::name)
+                        .toList();
+        assertThat(numbers).isNotEmpty().doesNotHaveDuplicates();
+        assertThat(numbers).allSatisfy(number -> assertThat(texts()).anyMatch(t -> t.startsWith(number + " ")));
     }
 
     @Test

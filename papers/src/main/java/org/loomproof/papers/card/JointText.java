@@ -18,9 +18,10 @@ public record JointText(Joints joints, Wording words) {
     }
 
     private String sentence(PlacedJoint joint) {
-        return joint.choice()
+        String how = joint.choice()
                 .map(choice -> sentence(joint.place(), choice))
                 .orElseGet(() -> words.of("joint.size-not-said", words.end(joint.place())));
+        return joint.place() instanceof End.OfPart ? how : words.of("joint.numbered", joint.name(), how);
     }
 
     private String sentence(End place, JointChoice joint) {

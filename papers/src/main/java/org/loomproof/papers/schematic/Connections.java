@@ -15,6 +15,7 @@ import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.goods.joint.Joints;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
@@ -35,6 +36,7 @@ final class Connections {
     private final Brief brief;
     private final Wording words;
     private final Nets nets;
+    private final Joints joints;
     private final List<Link> links = new ArrayList<>();
     private final Map<CircuitId, List<Lane>> lanes = new LinkedHashMap<>();
     private final Map<End, List<Tag>> tags = new LinkedHashMap<>();
@@ -43,10 +45,11 @@ final class Connections {
     private final Set<End> grounded = new LinkedHashSet<>();
     private final Set<WireId> drawn = new LinkedHashSet<>();
 
-    Connections(Brief brief, Plan plan, Nets nets, Wording words) {
+    Connections(Brief brief, Plan plan, Nets nets, Joints joints, Wording words) {
         this.brief = brief;
         this.words = words;
         this.nets = nets;
+        this.joints = joints;
         nets.list().forEach(this::addNet);
         plan.wires().stream().filter(w -> !drawn.contains(w.id())).forEach(this::addOuter);
     }
@@ -106,14 +109,14 @@ final class Connections {
     }
 
     private void addLane(CircuitId circuit, End root, End there, AddedWire wire) {
-        Tag tag = tag(wire);
+        Tag tag = tag(wire, there);
         lanes.computeIfAbsent(circuit, c -> new ArrayList<>()).add(new Lane(wire.id(), there, tag, false));
         links.add(new Link(wire.id(), root, there, tag.pen()));
     }
 
     /** A wire to the body is a stub with the body's symbol, unless its terminal has other wires to be drawn. */
     private void addBody(End root, End here, AddedWire wire) {
-        Tag tag = tag(wire);
+        Tag tag = tag(wire, new End.Body());
         boolean isAlone = root.equals(here)
                 && nets.listWires(here).stream().allMatch(w -> w.equals(wire) || isAtClamp(Nets.other(w, here)));
         if (isAlone) {
@@ -133,7 +136,7 @@ final class Connections {
         for (End end : ends) {
             findCircuit(end)
                     .ifPresent(c -> lanes.computeIfAbsent(c, id -> new ArrayList<>())
-                            .add(new Lane(wire.id(), end, tag, toBody)));
+                            .add(new Lane(wire.id(), end, tag(wire, end), toBody)));
         }
         if (!toBody) {
             links.add(new Link(wire.id(), wire.from(), wire.to(), tag.pen()));
@@ -158,6 +161,14 @@ final class Connections {
         return new Tag(
                 words.of("schematic.tag", wire.id().value(), letters, words.size(wire.size())),
                 lead.map(Connections::pen).orElse(pen(Optional.empty())));
+    }
+
+    /** The same with the joint at which the wire ends there. */
+    private Tag tag(AddedWire wire, End place) {
+        Tag tag = tag(wire);
+        return joints.find(place, wire)
+                .map(joint -> new Tag(words.of("schematic.joint-tag", joint.name(), tag.text()), tag.pen()))
+                .orElse(tag);
     }
 
     private Optional<Lead> findLead(End end) {

@@ -19,6 +19,7 @@ import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.goods.joint.Joints;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
@@ -36,24 +37,27 @@ public final class Schematic {
     private final Connections connections;
     private final Sides sides;
 
-    private Schematic(Brief brief, Plan plan, SheetIndex index, Wording words) {
+    private Schematic(Brief brief, Plan plan, Joints joints, SheetIndex index, Wording words) {
         this.brief = brief;
         this.plan = plan;
         this.index = index;
         this.words = words;
         this.nets = new Nets(plan);
-        this.connections = new Connections(brief, plan, nets, words);
+        this.connections = new Connections(brief, plan, nets, joints, words);
         this.sides = new Sides(plan, nets);
     }
 
     /** The sheets, each of the shape of A4 across. */
     public static List<PlacedDrawing> sheets(Brief brief, Plan plan, Wording words) {
-        List<Plan> parts = Splitting.of(plan).intoSheets(part -> fits(drawing(brief, part, SheetIndex.NONE, words)));
+        // Joints are numbered over all sheets.
+        Joints joints = new Joints(brief, plan);
+        List<Plan> parts =
+                Splitting.of(plan).intoSheets(part -> fits(drawing(brief, part, joints, SheetIndex.NONE, words)));
         SheetIndex index = SheetIndex.of(parts);
         SheetFrame frame = new SheetFrame(brief, words);
         List<PlacedDrawing> sheets = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
-            PlacedDrawing content = LayeredLayout.place(drawing(brief, parts.get(i), index.seenFrom(i), words));
+            PlacedDrawing content = LayeredLayout.place(drawing(brief, parts.get(i), joints, index.seenFrom(i), words));
             sheets.add(frame.around(content, i + 1, parts.size()));
         }
         return sheets;
@@ -61,7 +65,7 @@ public final class Schematic {
 
     /** A part of a plan by itself, without the sheet's frame. */
     public static PlacedDrawing detail(Brief brief, Plan part, Wording words) {
-        return LayeredLayout.place(drawing(brief, part, SheetIndex.NONE, words));
+        return LayeredLayout.place(drawing(brief, part, new Joints(brief, part), SheetIndex.NONE, words));
     }
 
     /** The vehicle's column alone often shows that there is no room, long before everything has a place. */
@@ -73,8 +77,8 @@ public final class Schematic {
         return SheetFrame.fits(0, column) && SheetFrame.fits(LayeredLayout.placeQuickly(drawing));
     }
 
-    private static Drawing drawing(Brief brief, Plan plan, SheetIndex index, Wording words) {
-        return new Schematic(brief, plan, index, words).drawing();
+    private static Drawing drawing(Brief brief, Plan plan, Joints joints, SheetIndex index, Wording words) {
+        return new Schematic(brief, plan, joints, index, words).drawing();
     }
 
     private Drawing drawing() {

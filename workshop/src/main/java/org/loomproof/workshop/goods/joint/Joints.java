@@ -1,9 +1,9 @@
 package org.loomproof.workshop.goods.joint;
 
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.order.ShopChoices;
@@ -20,28 +20,58 @@ import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.sizing.JointChoice;
 
 /** How each end of the added wires is joined: by the size of what meets there, and by what the place is. */
-public record Joints(Brief brief, Plan plan) {
+public final class Joints {
 
-    /** Every joint once, in the order of the plan's wires. */
-    public List<PlacedJoint> list() {
-        return at(plan.wires());
-    }
+    private final Brief brief;
+    private final Plan plan;
+    private final Map<Spot, PlacedJoint> joints = new LinkedHashMap<>();
+    private int numbered;
 
-    /** The joints at which these wires end, each once; a lead that simply goes on as its own wire has none. */
-    public List<PlacedJoint> at(List<AddedWire> wires) {
-        Set<PlacedJoint> joints = new LinkedHashSet<>();
-        for (AddedWire wire : wires) {
-            at(wire.from(), wire).ifPresent(joints::add);
-            at(wire.to(), wire).ifPresent(joints::add);
+    /** Where wires meet; at the body every wire has a screw of its own. */
+    private record Spot(End place, Optional<WireId> alone) {
+        static Spot of(End place, AddedWire wire) {
+            return new Spot(place, place instanceof End.Body ? Optional.of(wire.id()) : Optional.empty());
         }
-        return List.copyOf(joints);
     }
 
-    private Optional<PlacedJoint> at(End place, AddedWire wire) {
+    public Joints(Brief brief, Plan plan) {
+        this.brief = brief;
+        this.plan = plan;
+        for (AddedWire wire : plan.wires()) {
+            for (End place : List.of(wire.from(), wire.to())) {
+                if (!joints.containsKey(Spot.of(place, wire))) {
+                    joint(place, wire).ifPresent(joint -> joints.put(Spot.of(place, wire), joint));
+                }
+            }
+        }
+    }
+
+    /** Every joint once, in the order of the plan's wires; a lead that simply goes on as its own wire has none. */
+    public List<PlacedJoint> list() {
+        return List.copyOf(joints.values());
+    }
+
+    /** The joints at which these wires end, each once. */
+    public List<PlacedJoint> at(List<AddedWire> wires) {
+        List<WireId> names = wires.stream().map(AddedWire::id).toList();
+        return joints.values().stream()
+                .filter(joint -> joint.wires().stream().anyMatch(names::contains))
+                .toList();
+    }
+
+    /** The joint at one end of a wire, if there is one. */
+    public Optional<PlacedJoint> find(End place, AddedWire wire) {
+        return Optional.ofNullable(joints.get(Spot.of(place, wire)));
+    }
+
+    private String name(End place) {
+        return place instanceof End.OfPart(var part, var terminal) ? part.value() + " " + terminal : "J" + ++numbered;
+    }
+
+    private Optional<PlacedJoint> joint(End place, AddedWire wire) {
         if (place instanceof End.Body) {
-            // Every wire has a screw of its own.
-            return Optional.of(
-                    new PlacedJoint(place, List.of(wire.id()), Optional.of(JointChoice.onBody(List.of(wire.size())))));
+            return Optional.of(new PlacedJoint(
+                    name(place), place, List.of(wire.id()), Optional.of(JointChoice.onBody(List.of(wire.size())))));
         }
         List<AddedWire> meeting = plan.wires().stream()
                 .filter(w -> w.from().equals(place) || w.to().equals(place))
@@ -51,6 +81,7 @@ public record Joints(Brief brief, Plan plan) {
         }
         List<WireId> names = meeting.stream().map(AddedWire::id).toList();
         return Optional.of(new PlacedJoint(
+                name(place),
                 place,
                 names,
                 choice(place, meeting.stream().map(AddedWire::size).toList())));

@@ -16,7 +16,6 @@ import org.loomproof.workshop.goods.joint.Joints;
 import org.loomproof.workshop.goods.joint.PlacedJoint;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
-import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.quantity.Amps;
@@ -161,7 +160,7 @@ final class Picking {
     }
 
     private void joint(PlacedJoint joint) {
-        String place = place(joint.place());
+        String place = joint.name();
         if (joint.choice().isEmpty()) {
             unsized.add(joint);
             return;
@@ -190,17 +189,6 @@ final class Picking {
                 .map(s -> s.word())
                 .orElseGet(() -> Figures.plain(choice.by().value()) + " mm²");
         basket.add(new Article(kind, size), 1, Item.From.SHELF, place);
-    }
-
-    private static String place(End end) {
-        return switch (end) {
-            case End.OfLead(var lead) -> lead.value();
-            case End.OfPart(var part, var terminal) -> part.value() + " " + terminal;
-            case End.Tap(var circuit) -> circuit.value();
-            case End.CutBefore(var circuit) -> circuit.value();
-            case End.CutAfter(var circuit) -> circuit.value();
-            case End.Body() -> "ground";
-        };
     }
 
     private void endCaps() {
