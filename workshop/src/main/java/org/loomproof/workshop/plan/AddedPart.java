@@ -1,6 +1,7 @@
 package org.loomproof.workshop.plan;
 
 import java.util.List;
+import java.util.Optional;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Volts;
@@ -64,9 +65,15 @@ public sealed interface AddedPart {
      * A load that the work adds, such as the siren: + and −.
      *
      * @param extra the kit's name for it
-     * @param draws what it draws at 12.6 V
+     * @param draws what it draws at 12.6 V, or the most that a bare light-emitting diode may carry
+     * @param forward volts across a bare light-emitting diode while it carries that; empty for any other load
      */
-    record Load(AddedPartId id, String extra, Amps draws) implements AddedPart {
+    record Load(AddedPartId id, String extra, Amps draws, Optional<Volts> forward) implements AddedPart {
+        /** A load that is no bare light-emitting diode. */
+        public Load(AddedPartId id, String extra, Amps draws) {
+            this(id, extra, draws, Optional.empty());
+        }
+
         @Override
         public List<String> terminals() {
             return List.of("+", "-");

@@ -26,7 +26,9 @@ import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.WireId;
 import org.loomproof.workshop.problem.Place;
+import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Ohms;
+import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.trade.connector.ContactPlace;
 import org.loomproof.workshop.trade.fuse.Fuses;
 import org.loomproof.workshop.trade.relay.Relays;
@@ -116,6 +118,15 @@ final class AddedWiring {
                         words("resistor", r));
             case AddedPart.Fuse f ->
                 drawing.add(new Switch(id, terminal(f, "1"), terminal(f, "2"), ohms(f)), words("fuse", f));
+            case AddedPart.Load l
+            when l.forward().isPresent() ->
+                drawing.add(
+                        new Diode(
+                                id,
+                                terminal(l, "+"),
+                                terminal(l, "-"),
+                                lit(l.draws(), l.forward().get())),
+                        words("load", l));
             case AddedPart.Load l ->
                 drawing.add(
                         new Resistor(
@@ -140,6 +151,15 @@ final class AddedWiring {
                 printed,
                 new Ohms(printed.value() * (1 + tolerance)),
                 new Basis(Certainty.VERIFIED, Place.nowhere("")));
+    }
+
+    /** A light-emitting diode through its one known point, with the slope and the resistance that such a one usually has. */
+    private static DiodeModel lit(Amps amps, Volts forward) {
+        double ohms = DiodeModel.LED_RED.seriesOhms();
+        double emission = DiodeModel.LED_RED.emission();
+        double junction = Math.max(0, forward.value() - ohms * amps.value());
+        return new DiodeModel(
+                amps.value() / Math.expm1(junction / (emission * DiodeModel.THERMAL_VOLTS)), emission, ohms);
     }
 
     /** The family whose typical curve stands for the diode. */

@@ -6,6 +6,7 @@ import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Decibels;
 import org.loomproof.workshop.quantity.Ohms;
+import org.loomproof.workshop.quantity.Volts;
 
 /**
  * Something that comes in the box beside the controller.
@@ -17,6 +18,7 @@ import org.loomproof.workshop.quantity.Ohms;
  * @param makeRating what its make contact (87) may carry, where it is a relay
  * @param breakRating what its break contact (87a) may carry, where it is a relay
  * @param sound how loud it is 2 m in front of it, where it is a sounder
+ * @param forward volts across it at what it draws, where it is a light-emitting diode without a resistor of its own
  */
 public record Extra(
         String name,
@@ -25,7 +27,8 @@ public record Extra(
         Optional<Figure<Ohms>> coil,
         Optional<Figure<Amps>> makeRating,
         Optional<Figure<Amps>> breakRating,
-        Optional<Figure<Decibels>> sound) {
+        Optional<Figure<Decibels>> sound,
+        Optional<Figure<Volts>> forward) {
 
     /** Something of which nobody says how loud it is. */
     public Extra(
@@ -35,7 +38,19 @@ public record Extra(
             Optional<Figure<Ohms>> coil,
             Optional<Figure<Amps>> makeRating,
             Optional<Figure<Amps>> breakRating) {
-        this(name, kind, draws, coil, makeRating, breakRating, Optional.empty());
+        this(name, kind, draws, coil, makeRating, breakRating, Optional.empty(), Optional.empty());
+    }
+
+    /** Something that is no bare light-emitting diode. */
+    public Extra(
+            String name,
+            Kind kind,
+            Optional<Figure<Amps>> draws,
+            Optional<Figure<Ohms>> coil,
+            Optional<Figure<Amps>> makeRating,
+            Optional<Figure<Amps>> breakRating,
+            Optional<Figure<Decibels>> sound) {
+        this(name, kind, draws, coil, makeRating, breakRating, sound, Optional.empty());
     }
 
     /** What sort of thing comes in the box. */

@@ -99,7 +99,8 @@ final class KitReader {
                     figures.find(extra, "coil", Unit.OHMS),
                     figures.find(extra, "make-rating", Unit.AMPS),
                     figures.find(extra, "break-rating", Unit.AMPS),
-                    figures.find(extra, "sound", Unit.DECIBELS)));
+                    figures.find(extra, "sound", Unit.DECIBELS),
+                    figures.find(extra, "forward", Unit.VOLTS)));
             extra.close();
         }
         return extras;

@@ -53,7 +53,8 @@ final class PartReader {
             case FUSE -> new AddedPart.Fuse(id, figures.value(in, "rating", Unit.AMPS));
             case LOAD -> {
                 String extra = in.need("extra").map(names::extra).orElse(Cursor.UNREADABLE);
-                yield new AddedPart.Load(id, extra, figures.value(in, "draws", Unit.AMPS));
+                yield new AddedPart.Load(
+                        id, extra, figures.value(in, "draws", Unit.AMPS), figures.findValue(in, "forward", Unit.VOLTS));
             }
             case PIN_SWITCH -> {
                 String opening = in.need("opening").map(names::opening).orElse(Cursor.UNREADABLE);

@@ -129,6 +129,7 @@ public final class PlanFileWriter {
                 entry.put("kind", "load");
                 entry.put("extra", load.extra());
                 entry.put("draws", QuantityWriter.write(load.draws()));
+                load.forward().ifPresent(volts -> entry.put("forward", QuantityWriter.write(volts)));
             }
             case AddedPart.PinSwitch pin -> {
                 entry.put("kind", "pin-switch");

@@ -1,11 +1,14 @@
 package org.loomproof.workshop.planner.coupling;
 
 import java.util.List;
+import java.util.Optional;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Metres;
+import org.loomproof.workshop.quantity.Ohms;
+import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.sizing.CoilCurrent;
 import org.loomproof.workshop.trade.diode.DiodeType;
 import org.loomproof.workshop.trade.relay.RelayType;
@@ -27,6 +30,32 @@ public final class AddedLoad {
         AddedPartId part() {
             return Draft.local(extra, "load");
         }
+    }
+
+    /**
+     * A bare light-emitting diode behind the resistor that leaves it no more than it may carry: on an output that gives the supply,
+     * or between the fused supply and one that gives the ground.
+     */
+    public static Draft lit(Lead lead, Driving.Side side, Item item, Volts forward, Ohms resistance, Feed feed) {
+        AddedPartId r = Draft.local(lead.id(), "light");
+        Draft.Builder draft = Draft.of("coupling.added-light")
+                .with(new Piece.Resistor(r, resistance))
+                .with(new Piece.Load(item.part(), item.extra(), item.draws(), Optional.of(forward)));
+        End plus = Draft.at(item.part(), "+");
+        End minus = Draft.at(item.part(), "-");
+        draft.run(Draft.at(r, "2"), plus, Draft.BESIDE, item.draws(), AllowedDrop.SIGNAL);
+        switch (side) {
+            case HIGH -> {
+                draft.throughController(item.draws());
+                draft.run(Draft.lead(lead), Draft.at(r, "1"), item.run(), item.draws(), AllowedDrop.SIGNAL);
+                draft.run(minus, Draft.body(), Draft.BESIDE, item.draws(), AllowedDrop.SIGNAL);
+            }
+            case LOW -> {
+                feed.to(Draft.at(r, "1"), item.draws(), AllowedDrop.SIGNAL, draft);
+                draft.run(Draft.lead(lead), minus, item.run(), item.draws(), AllowedDrop.SIGNAL);
+            }
+        }
+        return draft.build();
     }
 
     /** On a high-side output as it is; each load has a ground of its own. */

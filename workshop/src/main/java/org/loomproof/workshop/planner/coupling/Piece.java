@@ -1,10 +1,12 @@
 package org.loomproof.workshop.planner.coupling;
 
 import java.util.List;
+import java.util.Optional;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Ohms;
+import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.trade.diode.DiodeType;
 import org.loomproof.workshop.trade.relay.RelayType;
 
@@ -35,7 +37,12 @@ public sealed interface Piece {
     record Fuse(AddedPartId name, Amps carries, boolean feedsController) implements Piece {}
 
     /** A load out of the kit's box. */
-    record Load(AddedPartId name, String extra, Amps draws) implements Piece {}
+    record Load(AddedPartId name, String extra, Amps draws, Optional<Volts> forward) implements Piece {
+        /** A load that is no bare light-emitting diode. */
+        Load(AddedPartId name, String extra, Amps draws) {
+            this(name, extra, draws, Optional.empty());
+        }
+    }
 
     /** A pin switch at an opening. */
     record Pin(AddedPartId name, OperableId opening) implements Piece {}

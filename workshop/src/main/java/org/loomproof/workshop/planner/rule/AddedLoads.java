@@ -32,7 +32,9 @@ final class AddedLoads {
             return List.of(Option.of(List.of(Aside.hold(lead, wish, until, Phrase.of("hold.extra-current", name)))));
         }
         return Driving.Side.of(lead.port())
-                .map(side -> options(job, lead, wish, extras, side))
+                .map(side -> extras.getFirst().forward().isPresent()
+                        ? BareLight.options(job, lead, wish, side, extras.getFirst())
+                        : options(job, lead, wish, extras, side))
                 .orElseGet(() -> List.of(Option.of(List.of(Aside.misfit(lead, wish)))));
     }
 

@@ -98,7 +98,8 @@ final class Assembly {
             case Piece.Diode(var name, var type) -> new AddedPart.Diode(id, type.average(), type.reverse());
             case Piece.Resistor(var name, var resistance) -> new AddedPart.Resistor(id, resistance);
             case Piece.Fuse fuse -> new AddedPart.Fuse(id, sizes.rating(fuse.name()));
-            case Piece.Load(var name, var extra, var draws) -> new AddedPart.Load(id, extra, draws);
+            case Piece.Load(var name, var extra, var draws, var forward) ->
+                new AddedPart.Load(id, extra, draws, forward);
             case Piece.Pin(var name, var opening) -> new AddedPart.PinSwitch(id, opening);
         };
     }

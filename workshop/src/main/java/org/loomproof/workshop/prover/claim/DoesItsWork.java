@@ -79,11 +79,11 @@ final class DoesItsWork implements Claim {
                 .map(load -> new FactoryWork(id, fitting, connect, acting, load))
                 .toList();
         for (AddedPartId part : connect.parts()) {
-            if (fitting.plan()
-                    .findPart(part)
-                    .filter(AddedPart.Load.class::isInstance)
-                    .isPresent()) {
-                all.add(new Claimed.ToShow(new AddedWork(id, fitting, connect, acting, part, motors)));
+            if (fitting.plan().findPart(part).orElse(null) instanceof AddedPart.Load load) {
+                all.add(new Claimed.ToShow(
+                        load.forward().isPresent()
+                                ? lit(id, fitting, connect, acting, load)
+                                : new AddedWork(id, fitting, connect, acting, part, motors)));
             }
         }
         motors.forEach(work -> all.add(new Claimed.ToShow(work)));
@@ -105,6 +105,16 @@ final class DoesItsWork implements Claim {
             all.add(Fitting.open(id, statement(connect.lead()), Phrase.of("open.no-load", connect.lead())));
         }
         return all;
+    }
+
+    private static LitWork lit(
+            String id, Fitting fitting, Hookup.Connect connect, Acting acting, AddedPart.Load light) {
+        PartId about = Objects.requireNonNull(
+                        fitting.fitted().wired().added().parts().get(light.id()))
+                .part();
+        Phrase statement =
+                Phrase.of("claim.light-is-seen", fitting.fitted().wired().words(about), connect.lead());
+        return new LitWork(id + " " + light.id(), statement, about, acting, light);
     }
 
     /**

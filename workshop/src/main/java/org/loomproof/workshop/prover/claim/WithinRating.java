@@ -152,7 +152,10 @@ final class WithinRating implements Claim {
             case AddedPart.Fuse f ->
                 List.of(new Rated(reach, "", name, f.rating().value()));
             case AddedPart.Resistor r -> List.of();
-            case AddedPart.Load l -> List.of();
+            case AddedPart.Load l ->
+                l.forward().isPresent()
+                        ? List.of(new Rated(reach, "", name, l.draws().value()))
+                        : List.of();
             case AddedPart.PinSwitch p -> List.of();
         };
     }
