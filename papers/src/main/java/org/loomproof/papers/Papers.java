@@ -17,6 +17,7 @@ import org.loomproof.papers.page.Page;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.papers.pdf.Pdf;
 import org.loomproof.papers.pdf.Sheet;
+import org.loomproof.papers.record.WarrantyRecord;
 import org.loomproof.papers.report.ProofReport;
 import org.loomproof.papers.schematic.Schematic;
 import org.loomproof.papers.shelf.PickListPage;
@@ -92,6 +93,7 @@ public final class Papers {
         pages.put("bench-card", BenchCard.page(brief, plan, words));
         pages.put("bay-sheet", BaySheet.page(brief, plan, words));
         pages.put(PROOF, ProofReport.page(brief, plan, proof, drawings, words));
+        pages.put("warranty-record", WarrantyRecord.page(brief, plan, drawings, words));
         pages.put("pick-list", PickListPage.page(brief, picks, words));
         pages.put("hand-over", HandOverLetter.page(brief, plan, words));
         if (HandOverLetter.hasSlip(brief)) {

@@ -64,6 +64,7 @@ class PapersTest {
                         "bench-card.html",
                         "bay-sheet.html",
                         "proof.html",
+                        "warranty-record.html",
                         "pick-list.html",
                         "hand-over.html",
                         "quote.html",

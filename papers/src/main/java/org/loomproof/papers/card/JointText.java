@@ -17,7 +17,8 @@ public record JointText(Joints joints, Wording words) {
         return joints.at(wires).stream().map(this::sentence).distinct().toList();
     }
 
-    private String sentence(PlacedJoint joint) {
+    /** One joint in a sentence. */
+    public String sentence(PlacedJoint joint) {
         String how = joint.choice()
                 .map(choice -> sentence(joint.place(), choice))
                 .orElseGet(() -> words.of("joint.size-not-said", words.end(joint.place())));

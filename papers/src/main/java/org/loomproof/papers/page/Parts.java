@@ -93,4 +93,20 @@ public final class Parts {
         return Element.of("ul", sentences.stream().map(s -> Element.of("li", s)).toList())
                 .styled(styleClass);
     }
+
+    /** Drawings one below the other, each on a sheet of its own in print. */
+    public static Element drawings(List<Element> drawings, Wording words) {
+        Element section = Element.of("section")
+                .styled("drawings")
+                .with("id", "schematic")
+                .add(Element.of("h2", words.of("schematic.title")));
+        for (Element drawing : drawings) {
+            section = section.add(Element.of("figure")
+                    .with("tabindex", "0")
+                    .with("role", "group")
+                    .with("aria-label", words.of("schematic.title"))
+                    .add(drawing));
+        }
+        return section;
+    }
 }

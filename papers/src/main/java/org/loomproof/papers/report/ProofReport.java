@@ -60,7 +60,7 @@ public final class ProofReport {
             content.add(assumptions.section(words));
         }
         if (!drawings.isEmpty()) {
-            content.add(drawings(drawings));
+            content.add(Parts.drawings(drawings, words));
         }
         content.add(effort());
         String title = words.of(
@@ -179,21 +179,6 @@ public final class ProofReport {
 
     private Element labelled(String key, String text) {
         return Element.of("p").add(Element.of("b", words.of(key)), new Text(" " + text));
-    }
-
-    private Element drawings(List<Element> drawings) {
-        Element section = Element.of("section")
-                .styled("drawings")
-                .with("id", "schematic")
-                .add(Element.of("h2", words.of("schematic.title")));
-        for (Element drawing : drawings) {
-            section = section.add(Element.of("figure")
-                    .with("tabindex", "0")
-                    .with("role", "group")
-                    .with("aria-label", words.of("schematic.title"))
-                    .add(drawing));
-        }
-        return section;
     }
 
     private Element effort() {

@@ -1,0 +1,118 @@
+package org.loomproof.papers.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.loomproof.papers.card.JointText;
+import org.loomproof.papers.markup.Element;
+import org.loomproof.papers.markup.Markup;
+import org.loomproof.papers.page.Page;
+import org.loomproof.papers.page.Parts;
+import org.loomproof.papers.page.Wording;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.goods.joint.Joints;
+import org.loomproof.workshop.goods.joint.PlacedJoint;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.plan.WireId;
+
+/** Every joint with its number, how it was made and room for its place and picture; then the drawings as fitted. */
+public final class WarrantyRecord {
+
+    private final Brief brief;
+    private final Wording words;
+    private final Joints joints;
+    private final JointText text;
+
+    private WarrantyRecord(Brief brief, Plan plan, Wording words) {
+        this.brief = brief;
+        this.words = words;
+        this.joints = new Joints(brief, plan);
+        this.text = new JointText(joints, words);
+    }
+
+    /** The record as a page, with the drawings in it. */
+    public static Page page(Brief brief, Plan plan, List<Element> drawings, Wording words) {
+        return new WarrantyRecord(brief, plan, words).page(drawings);
+    }
+
+    private Page page(List<Element> drawings) {
+        List<Markup> content = new ArrayList<>();
+        content.add(Parts.heading(words.of("warranty.title"), brief, words));
+        content.add(Element.of("section")
+                .styled("cautions")
+                .add(Element.of("h2", words.of("warranty.for-the-shop")), Element.of("p", words.of("warranty.keep"))));
+        content.add(places());
+        content.add(joints());
+        content.add(Parts.drawings(drawings, words));
+        String title =
+                words.of("page.title", words.of("warranty.title"), brief.order().job());
+        return new Page(words.messages().locale(), title, "warranty", content);
+    }
+
+    private Element places() {
+        Element section = Element.of("section").add(Element.of("h2", words.of("warranty.places")));
+        section = section.add(blank("warranty.controller-at"));
+        section = section.add(brief.order()
+                .overridePlace()
+                .map(place -> Element.of("p", words.of("override-slip.place", place)))
+                .orElseGet(() -> blank("warranty.override-at")));
+        for (String key : List.of("warranty.fitted-by", "warranty.fitted-on", "warranty.odometer")) {
+            section = section.add(blank(key));
+        }
+        return section;
+    }
+
+    private Element blank(String key) {
+        return Element.of("p", words.of(key)).styled("write-in");
+    }
+
+    private Element joints() {
+        Element body = Element.of("tbody");
+        for (PlacedJoint joint : joints.list()) {
+            String wires = joint.wires().stream().map(WireId::value).collect(Collectors.joining(", "));
+            body = body.add(Element.of("tr")
+                    .add(
+                            Element.of("th", joint.name()).with("scope", "row"),
+                            Parts.cell(words.of("warranty.place"), place(joint.place())),
+                            Parts.cell(words.of("bench-card.wires"), wires),
+                            Parts.cell(words.of("warranty.how"), text.sentence(joint)),
+                            Parts.cell(words.of("warranty.picture"), "\u00A0")));
+        }
+        return Element.of("section")
+                .add(
+                        Element.of("h2", words.of("warranty.joints"))
+                                .add(Element.of(
+                                        "small",
+                                        words.of(
+                                                "pick-list.count", joints.list().size()))),
+                        Element.of("table")
+                                .styled("list")
+                                .add(
+                                        Parts.tableHead(
+                                                words.of("warranty.joint"),
+                                                words.of("warranty.place"),
+                                                words.of("bench-card.wires"),
+                                                words.of("warranty.how"),
+                                                words.of("warranty.picture")),
+                                        body));
+    }
+
+    private String place(End place) {
+        return switch (place) {
+            case End.Tap(var circuit) ->
+                onCircuit(place, words.where(brief.sheet().circuit(circuit).where()));
+            case End.CutBefore(var circuit) ->
+                onCircuit(place, words.where(brief.sheet().circuit(circuit).where()));
+            case End.CutAfter(var circuit) ->
+                onCircuit(place, words.where(brief.sheet().circuit(circuit).where()));
+            case End.Body body -> words.end(place);
+            case End.OfLead lead -> words.end(place);
+            case End.OfPart part -> words.end(place);
+        };
+    }
+
+    private String onCircuit(End place, String where) {
+        return where.isEmpty() ? words.end(place) : words.of("warranty.at", words.end(place), where);
+    }
+}
