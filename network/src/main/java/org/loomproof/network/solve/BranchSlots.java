@@ -14,28 +14,24 @@ final class BranchSlots {
     final int[] intoFirst;
     final int[] intoSecond;
 
-    /** Where each slot's straight branches begin in {@link #adding}, with one more at the end. */
+    /** Where each slot's branches begin in {@link #adding}, with one more at the end. */
     final int[] addingStart;
 
-    /** Straight branches; for a current into the first end the complement of the number. */
+    /** Branches; for a current into the first end the complement of the number. */
     final int[] adding;
 
-    /** Slots of joins that straight branches add to, and the ranks they join. */
-    final int[] straightJoins;
+    /** Slots of joins that branches add to, and the ranks they join. */
+    final int[] joins;
 
-    final int[] straightLow;
-    final int[] straightHigh;
+    final int[] joinLow;
+    final int[] joinHigh;
 
-    BranchSlots(EliminationScheme scheme, int[] from, int[] to, int[] curved) {
+    BranchSlots(EliminationScheme scheme, int[] from, int[] to) {
         int slots = scheme.slotCount();
         withSinks = slots + from.length;
         conductance = new int[from.length];
         intoFirst = new int[from.length];
         intoSecond = new int[from.length];
-        boolean[] isCurved = new boolean[from.length];
-        for (int b : curved) {
-            isCurved[b] = true;
-        }
         List<IntList> lists = new ArrayList<>();
         for (int slot = 0; slot < withSinks; slot++) {
             lists.add(new IntList());
@@ -45,11 +41,9 @@ final class BranchSlots {
             conductance[b] = scheme.slotBetween(from[b], to[b], sink);
             intoFirst[b] = scheme.slotInto(from[b], to[b], sink);
             intoSecond[b] = scheme.slotInto(to[b], from[b], sink);
-            if (!isCurved[b]) {
-                lists.get(conductance[b]).add(b);
-                lists.get(intoFirst[b]).add(~b);
-                lists.get(intoSecond[b]).add(b);
-            }
+            lists.get(conductance[b]).add(b);
+            lists.get(intoFirst[b]).add(~b);
+            lists.get(intoSecond[b]).add(b);
         }
         addingStart = new int[slots + 1];
         IntList all = new IntList();
@@ -58,21 +52,21 @@ final class BranchSlots {
             addingStart[slot + 1] = all.size();
         }
         adding = all.toArray();
-        IntList joins = new IntList();
+        IntList found = new IntList();
         IntList lows = new IntList();
         IntList highs = new IntList();
         for (int low = 0; low < scheme.rankCount; low++) {
             for (int m = scheme.memberStart[low]; m < scheme.memberStart[low + 1]; m++) {
                 int slot = scheme.joinSlots() + m;
                 if (addingStart[slot + 1] > addingStart[slot]) {
-                    joins.add(slot);
+                    found.add(slot);
                     lows.add(low);
                     highs.add(scheme.members[m]);
                 }
             }
         }
-        straightJoins = joins.toArray();
-        straightLow = lows.toArray();
-        straightHigh = highs.toArray();
+        joins = found.toArray();
+        joinLow = lows.toArray();
+        joinHigh = highs.toArray();
     }
 }

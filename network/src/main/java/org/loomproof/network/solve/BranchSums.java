@@ -2,50 +2,50 @@ package org.loomproof.network.solve;
 
 /**
  * What every branch carries now, i = siemens v + amps, and what all of them together add to each slot of the elimination.
- * Nothing is taken back by subtraction: a slot whose branches have changed is added up anew.
+ * Nothing is taken back by subtraction: a slot one of whose branches has changed is added up anew.
  */
 final class BranchSums {
-    private final Layout layout;
     private final EliminationScheme scheme;
     private final BranchSlots slots;
     private final double[] siemens;
     private final double[] amps;
 
-    /** What straight branches add to each slot, but for those changed since. */
-    private final double[] straight;
+    /** What branches add to each slot, but for those changed since. */
+    private final double[] sums;
 
     private final int[] changed;
     private final boolean[] isChanged;
     private int changedCount;
 
+    /** Ranks whose slots have changed since they were last eliminated. */
+    final RankSet touched;
+
     BranchSums(Layout layout) {
-        this.layout = layout;
         scheme = layout.scheme;
         slots = layout.slots;
         siemens = new double[layout.branchCount];
         amps = new double[layout.branchCount];
-        straight = new double[scheme.slotCount()];
+        sums = new double[scheme.slotCount()];
         changed = new int[scheme.slotCount()];
         isChanged = new boolean[scheme.slotCount()];
+        touched = RankSet.full(scheme.rankCount);
     }
 
     /** The branch carries i = siemens v + amps from its first end to its second. */
     void set(int branch, double newSiemens, double newAmps) {
-        if (layout.curveOf(branch) < 0) {
-            if (siemens[branch] != newSiemens) {
-                change(slots.conductance[branch]);
-            }
-            if (amps[branch] != newAmps) {
-                change(slots.intoFirst[branch]);
-                change(slots.intoSecond[branch]);
-            }
+        if (siemens[branch] != newSiemens) {
+            siemens[branch] = newSiemens;
+            change(slots.conductance[branch]);
         }
-        siemens[branch] = newSiemens;
-        amps[branch] = newAmps;
+        if (amps[branch] != newAmps) {
+            amps[branch] = newAmps;
+            change(slots.intoFirst[branch]);
+            change(slots.intoSecond[branch]);
+        }
     }
 
     private void change(int slot) {
-        if (slot < straight.length && !isChanged[slot]) {
+        if (slot < sums.length && !isChanged[slot]) {
             isChanged[slot] = true;
             changed[changedCount++] = slot;
         }
@@ -60,52 +60,39 @@ final class BranchSums {
         return siemens[branch] * branchVolts + amps[branch];
     }
 
-    /** Writes the sums of all branches; curved ones change at nearly every step and are added last. */
-    void write(double[] values) {
-        addUpChanged();
-        System.arraycopy(straight, 0, values, 0, straight.length);
-        for (int b : layout.curved) {
-            values[slots.conductance[b]] += siemens[b];
-            values[slots.intoFirst[b]] -= amps[b];
-            values[slots.intoSecond[b]] += amps[b];
-        }
-    }
-
-    private void addUpChanged() {
+    /** What all branches together add to each slot; live. */
+    double[] addUp() {
+        int currents = scheme.currentSlots();
+        int joins = scheme.joinSlots();
         for (int c = 0; c < changedCount; c++) {
             int slot = changed[c];
             isChanged[slot] = false;
-            boolean isCurrent = slot >= scheme.currentSlots() && slot < scheme.joinSlots();
+            boolean isCurrent = slot >= currents && slot < joins;
             double sum = 0;
             for (int t = slots.addingStart[slot], end = slots.addingStart[slot + 1]; t < end; t++) {
                 int b = slots.adding[t];
                 sum += isCurrent ? (b >= 0 ? amps[b] : -amps[~b]) : siemens[b];
             }
-            straight[slot] = sum;
+            sums[slot] = sum;
+            touched.add(scheme.ownerOf(slot));
         }
         changedCount = 0;
+        return sums;
     }
 
     /** For every rank but the chassis, the sum of the currents that leave it at these voltages. */
-    void addUp(double[] volts, double[] leaving) {
-        addUpChanged();
+    void leaving(double[] volts, double[] leaving) {
+        addUp();
         int currents = scheme.currentSlots();
         for (int k = 0; k < scheme.rankCount; k++) {
-            leaving[k] = straight[k] * volts[k] - straight[currents + k];
+            leaving[k] = sums[k] * volts[k] - sums[currents + k];
         }
-        int[] low = slots.straightLow;
-        int[] high = slots.straightHigh;
+        int[] low = slots.joinLow;
+        int[] high = slots.joinHigh;
         for (int j = 0; j < low.length; j++) {
-            double through = straight[slots.straightJoins[j]] * (volts[low[j]] - volts[high[j]]);
+            double through = sums[slots.joins[j]] * (volts[low[j]] - volts[high[j]]);
             leaving[low[j]] += through;
             leaving[high[j]] -= through;
-        }
-        for (int b : layout.curved) {
-            int a = layout.from[b];
-            int z = layout.to[b];
-            double through = amps(b, volts[a] - volts[z]);
-            leaving[a] += through;
-            leaving[z] -= through;
         }
     }
 }

@@ -60,14 +60,7 @@ final class ChannelBranches extends CurvedBranches {
     }
 
     @Override
-    void addMisses(double[] volts, double[] leaving) {
-        for (int k : own) {
-            if (tangents.active[k]) {
-                double v = volts[tangents.from[k]] - volts[tangents.to[k]];
-                double miss = curves[k].amps(v) - tangents.curveAmps(k, v);
-                leaving[tangents.from[k]] += miss;
-                leaving[tangents.to[k]] -= miss;
-            }
-        }
+    double missAmps(int k, double volts) {
+        return curves[k].amps(volts) - tangents.curveAmps(k, volts);
     }
 }

@@ -39,6 +39,6 @@ abstract sealed class CurvedBranches permits JunctionBranches, FilamentBranches,
         return 0;
     }
 
-    /** Adds to the current leaving each rank what the curves of this kind differ from their tangents at these voltages. */
-    abstract void addMisses(double[] volts, double[] leaving);
+    /** What the curve carries more than its tangent at a voltage. */
+    abstract double missAmps(int k, double volts);
 }

@@ -1,22 +1,22 @@
 package org.loomproof.network.solve;
 
-import java.util.List;
 import org.loomproof.network.law.Term;
 
 /** All curved branches of a network: each has a tangent and a kind that knows how to move it. */
 final class Curves {
-    final Tangents tangents;
-    private final List<CurvedBranches> kinds;
-    private final CurvedBranches[] kindOf;
-    private Trust trust;
+    /** Part of its span within which a curve is told by its tangent and the next term of its series. */
+    private static final double PART_OF_SPAN = 1.0 / 8;
 
-    Curves(Layout layout, BranchSums sums) {
-        tangents = new Tangents(layout, sums);
-        trust = tangents.usual;
+    final Tangents tangents;
+    private final CurvedBranches[] kindOf;
+    private final Firmness firmness;
+
+    Curves(Layout layout, Tangents tangents, Firmness firmness) {
+        this.firmness = firmness;
+        this.tangents = tangents;
         JunctionBranches junctions = new JunctionBranches(layout, tangents);
         FilamentBranches filaments = new FilamentBranches(layout, tangents);
         ChannelBranches channels = new ChannelBranches(layout, tangents);
-        kinds = List.of(junctions, filaments, channels);
         kindOf = new CurvedBranches[tangents.count];
         for (int k = 0; k < tangents.count; k++) {
             kindOf[k] = switch (layout.terms[tangents.branch[k]]) {
@@ -35,24 +35,56 @@ final class Curves {
         return new IllegalStateException("a straight branch laid out as a curved one: " + straight);
     }
 
-    void trust(Trust wanted) {
-        trust = wanted;
+    /** Moves every tangent that misses its curve, unless none misses by more than roughly; how many were moved. */
+    int bendIfRough(double[] volts) {
+        return isWithin(volts, tangents.rough) ? 0 : bend(volts);
+    }
+
+    private boolean isWithin(double[] volts, Trust trust) {
+        for (int k = 0; k < tangents.count; k++) {
+            double v = volts[tangents.from[k]] - volts[tangents.to[k]];
+            if ((v < trust.low[k] || v > trust.high[k]) && !firmness.allows(tangents, k, mostMissAmps(k, v), trust)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Moves every tangent that misses its curve; how many were moved. */
     int bend(double[] volts) {
         int[] from = tangents.from;
         int[] to = tangents.to;
-        double[] low = trust.low;
-        double[] high = trust.high;
+        double[] low = tangents.usual.low;
+        double[] high = tangents.usual.high;
         int moved = 0;
         for (int k = 0; k < from.length; k++) {
             double v = volts[from[k]] - volts[to[k]];
             if (v < low[k] || v > high[k]) {
-                moved += kindOf[k].bend(k, v, trust.missVolts) ? 1 : 0;
+                moved += bend(k, v) ? 1 : 0;
             }
         }
         return moved;
+    }
+
+    private boolean bend(int k, double volts) {
+        return !firmness.allows(tangents, k, mostMissAmps(k, volts), tangents.usual)
+                && kindOf[k].bend(k, volts, tangents.usual.missVolts);
+    }
+
+    /** No less than by how much an active curve's tangent misses it: by the next term of its series while that is small. */
+    private double mostMissAmps(int k, double volts) {
+        double x = volts - tangents.touchVolts[k];
+        double span = tangents.span[k];
+        return Math.abs(x) < PART_OF_SPAN * span ? tangents.siemens[k] * x * x / span : Math.abs(missAmps(k, volts));
+    }
+
+    /** What an active curve carries more than its tangent. */
+    private double missAmps(int k, double volts) {
+        if (volts != tangents.missVolts[k]) {
+            tangents.missVolts[k] = volts;
+            tangents.missAmps[k] = kindOf[k].missAmps(k, volts);
+        }
+        return tangents.missAmps[k];
     }
 
     /** Moves every tangent that misses its curve by more than so many volts, trusting none unseen; how many were moved. */
@@ -77,11 +109,30 @@ final class Curves {
         }
     }
 
-    /** Adds to the current leaving each rank what the curves differ from their tangents at these voltages. */
-    void addMisses(double[] volts, double[] leaving) {
-        for (CurvedBranches kind : kinds) {
-            kind.addMisses(volts, leaving);
+    /**
+     * Adds to the current leaving each rank what the curves differ from their tangents at these voltages.
+     *
+     * @param negligibleAmps what may be left out of one curve
+     * @return how much may have been left out in all
+     */
+    double addMisses(double[] volts, double[] leaving, double negligibleAmps) {
+        double left = 0;
+        for (int k = 0; k < tangents.count; k++) {
+            if (tangents.active[k]) {
+                int from = tangents.from[k];
+                int to = tangents.to[k];
+                double v = volts[from] - volts[to];
+                double most = mostMissAmps(k, v);
+                if (most <= negligibleAmps) {
+                    left += most;
+                } else {
+                    double miss = missAmps(k, v);
+                    leaving[from] += miss;
+                    leaving[to] -= miss;
+                }
+            }
         }
+        return left;
     }
 
     /** The exact current of an active curve, with what leaks beside it. */

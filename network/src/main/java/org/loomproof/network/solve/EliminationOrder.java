@@ -28,20 +28,24 @@ final class EliminationOrder {
             neighbours.get(join[0]).add(join[1]);
             neighbours.get(join[1]).add(join[0]);
         }
+        int[] height = new int[nodeCount];
         long[] cost = new long[nodeCount];
         TreeSet<Long> queue = new TreeSet<>();
         for (int k = 0; k < nodeCount; k++) {
-            cost[k] = cost(k, neighbours);
+            cost[k] = cost(k, neighbours, height[k]);
             queue.add(cost[k]);
         }
         int[] order = new int[nodeCount];
         for (int step = 0; step < nodeCount; step++) {
             int node = (int) (queue.pollFirst() & NODE_MASK);
             order[step] = node;
+            for (int other : neighbours.get(node)) {
+                height[other] = Math.max(height[other], height[node] + 1);
+            }
             NavigableSet<Integer> touched = eliminate(node, neighbours);
             for (int other : touched) {
                 queue.remove(cost[other]);
-                cost[other] = cost(other, neighbours);
+                cost[other] = cost(other, neighbours, height[other]);
                 queue.add(cost[other]);
             }
         }
@@ -49,15 +53,17 @@ final class EliminationOrder {
     }
 
     private static final int NODE_BITS = 20;
-    private static final int DEGREE_BITS = 20;
+    private static final int HEIGHT_BITS = 20;
     private static final long NODE_MASK = (1L << NODE_BITS) - 1;
+    private static final long GROWTH_LIMIT = 1L << 21;
 
-    /** Fill, degree and node number in one comparable number. */
-    private static long cost(int node, List<NavigableSet<Integer>> neighbours) {
+    /** Growth, height and node number in one comparable number. */
+    private static long cost(int node, List<NavigableSet<Integer>> neighbours, int height) {
         NavigableSet<Integer> around = neighbours.get(node);
         long degree = around.size();
         long fill = degree > FILL_COUNTED_UP_TO ? degree * degree / 2 : fill(around, neighbours);
-        return (Math.min(fill, (1L << 22) - 1) << (NODE_BITS + DEGREE_BITS)) | (degree << NODE_BITS) | node;
+        long growth = Math.max(-GROWTH_LIMIT, Math.min(fill - degree, GROWTH_LIMIT)) + GROWTH_LIMIT;
+        return (growth << (NODE_BITS + HEIGHT_BITS)) | ((long) height << NODE_BITS) | node;
     }
 
     /** Counting fill at a bus of hundreds of neighbours costs more than it tells: it goes late anyway. */

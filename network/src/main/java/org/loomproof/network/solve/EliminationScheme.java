@@ -37,10 +37,20 @@ final class EliminationScheme {
 
     final int[] members;
 
-    /** Where a rank's pairs begin in {@link #pairSlot}, and the slot of the join of each pair of its members. */
+    private final int[] lowOfJoin;
+
+    /** Where the pairs of a rank's members begin in {@link #joinInbox}, with one more at the end. */
     final int[] pairStart;
 
-    final int[] pairSlot;
+    /**
+     * What eliminating lower ranks adds to a rank or to a join lies together: where the <em>inbox</em> of each begins, with one
+     * more at the end; and for each entry of {@link #members}, and for each pair of members, its place in the inbox it adds to.
+     */
+    final int[] rankInboxStart;
+
+    final int[] joinInboxStart;
+    final int[] rankInbox;
+    final int[] joinInbox;
 
     /**
      * Lays out the elimination.
@@ -110,17 +120,37 @@ final class EliminationScheme {
         groupWatchedEnd = watchedEnds.toArray();
         groupMembers = counts.toArray();
         members = all.toArray();
+        lowOfJoin = new int[members.length];
+        for (int k = 0; k < rankCount; k++) {
+            Arrays.fill(lowOfJoin, memberStart[k], memberStart[k + 1], k);
+        }
         pairStart = new int[rankCount + 1];
-        IntList pairs = new IntList();
+        int[] ofRank = new int[rankCount + 1];
+        int[] ofJoin = new int[members.length + 1];
+        IntList pairJoins = new IntList();
         for (int k = 0; k < rankCount; k++) {
             for (int i = memberStart[k]; i < memberStart[k + 1]; i++) {
+                ofRank[members[i] + 1]++;
                 for (int j = i + 1; j < memberStart[k + 1]; j++) {
-                    pairs.add(joinSlot(members[i], members[j]));
+                    int join = joinSlot(members[i], members[j]) - joinSlots();
+                    pairJoins.add(join);
+                    ofJoin[join + 1]++;
                 }
             }
-            pairStart[k + 1] = pairs.size();
+            pairStart[k + 1] = pairJoins.size();
         }
-        pairSlot = pairs.toArray();
+        Arrays.parallelPrefix(ofRank, Integer::sum);
+        Arrays.parallelPrefix(ofJoin, Integer::sum);
+        rankInboxStart = ofRank;
+        joinInboxStart = ofJoin;
+        rankInbox = places(members, ofRank);
+        joinInbox = places(pairJoins.toArray(), ofJoin);
+    }
+
+    /** For each sender in turn, its place in the inbox of its receiver. */
+    private static int[] places(int[] receivers, int[] inboxStart) {
+        int[] next = inboxStart.clone();
+        return Arrays.stream(receivers).map(receiver -> next[receiver]++).toArray();
     }
 
     /** Slots that mean something. Currents into the chassis and branches from a node to itself need none. */
@@ -151,6 +181,13 @@ final class EliminationScheme {
     /** Slot of the current fed into one end of a branch; {@code nowhere} for the chassis or if the other end is the same. */
     int slotInto(int end, int otherEnd, int nowhere) {
         return end == otherEnd || end == rankCount ? nowhere : currentSlots() + end;
+    }
+
+    /** The rank with whose elimination a slot is used up. */
+    int ownerOf(int slot) {
+        return slot < currentSlots()
+                ? slot
+                : slot < joinSlots() ? slot - currentSlots() : lowOfJoin[slot - joinSlots()];
     }
 
     private int joinSlot(int low, int high) {

@@ -7,21 +7,33 @@ package org.loomproof.network.solve;
  * with d = c(k,0) + sum of c(k,j), every pair gains c(k,i) c(k,j) / d, every ground gains c(k,i) c(k,0) / d, and the current
  * fed into k is shared out as c(k,i) / d. No conductance is ever subtracted, so 1 mΩ beside 100 MΩ loses nothing, and d is
  * exactly zero only where no conductance is left: a floating island.
+ *
+ * <p>What a node gains is kept by the node it comes from, so that only nodes with a change at themselves or below are
+ * eliminated again, and only as far up as anything changes.
  */
 final class Factorisation {
     private final EliminationScheme scheme;
     private final BranchSums sums;
 
-    /** What branches add to each slot, and on top of it what elimination adds. */
-    private final double[] values;
+    /** What elimination adds to each rank, conductance to the chassis and current fed in by turns, and to each join. */
+    private final double[] toRanks;
 
+    private final double[] toJoins;
+
+    /** Per member of a rank, the share of its voltage; per rank, the voltage it has by its own current. */
+    private final double[] share;
+
+    private final double[] fedVolts;
     private final double[] inversePivot;
     private long eliminations;
 
     Factorisation(Layout layout, BranchSums sums) {
         this.scheme = layout.scheme;
         this.sums = sums;
-        values = new double[layout.slots.withSinks];
+        toRanks = new double[2 * scheme.rankInbox.length];
+        toJoins = new double[scheme.joinInbox.length];
+        share = new double[scheme.members.length];
+        fedVolts = new double[scheme.rankCount];
         inversePivot = new double[scheme.rankCount];
     }
 
@@ -30,98 +42,100 @@ final class Factorisation {
         return eliminations;
     }
 
-    /** Eliminates all nodes. */
+    /** Eliminates all nodes touched since the last time, and those above them that this changes. */
     void refactor() {
-        sums.write(values);
-        for (int group = 0; group < scheme.groupMembers.length; group++) {
-            int first = scheme.groupStart[group];
-            int end = scheme.groupStart[group + 1];
-            switch (scheme.groupMembers[group]) {
-                case 1 -> eliminateOfOne(first, end);
-                case 2 -> eliminateOfTwo(first, end);
-                default -> eliminate(first, end);
-            }
-        }
-        eliminations += scheme.rankCount;
-    }
-
-    /** Ranks first to end, each with one member: nothing to join. */
-    private void eliminateOfOne(int first, int end) {
-        double[] f = values;
-        int[] members = scheme.members;
-        int currents = scheme.currentSlots();
-        int join = scheme.joinSlots() + scheme.memberStart[first];
-        int at = scheme.memberStart[first];
-        for (int k = first; k < end; k++) {
-            double ground = f[k];
-            double to = f[join++];
-            int member = members[at++];
-            double pivot = ground + to;
-            double inverse = pivot == 0 ? 0 : 1 / pivot;
-            inversePivot[k] = inverse;
-            double share = to * inverse;
-            f[member] += share * ground;
-            f[currents + member] += share * f[currents + k];
+        double[] own = sums.addUp();
+        RankSet touched = sums.touched;
+        for (int k = touched.pollFirst(); k >= 0; k = touched.pollFirst()) {
+            eliminations++;
+            eliminate(k, own, touched);
         }
     }
 
-    /** Ranks first to end, each with two members. */
-    private void eliminateOfTwo(int first, int end) {
-        double[] f = values;
-        int[] members = scheme.members;
-        int currents = scheme.currentSlots();
-        int at = scheme.memberStart[first];
-        int join = scheme.joinSlots() + at;
-        int pair = scheme.pairStart[first];
-        for (int k = first; k < end; k++) {
-            double ground = f[k];
-            double fed = f[currents + k];
-            double toLow = f[join];
-            double toHigh = f[join + 1];
-            int low = members[at];
-            int high = members[at + 1];
-            double pivot = ground + toLow + toHigh;
-            double inverse = pivot == 0 ? 0 : 1 / pivot;
-            inversePivot[k] = inverse;
-            double lowShare = toLow * inverse;
-            double highShare = toHigh * inverse;
-            f[low] += lowShare * ground;
-            f[high] += highShare * ground;
-            f[currents + low] += lowShare * fed;
-            f[currents + high] += highShare * fed;
-            f[scheme.pairSlot[pair++]] += lowShare * toHigh;
-            at += 2;
-            join += 2;
+    /** Eliminates one rank; members for which that changes anything are touched. */
+    private void eliminate(int k, double[] own, RankSet touched) {
+        double ground = own[k];
+        double fed = own[scheme.currentSlots() + k];
+        for (int i = 2 * scheme.rankInboxStart[k], end = 2 * scheme.rankInboxStart[k + 1]; i < end; i += 2) {
+            ground += toRanks[i];
+            fed += toRanks[i + 1];
+        }
+        int start = scheme.memberStart[k];
+        int stop = scheme.memberStart[k + 1];
+        if (stop == start + 1) {
+            double join = join(start, own);
+            double inverse = inverse(k, ground + join, fed);
+            share[start] = join * inverse;
+            if (pass(start, join * inverse, ground, fed)) {
+                touched.add(scheme.members[start]);
+            }
+        } else if (stop == start + 2) {
+            double low = join(start, own);
+            double high = join(start + 1, own);
+            double inverse = inverse(k, ground + low + high, fed);
+            share[start] = low * inverse;
+            share[start + 1] = high * inverse;
+            if (pass(start, low * inverse, ground, fed)
+                    | put(toJoins, scheme.joinInbox[scheme.pairStart[k]], low * inverse * high)) {
+                touched.add(scheme.members[start]);
+            }
+            if (pass(start + 1, high * inverse, ground, fed)) {
+                touched.add(scheme.members[start + 1]);
+            }
+        } else {
+            eliminateOfMany(k, own, ground, fed, touched);
         }
     }
 
-    /** Ranks first to end, of any number of members. */
-    private void eliminate(int first, int end) {
-        double[] f = values;
-        int[] members = scheme.members;
-        int currents = scheme.currentSlots();
-        int joins = scheme.joinSlots();
-        for (int k = first; k < end; k++) {
-            int start = scheme.memberStart[k];
-            int stop = scheme.memberStart[k + 1];
-            double ground = f[k];
-            double fed = f[currents + k];
-            double pivot = ground;
-            for (int m = start; m < stop; m++) {
-                pivot += f[joins + m];
+    private void eliminateOfMany(int k, double[] own, double ground, double fed, RankSet touched) {
+        int start = scheme.memberStart[k];
+        int stop = scheme.memberStart[k + 1];
+        double pivot = ground;
+        for (int m = start; m < stop; m++) {
+            share[m] = join(m, own);
+            pivot += share[m];
+        }
+        double inverse = inverse(k, pivot, fed);
+        int pair = scheme.pairStart[k];
+        for (int m = start; m < stop; m++) {
+            double part = share[m] * inverse;
+            boolean isChanged = pass(m, part, ground, fed);
+            for (int other = m + 1; other < stop; other++) {
+                isChanged |= put(toJoins, scheme.joinInbox[pair++], part * share[other]);
             }
-            double inverse = pivot == 0 ? 0 : 1 / pivot;
-            inversePivot[k] = inverse;
-            int pair = scheme.pairStart[k];
-            for (int m = start; m < stop; m++) {
-                double share = f[joins + m] * inverse;
-                f[members[m]] += share * ground;
-                f[currents + members[m]] += share * fed;
-                for (int other = m + 1; other < stop; other++) {
-                    f[scheme.pairSlot[pair++]] += share * f[joins + other];
-                }
+            share[m] = part;
+            if (isChanged) {
+                touched.add(scheme.members[m]);
             }
         }
+    }
+
+    /** Conductance between a rank and one of its members. */
+    private double join(int m, double[] own) {
+        double join = own[scheme.joinSlots() + m];
+        for (int i = scheme.joinInboxStart[m], end = scheme.joinInboxStart[m + 1]; i < end; i++) {
+            join += toJoins[i];
+        }
+        return join;
+    }
+
+    private double inverse(int k, double pivot, double fed) {
+        double inverse = pivot == 0 ? 0 : 1 / pivot;
+        inversePivot[k] = inverse;
+        fedVolts[k] = fed * inverse;
+        return inverse;
+    }
+
+    /** Passes a member its part of what goes to the chassis and of what is fed in; whether it is another than before. */
+    private boolean pass(int m, double part, double ground, double fed) {
+        int place = 2 * scheme.rankInbox[m];
+        return put(toRanks, place, part * ground) | put(toRanks, place + 1, part * fed);
+    }
+
+    private static boolean put(double[] inbox, int place, double value) {
+        boolean isOther = inbox[place] != value;
+        inbox[place] = value;
+        return isOther;
     }
 
     /**
@@ -135,43 +149,52 @@ final class Factorisation {
     /** Voltage of the ranks that are not watched, once the watched are known. */
     void backSubstituteRest(double[] volts) {
         for (int group = scheme.groupMembers.length - 1; group >= 0; group--) {
-            backSubstitute(
-                    volts, scheme.groupWatchedEnd[group], scheme.groupStart[group + 1], scheme.groupMembers[group]);
+            backSubstitute(fedVolts, volts, group, scheme.groupWatchedEnd[group], scheme.groupStart[group + 1]);
         }
     }
 
     /** Voltage of the watched ranks only. */
     void backSubstituteWatched(double[] volts) {
+        backSubstituteWatched(fedVolts, volts);
+    }
+
+    /**
+     * For watched ranks, a resistance to the chassis that is no less than the true one: that of rank k is 1 / d plus s Z s with
+     * the shares s of its members and their resistances Z, which is at most the sum of s(j) Z(j, j) as no share is below zero
+     * nor all together above one. Too small at a floating island.
+     */
+    void boundOhms(double[] ohms) {
+        backSubstituteWatched(inversePivot, ohms);
+    }
+
+    private void backSubstituteWatched(double[] own, double[] all) {
         for (int group = scheme.groupMembers.length - 1; group >= 0; group--) {
-            backSubstitute(volts, scheme.groupStart[group], scheme.groupWatchedEnd[group], scheme.groupMembers[group]);
+            backSubstitute(own, all, group, scheme.groupStart[group], scheme.groupWatchedEnd[group]);
         }
     }
 
-    /** Ranks first to end, each with so many members. */
-    private void backSubstitute(double[] volts, int first, int end, int count) {
-        double[] f = values;
+    /** For ranks first to end of a group, their own and the shares of their members. */
+    private void backSubstitute(double[] own, double[] all, int group, int first, int end) {
         int[] members = scheme.members;
-        int current = scheme.currentSlots() + first;
+        int count = scheme.groupMembers[group];
         int at = scheme.memberStart[first];
-        int join = scheme.joinSlots() + at;
         if (count == 1) {
             for (int k = first; k < end; k++) {
-                volts[k] = (f[current++] + f[join++] * volts[members[at++]]) * inversePivot[k];
+                all[k] = own[k] + share[at] * all[members[at]];
+                at++;
             }
         } else if (count == 2) {
             for (int k = first; k < end; k++) {
-                volts[k] = (f[current++] + f[join] * volts[members[at]] + f[join + 1] * volts[members[at + 1]])
-                        * inversePivot[k];
+                all[k] = own[k] + share[at] * all[members[at]] + share[at + 1] * all[members[at + 1]];
                 at += 2;
-                join += 2;
             }
         } else {
             for (int k = first; k < end; k++) {
-                double sum = f[current++];
-                for (int m = 0; m < count; m++) {
-                    sum += f[join++] * volts[members[at++]];
+                double sum = own[k];
+                for (int m = 0; m < count; m++, at++) {
+                    sum += share[at] * all[members[at]];
                 }
-                volts[k] = sum * inversePivot[k];
+                all[k] = sum;
             }
         }
     }

@@ -12,6 +12,9 @@ final class JunctionBranches extends CurvedBranches {
     /** Where a junction that is to conduct is tried first. */
     private static final double KNEE_AMPS = 1e-3;
 
+    /** A junction that carried more than this and is found to carry nothing is tried at zero volts next. */
+    private static final double MOOT_AMPS = 1e-9;
+
     /** At this many n Vt below zero the current is -Is to twelve figures. */
     private static final double BLOCKED_SLOPES = 28;
 
@@ -56,7 +59,7 @@ final class JunctionBranches extends CurvedBranches {
                 return false;
             }
         } else {
-            u = Math.min(byVoltage, kneeVolts[k]);
+            u = Math.min(byVoltage, tangents.touchAmps[k] > MOOT_AMPS ? 0 : kneeVolts[k]);
             amps = is * (Math.exp(u / slopeVolts[k]) - 1);
             if (byVoltage <= u && Math.abs(amps - promised) * slopeVolts[k] <= (amps + is) * missVolts) {
                 return false;
@@ -97,19 +100,9 @@ final class JunctionBranches extends CurvedBranches {
         return ShockleyCurve.LEAK_SIEMENS;
     }
 
-    @Override
-    void addMisses(double[] volts, double[] leaving) {
-        for (int k : own) {
-            if (tangents.active[k]) {
-                double miss = missAmps(k, volts[tangents.from[k]] - volts[tangents.to[k]]);
-                leaving[tangents.from[k]] += miss;
-                leaving[tangents.to[k]] -= miss;
-            }
-        }
-    }
-
     /** The series resistance takes its drop at the promised current; what is left is put to the exponential. */
-    private double missAmps(int k, double branchVolts) {
+    @Override
+    double missAmps(int k, double branchVolts) {
         double promised = tangents.curveAmps(k, branchVolts);
         double u = branchVolts - seriesOhms[k] * promised;
         double is = saturationAmps[k];

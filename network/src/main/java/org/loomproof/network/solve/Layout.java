@@ -123,7 +123,7 @@ final class Layout {
         for (int k = 0; k < curved.length; k++) {
             curveOfBranch[curved[k]] = k;
         }
-        slots = new BranchSlots(scheme, from, to, curved);
+        slots = new BranchSlots(scheme, from, to);
         rules = new BranchRules(allTerms, partOf, firstBranch);
         neighbourhoods = new Neighbourhoods(this);
     }

@@ -41,7 +41,12 @@ final class NewtonIteration {
 
     /** Whether the voltages were found; they are written to {@code volts}. */
     boolean solve(double[] volts) {
-        return solvePlain(volts) || (solveShortened(volts) && solvePlain(volts));
+        return solvePlain(volts, false) || (solveShortened(volts) && solvePlain(volts, false));
+    }
+
+    /** As {@link #solve}, but as closely as {@link Trust#rough} says is enough. */
+    boolean solveRoughly(double[] volts) {
+        return solvePlain(volts, true) || (solveShortened(volts) && solvePlain(volts, true));
     }
 
     /** A few more steps from voltages already found, as far as they still gain on so many volts. */
@@ -53,12 +58,12 @@ final class NewtonIteration {
         }
     }
 
-    private boolean solvePlain(double[] volts) {
+    private boolean solvePlain(double[] volts, boolean roughly) {
         for (int step = 0; step < PLAIN_STEPS; step++) {
             steps++;
             factorisation.refactor();
             factorisation.backSubstituteWatched(volts);
-            if (curves.bend(volts) == 0) {
+            if ((roughly ? curves.bendIfRough(volts) : curves.bend(volts)) == 0) {
                 return true;
             }
         }

@@ -23,7 +23,7 @@ final class PointSolver {
         this.options = options;
         sums = new BranchSums(layout);
         factorisation = new Factorisation(layout, sums);
-        curves = new Curves(layout, sums);
+        curves = new Curves(layout, new Tangents(layout, sums, options), new Firmness(layout, factorisation));
         recollection = new Recollection(layout.neighbourhoods, curves);
         states = new BranchStates(layout, sums, curves, recollection);
         newton = new NewtonIteration(layout, sums, factorisation, curves);
@@ -39,10 +39,7 @@ final class PointSolver {
     boolean solveRoughly(ContactPattern contacts) {
         states.move(contacts);
         recollection.recall();
-        curves.trust(curves.tangents.rough);
-        boolean found = newton.solve(volts);
-        curves.trust(curves.tangents.usual);
-        return found;
+        return newton.solveRoughly(volts);
     }
 
     /** Whether the voltages last found roughly could be found exactly. */

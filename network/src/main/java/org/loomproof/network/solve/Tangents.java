@@ -26,6 +26,14 @@ final class Tangents {
 
     final double[] amps;
 
+    /** A voltage at which it is known by how much each curve differs from its tangent, and that difference. */
+    final double[] missVolts;
+
+    final double[] missAmps;
+
+    /** Over how many volts the slope of each curve changes by its own size, at the least; 0 if that says nothing about it. */
+    final double[] span;
+
     final Trust rough;
     final Trust usual;
 
@@ -34,7 +42,7 @@ final class Tangents {
 
     private final BranchSums sums;
 
-    Tangents(Layout layout, BranchSums sums) {
+    Tangents(Layout layout, BranchSums sums, SolverOptions options) {
         this.sums = sums;
         branch = layout.curved;
         count = branch.length;
@@ -45,8 +53,11 @@ final class Tangents {
         touchAmps = new double[count];
         siemens = new double[count];
         amps = new double[count];
+        missVolts = new double[count];
+        missAmps = new double[count];
+        span = new double[count];
         rough = Trust.rough(count);
-        usual = Trust.usual(count);
+        usual = Trust.usual(count, options);
         narrower = Math.sqrt(usual.missVolts / rough.missVolts);
     }
 
@@ -62,6 +73,7 @@ final class Tangents {
      * @param leak siemens beside the curve
      */
     void place(int k, double volts, double curveAmps, double slope, double leak) {
+        missVolts[k] = Double.NaN;
         touchVolts[k] = volts;
         touchAmps[k] = curveAmps;
         siemens[k] = slope;
@@ -74,6 +86,7 @@ final class Tangents {
      * allowed, as for a curve whose slope changes by its own size over half as many volts.
      */
     void trustAbout(int k, double volts) {
+        span[k] = volts;
         double touch = touchVolts[k];
         double reach = Math.sqrt(volts * rough.missVolts);
         rough.between(k, touch - reach, touch + reach);
@@ -82,6 +95,7 @@ final class Tangents {
 
     /** Trusts a tangent between two voltages, however close it is to be. */
     void trust(int k, double lowVolts, double highVolts) {
+        span[k] = 0;
         rough.between(k, lowVolts, highVolts);
         usual.between(k, lowVolts, highVolts);
     }
