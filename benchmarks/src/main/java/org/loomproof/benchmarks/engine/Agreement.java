@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.loomproof.benchmarks.engine.ReferenceDeck.Style;
 import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.Setting;
@@ -36,8 +35,9 @@ record Agreement(
     static Agreement of(Path driver, Path folder, Network network, List<Setting> settings, List<SolveOutcome> outcomes)
             throws IOException, InterruptedException {
         ReferenceDeck free = new ReferenceDeck(network, Style.EXACT);
-        List<Optional<double[]>> answers =
-                ReferenceRun.of(driver, folder, free, free.states(settings)).answers();
+        List<List<double[]>> answers = ReferenceRun.of(
+                        driver, folder, free.lines(), free.states(settings), free.vectors())
+                .answers();
         List<Integer> restless = new ArrayList<>();
         List<Integer> lost = new ArrayList<>();
         List<Integer> unlike = new ArrayList<>();
@@ -48,7 +48,9 @@ record Agreement(
                 restless.add(k);
                 continue;
             }
-            double most = answers.get(k).map(volts -> difference(point, volts)).orElse(Double.POSITIVE_INFINITY);
+            double most = answers.get(k).isEmpty()
+                    ? Double.POSITIVE_INFINITY
+                    : difference(point, answers.get(k).getFirst());
             if (most <= SAME_VOLTS) {
                 worst = Math.max(worst, most);
             } else {
@@ -57,7 +59,8 @@ record Agreement(
             }
         }
         ReferenceDeck held = new ReferenceDeck(network, Style.HELD);
-        List<Optional<double[]>> again = ReferenceRun.of(driver, folder, held, held.heldStates(unlikePoints))
+        List<List<double[]>> again = ReferenceRun.of(
+                        driver, folder, held.lines(), held.heldStates(unlikePoints), held.vectors())
                 .answers();
         List<Integer> otherContacts = new ArrayList<>();
         List<Integer> apart = new ArrayList<>();
@@ -67,7 +70,7 @@ record Agreement(
                 lost.add(unlike.get(k));
                 continue;
             }
-            double most = difference(point, again.get(k).get());
+            double most = difference(point, again.get(k).getFirst());
             if (most <= SAME_VOLTS) {
                 worst = Math.max(worst, most);
                 otherContacts.add(unlike.get(k));

@@ -94,12 +94,9 @@ final class Comparison {
         double[] ratioLampFree = new double[rounds];
         for (int round = 0; round < rounds; round++) {
             ours[round] = timer.micros();
-            ratio[round] =
-                    ReferenceRun.of(driver, folder, full, full.states(given)).micros() / ours[round];
+            ratio[round] = referenceMicros(full, given) / ours[round];
             double again = timer.micros();
-            ratioLampFree[round] = ReferenceRun.of(driver, folder, lampFree, lampFree.states(given))
-                            .micros()
-                    / again;
+            ratioLampFree[round] = referenceMicros(lampFree, given) / again;
             twoThreads[round] = timer.wallMicros(1) / timer.wallMicros(2);
         }
         Agreement agreement = Agreement.of(driver, folder, network, given, timer.outcomes());
@@ -112,6 +109,11 @@ final class Comparison {
                 spread(ratioLampFree),
                 spread(twoThreads),
                 agreement);
+    }
+
+    private double referenceMicros(ReferenceDeck deck, List<Setting> given) throws IOException, InterruptedException {
+        return ReferenceRun.of(driver, folder, deck.lines(), deck.states(given), deck.vectors())
+                .micros();
     }
 
     /** Least, middle and most. */

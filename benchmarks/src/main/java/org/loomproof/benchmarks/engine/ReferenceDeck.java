@@ -80,7 +80,7 @@ final class ReferenceDeck {
         return network.nodes().stream().skip(1).map(this::name).toList();
     }
 
-    /** One line a setting: what to alter against the one before. Relays move as the reference has it. */
+    /** One line a setting: what to alter against the one before, and the operating point. Relays move as the reference has it. */
     List<String> states(List<Setting> settings) {
         Map<PartId, String> now = new HashMap<>();
         return settings.stream()
@@ -88,7 +88,7 @@ final class ReferenceDeck {
                 .toList();
     }
 
-    /** One line a point, with all contacts where they are at that point. */
+    /** The same for points, with all contacts where they are at that point. */
     List<String> heldStates(List<OperatingPoint> points) {
         Map<PartId, String> now = new HashMap<>();
         return points.stream()
@@ -123,6 +123,7 @@ final class ReferenceDeck {
                 }
             }
         }
+        commands.add("op");
         return String.join(";", commands);
     }
 

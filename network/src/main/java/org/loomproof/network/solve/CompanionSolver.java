@@ -23,14 +23,12 @@ public final class CompanionSolver {
     private final PointSolver points;
     private final List<Term> terms;
     private final boolean[] counts;
-    private final double[] amps;
 
     private CompanionSolver(Layout layout, List<Term> terms) {
         this.layout = layout;
         this.terms = terms;
         points = new PointSolver(layout, SolverOptions.USUAL);
         counts = new boolean[layout.branchCount];
-        amps = new double[layout.branchCount];
     }
 
     public static CompanionSolver of(Network network) {
@@ -134,10 +132,20 @@ public final class CompanionSolver {
         points.stand(branch, siemens, amps);
     }
 
+    /** Begins the next solution at voltages by rank that are thought to come near it. */
+    public void guess(double[] rankVolts) {
+        points.guess(rankVolts);
+    }
+
     /** Whether voltages were found that satisfy Kirchhoff's current law at every node, to 1 uA + 1e-6. */
     public boolean solve() {
-        boolean found = points.solveAfresh() && points.checked();
-        points.takeAmps(amps);
+        return points.solveAfresh() && points.checked();
+    }
+
+    /** Whether voltages were found, from which a checked solution is then sought: that they satisfy the law is not looked at. */
+    public boolean solveUnchecked() {
+        boolean found = points.solveAfresh();
+        points.fill();
         return found;
     }
 
@@ -146,23 +154,28 @@ public final class CompanionSolver {
         return points.volts();
     }
 
-    /** Branch currents last found. Live: copy what is to be kept. */
-    public double[] amps() {
-        return amps;
+    /** Current of a branch at these voltages. */
+    public double branchAmps(int branch) {
+        return points.branchAmps(branch);
+    }
+
+    /** Writes for every branch the i = siemens v + amps that it stands for now. */
+    public void takeStraight(double[] siemens, double[] amps) {
+        points.takeStraight(siemens, amps);
+    }
+
+    /** Ranks of a branch's two ends: where {@link #volts()} holds their voltages. */
+    public int rankFrom(int branch) {
+        return layout.from[branch];
+    }
+
+    public int rankTo(int branch) {
+        return layout.to[branch];
     }
 
     public double branchVolts(int branch) {
         double[] volts = points.volts();
         return volts[layout.from[branch]] - volts[layout.to[branch]];
-    }
-
-    /** For every branch, its voltage in a row of voltages by rank. */
-    public void branchVolts(double[] rankVolts, double[] branchVolts) {
-        int[] from = layout.from;
-        int[] to = layout.to;
-        for (int b = 0; b < branchVolts.length; b++) {
-            branchVolts[b] = rankVolts[from[b]] - rankVolts[to[b]];
-        }
     }
 
     /** The voltage across a threshold's two ends, in size where polarity does not count. */

@@ -72,9 +72,19 @@ final class PointSolver {
         sums.set(branch, siemens, amps);
     }
 
+    /** Moves tangents to where voltages that are only guessed have their curves. */
+    void guess(double[] rankVolts) {
+        curves.bend(rankVolts);
+    }
+
     /** Whether voltages were found for the branches as they stand now. */
     boolean solveAfresh() {
         return newton.solve(volts);
+    }
+
+    /** Finds the voltages that Newton's iteration does not ask for. */
+    void fill() {
+        factorisation.backSubstituteRest(volts);
     }
 
     /** The voltages last found, by rank; live. */
@@ -82,14 +92,16 @@ final class PointSolver {
         return volts;
     }
 
-    /** The current of every branch at these voltages: those of the tangents, which lie closer than curves read off. */
-    void takeAmps(double[] amps) {
-        for (int b = 0; b < amps.length; b++) {
-            amps[b] = branchAmps(b);
+    /** What every branch stands for now, i = siemens v + amps. */
+    void takeStraight(double[] siemens, double[] amps) {
+        for (int b = 0; b < siemens.length; b++) {
+            siemens[b] = sums.siemens(b);
+            amps[b] = sums.amps(b, 0);
         }
     }
 
-    private double branchAmps(int branch) {
+    /** The current of a branch at these voltages: that of the tangent, which lies closer than a curve read off. */
+    double branchAmps(int branch) {
         return sums.amps(branch, volts[layout.from[branch]] - volts[layout.to[branch]]);
     }
 

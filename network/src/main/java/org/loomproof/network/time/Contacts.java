@@ -90,7 +90,7 @@ final class Contacts {
     }
 
     private double drive(int t) {
-        return coil[t] >= 0 ? Math.abs(solver.amps()[coil[t]]) * ohms[t] : solver.thresholdVolts(t);
+        return coil[t] >= 0 ? Math.abs(solver.branchAmps(coil[t])) * ohms[t] : solver.thresholdVolts(t);
     }
 
     /** How far the nearest free drive still is from calling for a change, volts; zero or less once it does. */

@@ -53,10 +53,10 @@ final class Readings {
     }
 
     /** Reads all inputs over a step. */
-    void follow(double from, double to, Step step) {
+    void follow(double from, double to, double[] innerVolts) {
         double inner = from + Step.INNER * (to - from);
         for (Watched each : inputs) {
-            double middle = each.volts(step.innerVolts);
+            double middle = each.volts(innerVolts);
             double last = each.volts(solver.volts());
             between(each, from, each.volts, inner, middle);
             between(each, inner, middle, to, last);

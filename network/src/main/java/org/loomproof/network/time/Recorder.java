@@ -3,38 +3,31 @@ package org.loomproof.network.time;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.loomproof.network.law.Term;
-import org.loomproof.network.netlist.Network;
-import org.loomproof.network.part.Battery;
-import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
-import org.loomproof.network.part.PulsedSource;
 import org.loomproof.network.solve.CompanionSolver;
 
-/** Keeps every step's three points, and adds up the energy of every branch with the weights of the method. */
+/** Keeps every step's three points. */
 final class Recorder {
     private final CompanionSolver solver;
     private final List<Trace.Sample> samples = new ArrayList<>();
     private final List<TimeEvent> events = new ArrayList<>();
-    private final double[] branchJoules;
-    private final double[] windingJoules;
-    private final double[] startVolts;
-    private final double[] startAmps;
-    private final double[] innerBranchVolts;
-    private final double[] endBranchVolts;
+    private final Moving moving;
+    private Steady steady;
+
+    /** Voltages and moving currents at the inner point of the last step tried. */
+    private final double[] innerVolts;
+
+    private final double[] innerAmps;
     private double storedAtStart;
     private Set<PartId> passedAtStart = Set.of();
     private double cutJoules;
-    private double turnedOver;
 
     Recorder(CompanionSolver solver) {
         this.solver = solver;
-        branchJoules = new double[solver.branchCount()];
-        windingJoules = new double[solver.branchCount()];
-        startVolts = new double[solver.branchCount()];
-        startAmps = new double[solver.branchCount()];
-        innerBranchVolts = new double[solver.branchCount()];
-        endBranchVolts = new double[solver.branchCount()];
+        moving = new Moving(solver);
+        steady = new Steady(moving);
+        innerVolts = new double[solver.rankCount()];
+        innerAmps = new double[moving.count()];
     }
 
     List<TimeEvent> events() {
@@ -51,72 +44,38 @@ final class Recorder {
         cutJoules += joules;
     }
 
-    /** The instant after a jump, or the first one. */
-    void start(double seconds) {
-        samples.add(new Trace.Sample(
-                seconds, Trace.Kind.START, solver.volts().clone(), solver.amps().clone()));
-        solver.branchVolts(solver.volts(), startVolts);
-        System.arraycopy(solver.amps(), 0, startAmps, 0, startAmps.length);
-    }
-
-    /** A step taken. */
-    void step(double from, double to, Step step) {
-        double h = to - from;
-        samples.add(new Trace.Sample(
-                from + Step.INNER * h, Trace.Kind.INNER, step.innerVolts.clone(), step.innerAmps.clone()));
-        double[] amps = solver.amps();
-        samples.add(new Trace.Sample(to, Trace.Kind.END, solver.volts().clone(), amps.clone()));
-        solver.branchVolts(step.innerVolts, innerBranchVolts);
-        solver.branchVolts(solver.volts(), endBranchVolts);
-        for (int b = 0; b < branchJoules.length; b++) {
-            double joules = h
-                    * (Step.WEIGHT_START * (startVolts[b] * startAmps[b] + innerBranchVolts[b] * step.innerAmps[b])
-                            + Step.WEIGHT_END * endBranchVolts[b] * amps[b]);
-            branchJoules[b] += joules;
-            Term term = solver.term(b);
-            double ohms = ohms(term);
-            if (ohms > 0) {
-                windingJoules[b] += h
-                        * ohms
-                        * (Step.WEIGHT_START * (startAmps[b] * startAmps[b] + step.innerAmps[b] * step.innerAmps[b])
-                                + Step.WEIGHT_END * amps[b] * amps[b]);
-                turnedOver += Math.abs(joules);
-            }
-            startVolts[b] = endBranchVolts[b];
+    /** The instant after a jump, or the first one; whether parts were switched, and not only sources jumped. */
+    void start(double seconds, boolean switched) {
+        if (switched) {
+            steady = new Steady(moving);
         }
-        System.arraycopy(amps, 0, startAmps, 0, startAmps.length);
+        keep(seconds, Trace.Kind.START);
     }
 
-    /** The resistance inside a branch that stores; zero for all others. */
-    private static double ohms(Term term) {
-        return switch (term) {
-            case Term.Coil coil -> coil.ohms();
-            case Term.Capacitance capacitance -> capacitance.seriesOhms();
-            case Term.Conductance c -> 0;
-            case Term.Throw t -> 0;
-            case Term.Junction j -> 0;
-            case Term.Filament f -> 0;
-            case Term.Channel c -> 0;
-        };
+    /** Takes note of the present solution as the inner point of a step that may come to be taken. */
+    void inner() {
+        System.arraycopy(solver.volts(), 0, innerVolts, 0, innerVolts.length);
+        moving.takeAmps(innerAmps);
+    }
+
+    double[] innerVolts() {
+        return innerVolts;
+    }
+
+    /** A step taken, the last one tried. */
+    void step(double from, double to) {
+        double inner = from + Step.INNER * (to - from);
+        samples.add(new Trace.Sample(inner, Trace.Kind.INNER, innerVolts.clone(), innerAmps.clone(), steady));
+        keep(to, Trace.Kind.END);
+    }
+
+    private void keep(double seconds, Trace.Kind kind) {
+        double[] amps = new double[moving.count()];
+        moving.takeAmps(amps);
+        samples.add(new Trace.Sample(seconds, kind, solver.volts().clone(), amps, steady));
     }
 
     Trace trace(double storedAtEnd) {
-        Network network = solver.network();
-        double delivered = 0;
-        double dissipated = cutJoules;
-        double[] partJoules = new double[network.parts().size()];
-        for (int b = 0; b < branchJoules.length; b++) {
-            int part = solver.partOf(b);
-            partJoules[part] += branchJoules[b];
-            Part each = network.parts().get(part);
-            boolean source = each instanceof Battery || each instanceof PulsedSource;
-            if (source) {
-                delivered -= branchJoules[b];
-            } else {
-                dissipated += ohms(solver.term(b)) > 0 ? windingJoules[b] : branchJoules[b];
-            }
-        }
-        EnergyBalance energy = new EnergyBalance(delivered, dissipated, storedAtEnd - storedAtStart, turnedOver);
-        return new Trace(solver, samples, events, energy, partJoules, passedAtStart);
+        return new Trace(solver, samples, events, storedAtEnd - storedAtStart, cutJoules, passedAtStart);
     }
 }

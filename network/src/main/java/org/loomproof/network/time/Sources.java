@@ -104,6 +104,12 @@ final class Sources {
     }
 
     private final List<Source> sources = new ArrayList<>();
+    private final List<Shaped> shaped = new ArrayList<>();
+
+    /** The next corner after any time from one until then; empty before it is first asked for. */
+    private double cornersFrom = Double.POSITIVE_INFINITY;
+
+    private double nextCorner = Double.NEGATIVE_INFINITY;
 
     Sources(CompanionSolver solver, Map<PartId, Waveform> supplies) {
         Network network = solver.network();
@@ -112,7 +118,8 @@ final class Sources {
             int branch = solver.firstBranch(part);
             Waveform shape = supplies.get(each.id());
             if (shape != null) {
-                sources.add(new Shaped(branch, siemens(solver, branch), shape));
+                shaped.add(new Shaped(branch, siemens(solver, branch), shape));
+                sources.add(shaped.getLast());
             } else if (each instanceof PulsedSource pulsed) {
                 sources.add(new Pulsed(branch, siemens(solver, branch), pulsed, part));
             }
@@ -124,6 +131,7 @@ final class Sources {
     }
 
     void configure(Setting setting) {
+        nextCorner = Double.NEGATIVE_INFINITY;
         for (Source source : sources) {
             if (source instanceof Pulsed pulsed) {
                 pulsed.stated = !Double.isNaN(setting.stated(pulsed.part));
@@ -131,26 +139,45 @@ final class Sources {
         }
     }
 
-    /** Puts every source at its voltage of a time; at a jump that before or that after it. */
-    void stand(CompanionSolver solver, double seconds, boolean afterJump) {
+    /** Puts every source at its voltage just after a time. */
+    void jump(CompanionSolver solver, double seconds) {
         for (Source source : sources) {
-            boolean free = !(source instanceof Pulsed pulsed && pulsed.stated);
-            if (free && solver.counts(source.branch)) {
-                solver.stand(source.branch, source.siemens, -source.siemens * source.volts(seconds, afterJump));
-            }
+            stand(solver, source, source.volts(seconds, true));
+        }
+    }
+
+    /** Puts every source that changes between its jumps at its voltage of a time; at a jump that before it. */
+    void follow(CompanionSolver solver, double seconds) {
+        for (Shaped source : shaped) {
+            stand(solver, source, source.volts(seconds, false));
+        }
+    }
+
+    private static void stand(CompanionSolver solver, Source source, double volts) {
+        boolean free = !(source instanceof Pulsed pulsed && pulsed.stated);
+        if (free && solver.counts(source.branch)) {
+            solver.stand(source.branch, source.siemens, -source.siemens * volts);
         }
     }
 
     /** The next time at which some source jumps or bends, or infinity. */
     double nextCorner(double seconds) {
-        double next = Double.POSITIVE_INFINITY;
-        for (Source source : sources) {
-            next = Math.min(next, source.nextCorner(seconds));
+        if (!(cornersFrom <= seconds && seconds < nextCorner)) {
+            cornersFrom = seconds;
+            nextCorner = Double.POSITIVE_INFINITY;
+            for (Source source : sources) {
+                nextCorner = Math.min(nextCorner, source.nextCorner(seconds));
+            }
         }
-        return next;
+        return nextCorner;
     }
 
-    boolean jump(double seconds) {
-        return sources.stream().anyMatch(source -> source.jumps(seconds));
+    boolean jumps(double seconds) {
+        for (Source source : sources) {
+            if (source.jumps(seconds)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -1,7 +1,6 @@
 package org.loomproof.network.time;
 
 import java.util.Arrays;
-import java.util.List;
 import org.loomproof.network.solve.CompanionSolver;
 
 /**
@@ -42,37 +41,48 @@ final class Step {
 
     private static final double BEND_FLOOR_VOLTS = 0.5;
 
-    /** Filaments and their networks agree after three or four turns. */
+    private static final double FIRST_PART = 2;
+
+    /** Filaments and their networks agree after one or two turns. */
     private static final int MOST_TURNS = 30;
 
     private final CompanionSolver solver;
     private final Sources sources;
     private final Margins margins;
-    private final Store[] stores;
+    private final StoreKind[] stores;
     private final double tolerance;
 
-    /** Voltages and currents at the inner point of the last step tried. */
-    final double[] innerVolts;
-
-    final double[] innerAmps;
+    private final Recorder recorder;
     private final double[] startVolts;
     private final double[] largestVolts;
+
+    /** Of each voltage at the end of the last step. */
+    private final double[] slopes;
+
+    private final double[] guess;
     private final double bendAllowed;
     private double innerMargin;
     private double endMargin;
 
-    Step(CompanionSolver solver, Sources sources, Margins margins, List<Store> stores, double tolerance) {
+    Step(
+            CompanionSolver solver,
+            Sources sources,
+            Margins margins,
+            Recorder recorder,
+            StoreKind[] stores,
+            double tolerance) {
         this.solver = solver;
         this.sources = sources;
         this.margins = margins;
-        this.stores = stores.toArray(Store[]::new);
+        this.recorder = recorder;
+        this.stores = stores;
         this.tolerance = tolerance;
         bendAllowed = BEND_PART * Math.cbrt(tolerance * tolerance);
         startVolts = new double[solver.rankCount()];
+        slopes = new double[solver.rankCount()];
+        guess = new double[solver.rankCount()];
         largestVolts = new double[solver.rankCount()];
         Arrays.fill(largestVolts, BEND_FLOOR_VOLTS);
-        innerVolts = new double[solver.rankCount()];
-        innerAmps = new double[solver.branchCount()];
     }
 
     /** How far events still are, see {@link Margins}. */
@@ -82,22 +92,36 @@ final class Step {
 
     /** Finds voltages, currents and rates just after a time, with all stores as they are. */
     boolean freeze(double seconds) {
-        sources.stand(solver, seconds, true);
-        for (Store store : stores) {
-            store.stand(solver, 0, store.value);
+        sources.jump(solver, seconds);
+        for (StoreKind kind : stores) {
+            kind.freeze();
         }
         if (!solver.solve()) {
             return false;
         }
-        for (Store store : stores) {
-            store.read(solver, 0, store.value);
-            if (!solver.counts(store.branch)) {
-                store.value = store.foundValue;
-            }
-            store.rate = store.foundRate;
+        for (StoreKind kind : stores) {
+            kind.frozen();
         }
+        Arrays.fill(slopes, 0);
         start();
         return true;
+    }
+
+    /** Along straight lines from voltages at their slopes, volts a second. */
+    private void guess(double[] volts, double[] slopes, double seconds) {
+        for (int k = 0; k < guess.length; k++) {
+            guess[k] = volts[k] + seconds * slopes[k];
+        }
+        solver.guess(guess);
+    }
+
+    /** Along the line from the beginning through the inner point. */
+    private void guessEnd() {
+        double[] innerVolts = recorder.innerVolts();
+        for (int k = 0; k < guess.length; k++) {
+            guess[k] = startVolts[k] + (innerVolts[k] - startVolts[k]) / C;
+        }
+        solver.guess(guess);
     }
 
     private void start() {
@@ -111,6 +135,7 @@ final class Step {
     /** How far the inner point's voltages lie off the straight line, as a part of what is allowed. */
     private double bend() {
         double[] volts = solver.volts();
+        double[] innerVolts = recorder.innerVolts();
         double worst = 0;
         for (int k = 0; k < startVolts.length; k++) {
             double off = Math.abs(innerVolts[k] - ((1 - C) * startVolts[k] + C * volts[k]));
@@ -126,61 +151,51 @@ final class Step {
      */
     double attempt(double from, double seconds) {
         double d = D * seconds;
-        if (!stage(from + C * seconds, d, true)) {
+        sources.follow(solver, from + C * seconds);
+        guess(startVolts, slopes, C * seconds);
+        for (StoreKind kind : stores) {
+            kind.toInner(d);
+        }
+        if (!turn(d, false)) {
             return Double.NaN;
         }
         innerMargin = margins.least();
-        System.arraycopy(solver.volts(), 0, innerVolts, 0, innerVolts.length);
-        System.arraycopy(solver.amps(), 0, innerAmps, 0, innerAmps.length);
-        if (!stage(from + seconds, d, false)) {
+        recorder.inner();
+        sources.follow(solver, from + seconds);
+        guessEnd();
+        for (StoreKind kind : stores) {
+            kind.toEnd(d, FROM_INNER, FROM_START);
+        }
+        if (!turn(d, true)) {
             return Double.NaN;
         }
         endMargin = margins.least();
         // It grows as the square of the step, the stores' error as the cube.
         double bend = bend();
         double worst = bend * Math.sqrt(bend);
-        for (Store store : stores) {
-            double error = K * seconds * (store.rate / C - store.innerRate / (C * (1 - C)) + store.endRate / (1 - C));
-            worst = Math.max(worst, Math.abs(error) / (tolerance * Math.max(store.scale, Math.abs(store.endValue))));
+        double k = K * seconds;
+        for (StoreKind kind : stores) {
+            double error = kind.worstError(k / C, -k / (C * (1 - C)), k / (1 - C));
+            worst = Math.max(worst, error / tolerance);
         }
         return worst;
     }
 
-    private boolean stage(double at, double d, boolean inner) {
-        sources.stand(solver, at, false);
-        for (Store store : stores) {
-            store.stand(solver, d, start(store, d, inner));
-        }
+    /** Solves until companions and solution agree; only an end is an answer, and checked. */
+    private boolean turn(double d, boolean end) {
         for (int turn = 0; turn < MOST_TURNS; turn++) {
-            if (!solver.solve()) {
+            if (!(end ? solver.solve() : solver.solveUnchecked())) {
                 return false;
             }
             boolean again = false;
-            for (Store store : stores) {
-                again |= store.read(solver, d, start(store, d, inner));
+            for (StoreKind kind : stores) {
+                again |= kind.read(d);
             }
             if (!again) {
-                keep(inner);
                 return true;
             }
         }
         return false;
-    }
-
-    private static double start(Store store, double d, boolean inner) {
-        return inner ? store.value + d * store.rate : FROM_INNER * store.innerValue + FROM_START * store.value;
-    }
-
-    private void keep(boolean inner) {
-        for (Store store : stores) {
-            if (inner) {
-                store.innerValue = store.foundValue;
-                store.innerRate = store.foundRate;
-            } else {
-                store.endValue = store.foundValue;
-                store.endRate = store.foundRate;
-            }
-        }
     }
 
     /** The least margin at the inner point, then at the end, of the last step tried. */
@@ -192,28 +207,27 @@ final class Step {
         return endMargin;
     }
 
-    void take() {
-        for (Store store : stores) {
-            store.take();
+    void take(double seconds) {
+        double[] innerVolts = recorder.innerVolts();
+        double[] volts = solver.volts();
+        for (int k = 0; k < slopes.length; k++) {
+            slopes[k] = (volts[k] - innerVolts[k]) / ((1 - C) * seconds);
+        }
+        for (StoreKind kind : stores) {
+            kind.take();
         }
         start();
     }
 
-    /** A first step after a jump: each store moves by about what the tolerance lets a straight line be wrong. */
+    /**
+     * A first step after a jump. In an exponential of time constant T a step h is out by about 0.04 (h / T)^3; of that the
+     * tolerance allows {@code FIRST_PART} cubed.
+     */
     double firstSeconds() {
         double least = Double.POSITIVE_INFINITY;
-        for (Store store : stores) {
-            double move = 0.5 * Math.sqrt(tolerance) * store.scale;
-            least = Math.min(least, move / Math.abs(store.rate));
+        for (StoreKind kind : stores) {
+            least = Math.min(least, kind.leastSeconds());
         }
-        return least;
-    }
-
-    double joules() {
-        double sum = 0;
-        for (Store store : stores) {
-            sum += store.joules();
-        }
-        return sum;
+        return FIRST_PART * Math.cbrt(tolerance) * least;
     }
 }

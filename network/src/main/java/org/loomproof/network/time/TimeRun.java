@@ -1,17 +1,11 @@
 package org.loomproof.network.time;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.loomproof.network.law.FilamentHeat;
-import org.loomproof.network.law.Term;
 import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.Setting;
-import org.loomproof.network.part.Fuse;
-import org.loomproof.network.part.Lamp;
-import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.solve.CompanionSolver;
 import org.loomproof.network.solve.OperatingPoint;
@@ -27,8 +21,7 @@ final class TimeRun {
     private final double end;
     private final Solver starts;
     private final CompanionSolver solver;
-    private final List<Store> stores = new ArrayList<>();
-    private final List<FuseWatch> fuses = new ArrayList<>();
+    private final Stores stores;
     private final Sources sources;
     private final Contacts contacts;
     private final Machines machines;
@@ -36,12 +29,8 @@ final class TimeRun {
     private final Recorder recorder;
     private final Step step;
     private final EventSearch search;
-    private final Set<PartId> opened = new LinkedHashSet<>();
     private int moment;
     private double now;
-
-    /** A fuse with a band, and how far it has come. */
-    private record FuseWatch(Fuse fuse, FuseStore store) {}
 
     TimeRun(Solver starts, CompanionSolver solver, Timeline timeline, double end, TimeOptions options) {
         this.starts = starts;
@@ -50,36 +39,14 @@ final class TimeRun {
         this.timeline = timeline;
         this.options = options;
         this.end = end;
-        for (int b = 0; b < solver.branchCount(); b++) {
-            addStore(b);
-        }
+        stores = Stores.of(solver, options.fuses());
         sources = new Sources(solver, timeline.supplies());
         contacts = new Contacts(solver);
         machines = new Machines(solver, timeline.machines());
         recorder = new Recorder(solver);
         readings = new Readings(solver, recorder.events());
-        step = new Step(solver, sources, this::margin, stores, options.tolerance());
+        step = new Step(solver, sources, this::margin, recorder, stores.kinds(), options.tolerance());
         search = new EventSearch(step);
-    }
-
-    private void addStore(int branch) {
-        Part part = network.parts().get(solver.partOf(branch));
-        switch (solver.term(branch)) {
-            case Term.Coil coil -> stores.add(new CoilStore(branch, coil.ohms(), coil.henries()));
-            case Term.Capacitance c -> stores.add(new CapacitorStore(branch, c.farads(), c.seriesOhms()));
-            case Term.Filament f -> stores.add(new FilamentStore(branch, FilamentHeat.of((Lamp) part)));
-            case Term.Conductance c -> {
-                if (part instanceof Fuse fuse && fuse.band().isPresent()) {
-                    FuseStore store =
-                            new FuseStore(branch, fuse.ratingAmps(), fuse.band().get(), options.fuses());
-                    stores.add(store);
-                    fuses.add(new FuseWatch(fuse, store));
-                }
-            }
-            case Term.Throw t -> {}
-            case Term.Junction j -> {}
-            case Term.Channel c -> {}
-        }
     }
 
     TimeOutcome run() {
@@ -97,7 +64,7 @@ final class TimeRun {
             beginWithNothing();
         }
         Optional<Reason> stopped = advance();
-        Trace trace = recorder.trace(step.joules());
+        Trace trace = recorder.trace(stores.joules());
         return stopped.<TimeOutcome>map(reason -> new TimeOutcome.GaveUp(trace, now, reason))
                 .orElseGet(() -> new TimeOutcome.Finished(trace));
     }
@@ -106,29 +73,30 @@ final class TimeRun {
         solver.begin(point);
         contacts.begin(t -> CompanionSolver.isPassed(point, t));
         configureParts(setting);
-        for (Store store : stores) {
-            double volts = solver.branchVolts(store.branch);
-            boolean counts = solver.counts(store.branch);
-            store.begin(
-                    switch (store) {
-                        case CoilStore coil -> counts ? volts / coil.ohms : 0;
-                        case CapacitorStore capacitor -> counts ? volts : 0;
-                        case FilamentStore filament -> filament.heat.steadyShare(counts ? volts : 0);
-                        case FuseStore fuse -> 0;
-                    });
+        for (int k = 0; k < stores.coils().count; k++) {
+            CoilStores coils = stores.coils();
+            coils.begin(k, coils.counts[k] ? coils.steadyAmps(k, coils.volts(k)) : 0);
+        }
+        for (int k = 0; k < stores.capacitors().count; k++) {
+            CapacitorStores capacitors = stores.capacitors();
+            capacitors.begin(k, capacitors.counts[k] ? capacitors.volts(k) : 0);
+        }
+        for (int k = 0; k < stores.filaments().count; k++) {
+            FilamentStores filaments = stores.filaments();
+            filaments.begin(k, filaments.steadyShare(k, filaments.counts[k] ? filaments.volts(k) : 0));
         }
     }
 
     private void beginWithNothing() {
         contacts.begin(t -> false);
-        for (Store store : stores) {
-            store.begin(store instanceof FilamentStore filament ? filament.heat.coldShare() : 0);
+        for (int k = 0; k < stores.filaments().count; k++) {
+            stores.filaments().begin(k, stores.filaments().coldShare(k));
         }
     }
 
     /** From the beginning to the end, or to a reason to stop. */
     private Optional<Reason> advance() {
-        recorder.begin(step.joules(), contacts.passed());
+        recorder.begin(stores.joules(), contacts.passed());
         Optional<Reason> trouble = settleInstant(true);
         double longest = Math.min(options.longestStep(), end / 100);
         double h = Math.min(longest, step.firstSeconds());
@@ -152,9 +120,9 @@ final class TimeRun {
             double taken = search.firstEvent(now, seconds);
             boolean found = taken < seconds || step.endMargin() <= 0;
             double reached = taken < seconds || seconds < left ? now + taken : stop;
-            step.take();
-            recorder.step(now, reached, step);
-            readings.follow(now, reached, step);
+            step.take(taken);
+            recorder.step(now, reached);
+            readings.follow(now, reached, recorder.innerVolts());
             now = reached;
             // A step cut short, by an event or by what was known to come, says nothing against the length it had.
             h = seconds < h || found ? Math.max(h, seconds * shrink(error)) : seconds * shrink(error);
@@ -172,7 +140,7 @@ final class TimeRun {
 
     /** How much longer or shorter the next step may be for the error of this one. */
     private static double shrink(double error) {
-        return Math.min(4, Math.max(0.2, 0.9 / Math.cbrt(Math.max(error, 1e-9))));
+        return Math.min(8, Math.max(0.2, 0.95 / Math.cbrt(Math.max(error, 1e-9))));
     }
 
     /** No step is shorter: some roundings of the time. */
@@ -182,12 +150,7 @@ final class TimeRun {
 
     private double margin() {
         double least = Math.min(contacts.margin(), machines.margin());
-        for (FuseWatch watch : fuses) {
-            if (!opened.contains(watch.fuse().id())) {
-                least = Math.min(least, 1 - watch.store().foundValue);
-            }
-        }
-        return least;
+        return Math.min(least, stores.fuses().margin());
     }
 
     /** The next time at which something is known to happen, or the end. */
@@ -208,47 +171,39 @@ final class TimeRun {
                 || contacts.nextDue() <= now
                 || machines.nextTimer() <= now
                 || machines.margin() <= 0
-                || fuses.stream().anyMatch(this::opens)
-                || sources.jump(now);
-    }
-
-    private boolean opens(FuseWatch watch) {
-        return watch.store().value >= 1 && !opened.contains(watch.fuse().id());
+                || stores.fuses().opens()
+                || sources.jumps(now);
     }
 
     /** Moves all that moves at this time, and what that moves in turn, until nothing does. */
     private Optional<Reason> settleInstant(boolean first) {
         int bound = 16 + 2 * solver.thresholdCount() + 4 * timeline.machines().size();
         Set<PartId> moving = new LinkedHashSet<>();
+        boolean everSwitched = first;
         for (int round = 0; round < bound; round++) {
-            boolean changed = round == 0;
+            boolean switched = first && round == 0;
             while (moment + 1 < timeline.moments().size()
                     && timeline.moments().get(moment + 1).seconds() <= now) {
                 moment++;
                 recorder.events().add(new TimeEvent.SettingChanged(now));
-                changed = true;
+                switched = true;
             }
             List<PartId> moved = contacts.move(now, recorder.events());
             if (round > 2) {
                 moving.addAll(moved);
             }
-            changed |= !moved.isEmpty();
-            for (FuseWatch watch : fuses) {
-                if (opens(watch)) {
-                    opened.add(watch.fuse().id());
-                    recorder.events()
-                            .add(new TimeEvent.FuseOpened(now, watch.fuse().id()));
-                    changed = true;
-                }
-            }
+            switched |= !moved.isEmpty();
+            switched |= stores.fuses().move(now, recorder.events());
             // Before the first solution inputs read nothing yet.
-            changed |= !(first && round == 0) && machines.move(now, recorder.events());
-            if (!changed) {
-                recorder.start(now);
+            switched |= !(first && round == 0) && machines.move(now, recorder.events());
+            everSwitched |= switched;
+            if (switched) {
+                configure();
+            } else if (round > 0) {
+                recorder.start(now, everSwitched);
                 readings.jump(now);
                 return Optional.empty();
             }
-            configure();
             if (!step.freeze(now)) {
                 return Optional.of(
                         cutCoil().<Reason>map(TimeOutcome.NoWayForCurrent::new).orElseGet(TimeOutcome.NoVoltages::new));
@@ -264,13 +219,11 @@ final class TimeRun {
 
     /** A coil whose current would need an absurd voltage to go on. */
     private Optional<PartId> cutCoil() {
-        for (Store store : stores) {
-            if (store instanceof CoilStore coil && solver.counts(coil.branch)) {
-                boolean absurd = Math.abs(solver.branchVolts(coil.branch)) > NO_WAY_VOLTS;
-                if (absurd) {
-                    return Optional.of(
-                            network.parts().get(solver.partOf(coil.branch)).id());
-                }
+        CoilStores coils = stores.coils();
+        for (int k = 0; k < coils.count; k++) {
+            if (coils.counts[k] && Math.abs(coils.volts(k)) > NO_WAY_VOLTS) {
+                return Optional.of(
+                        network.parts().get(solver.partOf(coils.branch[k])).id());
             }
         }
         return Optional.empty();
@@ -280,33 +233,22 @@ final class TimeRun {
     private static final double NO_WAY_VOLTS = 1e5;
 
     private void configure() {
-        double stored = step.joules();
+        double stored = stores.joules();
         configureParts(machines.worked(timeline.moments().get(moment).setting()));
-        recorder.cut(stored - joulesLeft());
+        recorder.cut(stored - stores.joulesLeft());
     }
 
     private void configureParts(Setting setting) {
         Setting whole = setting;
-        for (PartId fuse : opened) {
+        for (PartId fuse : stores.fuses().opened()) {
             whole = whole.broken(fuse);
         }
         contacts.configure(whole);
         sources.configure(whole);
-        for (Store store : stores) {
-            if (store instanceof CoilStore coil) {
-                double stated = whole.stated(solver.partOf(coil.branch));
-                coil.ohms = Double.isNaN(stated) ? ((Term.Coil) solver.term(coil.branch)).ohms() : stated;
-            }
-        }
+        stores.coils().configure(whole);
         solver.configure(whole, contacts::isPassed);
-    }
-
-    private double joulesLeft() {
-        double sum = 0;
-        for (Store store : stores) {
-            boolean gone = store instanceof CoilStore && !solver.counts(store.branch);
-            sum += gone ? 0 : store.joules();
+        for (StoreKind kind : stores.kinds()) {
+            kind.configure();
         }
-        return sum;
     }
 }

@@ -29,18 +29,23 @@ public final class Trace {
         END
     }
 
-    /** One point: voltages by rank, currents by branch. */
+    /**
+     * One point: voltages by rank, and the currents of those branches that are not the same resistance all the time between two
+     * jumps. The others' currents follow from their voltages.
+     */
     static final class Sample {
         private final double seconds;
         private final Kind kind;
         private final double[] volts;
-        private final double[] amps;
+        private final double[] movingAmps;
+        private final Steady steady;
 
-        Sample(double seconds, Kind kind, double[] volts, double[] amps) {
+        Sample(double seconds, Kind kind, double[] volts, double[] movingAmps, Steady steady) {
             this.seconds = seconds;
             this.kind = kind;
             this.volts = volts;
-            this.amps = amps;
+            this.movingAmps = movingAmps;
+            this.steady = steady;
         }
 
         double seconds() {
@@ -55,8 +60,9 @@ public final class Trace {
             return volts;
         }
 
-        double[] amps() {
-            return amps;
+        double amps(int branch) {
+            int moving = steady.moving.indexOf(branch);
+            return moving >= 0 ? movingAmps[moving] : steady.amps(branch, volts);
         }
     }
 
@@ -75,22 +81,22 @@ public final class Trace {
     private final CompanionSolver layout;
     private final List<Sample> samples;
     private final List<TimeEvent> events;
-    private final EnergyBalance energy;
-    private final double[] partJoules;
+    private final double storedChange;
+    private final double cutJoules;
     private final Set<PartId> passedAtStart;
 
     Trace(
             CompanionSolver layout,
             List<Sample> samples,
             List<TimeEvent> events,
-            EnergyBalance energy,
-            double[] partJoules,
+            double storedChange,
+            double cutJoules,
             Set<PartId> passedAtStart) {
         this.layout = layout;
         this.samples = List.copyOf(samples);
         this.events = List.copyOf(events);
-        this.energy = energy;
-        this.partJoules = partJoules;
+        this.storedChange = storedChange;
+        this.cutJoules = cutJoules;
         this.passedAtStart = Set.copyOf(passedAtStart);
     }
 
@@ -125,13 +131,14 @@ public final class Trace {
         return events;
     }
 
+    /** Where the energy went; added up anew each time it is asked for. */
     public EnergyBalance energy() {
-        return energy;
+        return new Energies(layout, samples).balance(storedChange, cutJoules);
     }
 
     /** Energy a part took from the network over the whole run, joules; negative for one that gave. */
     public double joules(PartId id) {
-        return partJoules[network().indexOf(id)];
+        return new Energies(layout, samples).ofPart(network().indexOf(id));
     }
 
     /** Voltage against the chassis. */
@@ -168,7 +175,7 @@ public final class Trace {
             branch++;
         }
         int inertia = branch - 2; // the load beside it carries i = g e
-        return at(seconds, sample -> sample.amps()[inertia]) / motor.loadSiemens() / motor.ratedBackVolts();
+        return at(seconds, sample -> sample.amps(inertia)) / motor.loadSiemens() / motor.ratedBackVolts();
     }
 
     /** Where a relay's contacts are at a time; while they move, where they were. */
@@ -221,10 +228,10 @@ public final class Trace {
             double sum = 0;
             for (int b = first; b < end; b++) {
                 if (layout.term(b).from() == pin) {
-                    sum += sample.amps()[b];
+                    sum += sample.amps(b);
                 }
                 if (layout.term(b).to() == pin) {
-                    sum -= sample.amps()[b];
+                    sum -= sample.amps(b);
                 }
             }
             return sum;

@@ -15,11 +15,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomproof.network.part.Node;
-import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.Relay;
-import org.loomproof.network.part.RelayPosition;
-import org.loomproof.network.part.Switch;
-import org.loomproof.network.reference.RandomCourse.Course;
 import org.loomproof.network.time.TimeEvent;
 import org.loomproof.network.time.TimeEvent.CoilCalled;
 import org.loomproof.network.time.TimeOptions;
@@ -62,7 +58,7 @@ class CourseComparisonTest {
         int count = Sample.count(SAMPLE, FULL);
         for (long seed = 1; seed <= count; seed++) {
             Course course = RandomCourse.of(seed, 3 + (int) (seed % 14));
-            TimeOutcome outcome = TimeSolver.of(course.network()).run(course.timeline(), RandomCourse.END, OPTIONS);
+            TimeOutcome outcome = TimeSolver.of(course.network()).run(course.timeline(), course.seconds(), OPTIONS);
             if (outcome instanceof TimeOutcome.GaveUp gaveUp && gaveUp.reason() instanceof TimeOutcome.Chattering) {
                 // An output whose own supply falls when it drives: the reference knows no such thing.
                 chattering.add(seed);
@@ -70,8 +66,8 @@ class CourseComparisonTest {
             }
             assertThat(outcome).as("seed %s", seed).isInstanceOf(TimeOutcome.Finished.class);
             Trace trace = outcome.finishedTrace();
-            CourseDeck deck = deck(course, trace);
-            Optional<List<double[]>> rows = run(deck, seed);
+            CourseDeck deck = new CourseDeck(course, trace);
+            Optional<List<double[]>> rows = run(course, deck, seed);
             if (rows.isEmpty()) {
                 setAside.add(seed);
                 continue;
@@ -88,27 +84,12 @@ class CourseComparisonTest {
         assertThat(calls).isPositive();
     }
 
-    private static CourseDeck deck(Course course, Trace trace) {
-        List<Double> times =
-                trace.events().stream().map(TimeEvent::seconds).sorted().toList();
-        CourseDeck.Positions positions = id -> CourseDeck.OnOff.of(times, t -> isOn(course, trace, id, t));
-        return new CourseDeck(course.network(), positions, course.supplies());
-    }
-
-    private static boolean isOn(Course course, Trace trace, PartId id, double seconds) {
-        return switch (course.network().part(id)) {
-            case Relay relay -> trace.relayPosition(id, seconds) == RelayPosition.PULLED_IN;
-            case Switch contact -> course.isOn(id, seconds);
-            default -> course.isOn(id, seconds) && trace.isAwake(id, seconds);
-        };
-    }
-
     /** What the reference wrote, a row a moment, time first; empty when it gave up. */
-    private Optional<List<double[]>> run(CourseDeck deck, long seed) {
+    private Optional<List<double[]>> run(Course course, CourseDeck deck, long seed) {
         try {
             Path output = folder.resolve("course" + seed + ".txt");
             Path file = folder.resolve("course" + seed + ".cir");
-            Files.writeString(file, deck.text(RandomCourse.END, LONGEST_STEP, output.toString()));
+            Files.writeString(file, deck.text(LONGEST_STEP, output.toString()));
             Process process = new ProcessBuilder("ngspice", "-b", file.toString())
                     .redirectErrorStream(true)
                     .redirectOutput(folder.resolve("said.txt").toFile())
@@ -127,7 +108,7 @@ class CourseComparisonTest {
                 }
             }
             Files.delete(output);
-            return rows.isEmpty() || rows.getLast()[0] < RandomCourse.END * 0.999
+            return rows.isEmpty() || rows.getLast()[0] < course.seconds() * 0.999
                     ? Optional.empty()
                     : Optional.of(rows);
         } catch (IOException | InterruptedException e) {

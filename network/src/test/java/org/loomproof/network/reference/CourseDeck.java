@@ -29,10 +29,13 @@ import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.PulsedSource;
 import org.loomproof.network.part.Relay;
+import org.loomproof.network.part.RelayPosition;
 import org.loomproof.network.part.Resistor;
 import org.loomproof.network.part.Switch;
 import org.loomproof.network.part.Wire;
 import org.loomproof.network.part.Zener;
+import org.loomproof.network.time.TimeEvent;
+import org.loomproof.network.time.Trace;
 import org.loomproof.network.time.Waveform;
 
 /**
@@ -40,7 +43,7 @@ import org.loomproof.network.time.Waveform;
  * abrupt switches make the reference give up. When a relay's contacts move is told to it; whether the coil calls for that at
  * the same time is what is compared.
  */
-final class CourseDeck {
+public final class CourseDeck {
     /** Time a contact takes to conduct or to stop. */
     private static final double EDGE_SECONDS = 1e-6;
 
@@ -48,7 +51,7 @@ final class CourseDeck {
     private static final double OFF_GATE_VOLTS = -60;
 
     /** When something is on: at the start, and each time at which it changes. */
-    record OnOff(boolean atStart, List<Double> changes) {
+    private record OnOff(boolean atStart, List<Double> changes) {
         static OnOff of(List<Double> times, DoublePredicate isOn) {
             List<Double> changes = new ArrayList<>();
             boolean now = isOn.test(0);
@@ -81,29 +84,44 @@ final class CourseDeck {
         }
     }
 
-    /** What a part does in the course: switch closed, output driving, relay pulled in. */
-    interface Positions {
-        OnOff of(PartId part);
-    }
-
+    private final Course course;
+    private final Trace trace;
     private final Network network;
-    private final Positions positions;
-    private final Map<PartId, Waveform> supplies;
+    private final List<Double> times;
     private final StringBuilder text = new StringBuilder();
     private final Map<DiodeModel, String> models = new HashMap<>();
     private final Map<PartId, String> coils = new LinkedHashMap<>();
     private int made;
 
-    CourseDeck(Network network, Positions positions, Map<PartId, Waveform> supplies) {
-        this.network = network;
-        this.positions = positions;
-        this.supplies = supplies;
+    /**
+     * Writes a course.
+     *
+     * @param trace our run of it, which tells when relays move and outputs wake
+     */
+    public CourseDeck(Course course, Trace trace) {
+        this.course = course;
+        this.trace = trace;
+        network = course.network();
+        times = trace.events().stream().map(TimeEvent::seconds).sorted().toList();
         line("network");
         network.parts().forEach(this::add);
     }
 
+    /** The lines of the deck but for those that say what to do with it. */
+    public List<String> lines() {
+        return text.toString().lines().toList();
+    }
+
+    /** The voltages of all nodes but the chassis, in the order of the network. */
+    public List<String> voltages() {
+        return network.nodes().stream()
+                .skip(1)
+                .map(node -> "v(" + name(node) + ")")
+                .toList();
+    }
+
     /** The deck with the commands that run it and write all node voltages and coil currents to a file. */
-    String text(double end, double longestStep, String file) {
+    String text(double longestStep, String file) {
         StringBuilder whole = new StringBuilder(text);
         whole.append(
                 ".options gmin=1e-12 reltol=1e-5 vntol=1e-7 abstol=1e-9 itl1=2000 itl4=200 temp=27 tnom=27 method=gear\n");
@@ -111,16 +129,27 @@ final class CourseDeck {
         whole.append("tran ")
                 .append(longestStep)
                 .append(' ')
-                .append(end)
+                .append(course.seconds())
                 .append(" 0 ")
                 .append(longestStep)
                 .append('\n');
         whole.append("wrdata ").append(file);
-        network.nodes().stream()
-                .skip(1)
-                .forEach(node -> whole.append(" v(").append(name(node)).append(')'));
+        voltages().forEach(each -> whole.append(' ').append(each));
         coils.values().forEach(coil -> whole.append(" i(").append(coil).append(')'));
         return whole.append("\nquit 0\n.endc\n.end\n").toString();
+    }
+
+    /** What a part does in the course: switch closed, output driving, relay pulled in. */
+    private OnOff positions(PartId id) {
+        return OnOff.of(times, t -> isOn(id, t));
+    }
+
+    private boolean isOn(PartId id, double seconds) {
+        return switch (network.part(id)) {
+            case Relay relay -> trace.relayPosition(id, seconds) == RelayPosition.PULLED_IN;
+            case Switch contact -> course.isOn(id, seconds);
+            default -> course.isOn(id, seconds) && trace.isAwake(id, seconds);
+        };
     }
 
     /** The relays whose coil currents are written, in the order of writing. */
@@ -156,7 +185,7 @@ final class CourseDeck {
             case Resistor p -> resistor(name(p.a()), name(p.b()), p.ohms());
             case Wire p -> resistor(name(p.a()), name(p.b()), p.ohms());
             case Meter p -> resistor(name(p.a()), name(p.b()), p.ohms());
-            case Switch p -> contact(name(p.a()), name(p.b()), p.closedOhms(), positions.of(p.id()));
+            case Switch p -> contact(name(p.a()), name(p.b()), p.closedOhms(), positions(p.id()));
             case Diode p -> diode(name(p.anode()), name(p.cathode()), p.model());
             case Zener p -> {
                 diode(name(p.anode()), name(p.cathode()), p.forward());
@@ -173,7 +202,7 @@ final class CourseDeck {
             case Lamp p -> lamp(p);
             case Relay p -> {
                 coils.put(p.id(), coil(name(p.coilPlus()), name(p.coilMinus()), p.coilOhms(), p.coilHenries()));
-                OnOff pulledIn = positions.of(p.id());
+                OnOff pulledIn = positions(p.id());
                 for (Contact contact : p.contacts()) {
                     contact.make()
                             .ifPresent(end -> contact(name(contact.common()), name(end), p.contactOhms(), pulledIn));
@@ -183,13 +212,13 @@ final class CourseDeck {
                 }
             }
             case LowSideOutput p -> {
-                channel(name(p.output()), name(p.ground()), p.drive(), positions.of(p.id()));
+                channel(name(p.output()), name(p.ground()), p.drive(), positions(p.id()));
                 if (p.bodyDiode()) {
                     diode(name(p.ground()), name(p.output()), DiodeModel.BODY);
                 }
             }
             case HighSideOutput p -> {
-                channel(name(p.supply()), name(p.output()), p.drive(), positions.of(p.id()));
+                channel(name(p.supply()), name(p.output()), p.drive(), positions(p.id()));
                 if (p.bodyDiode()) {
                     diode(name(p.output()), name(p.supply()), DiodeModel.BODY);
                 }
@@ -207,7 +236,7 @@ final class CourseDeck {
     }
 
     private String supply(Battery p) {
-        Waveform shape = supplies.get(p.id());
+        Waveform shape = course.supplies().get(p.id());
         if (shape == null) {
             return "dc " + p.emfVolts();
         }
@@ -219,9 +248,9 @@ final class CourseDeck {
     }
 
     /** At its average until the run begins, as a settled network has it; then to and fro. */
-    private static String pulses(PulsedSource p) {
+    private String pulses(PulsedSource p) {
         StringBuilder line = new StringBuilder("pwl(0 " + p.averageVolts());
-        double end = RandomCourse.END;
+        double end = course.seconds();
         for (double t = 0; t < end; t += 1 / p.hertz()) {
             double down = t + p.duty() / p.hertz();
             if (t > 0) {

@@ -41,8 +41,8 @@ import org.loomproof.network.time.Waveform;
  * coils with clamps, motors, lamps, outputs, capacitors. Switches and outputs are thrown at moments drawn too, and the supply
  * dips as it does while an engine is cranked.
  */
-final class RandomCourse {
-    static final double END = 0.04;
+public final class RandomCourse {
+    private static final double END = 0.04;
 
     private static final double TIE_OHMS = 100e3;
 
@@ -56,26 +56,8 @@ final class RandomCourse {
         random = new SplittableRandom(seed);
     }
 
-    /** Something thrown at a time. */
-    record Thrown(double seconds, PartId part) {}
-
-    /** All that goes on. */
-    record Course(Timeline timeline, List<Thrown> thrown, Map<PartId, Waveform> supplies) {
-        Network network() {
-            return timeline.network();
-        }
-
-        /** Whether a switch is closed or an output asked for; each throw turns it over. */
-        boolean isOn(PartId part, double seconds) {
-            return thrown.stream()
-                                    .filter(each -> each.part().equals(part) && each.seconds() <= seconds)
-                                    .count()
-                            % 2
-                    == 1;
-        }
-    }
-
-    static Course of(long seed, int loads) {
+    /** A course with so many loads; about twice as many nodes. */
+    public static Course of(long seed, int loads) {
         return new RandomCourse(seed).draw(loads);
     }
 
@@ -102,7 +84,7 @@ final class RandomCourse {
             supplies.put(battery, shape);
             timeline = timeline.supply(battery, shape);
         }
-        List<Thrown> throwing = new ArrayList<>();
+        List<Course.Thrown> throwing = new ArrayList<>();
         double t = 1e-3;
         while (t < END - 2e-3) {
             PartId each = thrown.get(random.nextInt(thrown.size()));
@@ -112,10 +94,10 @@ final class RandomCourse {
                     s -> output
                             ? s.isOn(each) ? s.off(each) : s.on(each)
                             : s.isOn(each) ? s.open(each) : s.closed(each));
-            throwing.add(new Thrown(t, each));
+            throwing.add(new Course.Thrown(t, each));
             t += uniform(0.5e-3, 8e-3);
         }
-        return new Course(timeline, throwing, supplies);
+        return new Course(timeline, throwing, supplies, END);
     }
 
     /** A wire, a switch or a diode on the way, with a capacitor at its end so that a coil cut off there has a way to go. */

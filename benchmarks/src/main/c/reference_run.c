@@ -1,9 +1,10 @@
-/* Sweeps one deck through ngspice's shared library. Timed: setting the switches plus the operating point.
+/* Lets ngspice's shared library do one thing after another with one deck. Timed: the commands, the last of which analyses.
  *
- *   reference_sweep DECK STATES VECTORS ANSWERS
+ *   reference_run DECK COMMANDS VECTORS ANSWERS
  *
- * STATES has one line a setting: commands separated by ';'. VECTORS names the voltages wanted, one a line. ANSWERS gets one
- * line of voltages a setting, or the word lost. Prints processor microseconds a setting. */
+ * COMMANDS has one line a run: commands separated by ';'. VECTORS names what is wanted of each run, one a line. ANSWERS gets,
+ * for every run, how many points it has (none when the simulator lost its way) and then point by point what is wanted, all as
+ * doubles of the machine. Prints processor microseconds a run. */
 #include <stdbool.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -20,7 +21,6 @@ static int on_text(char *text, int id, void *user) {
     trouble = 1;
   return 0;
 }
-static int on_status(char *text, int id, void *user) { (void)text; (void)id; (void)user; return 0; }
 static int on_exit_asked(int status, NG_BOOL now, NG_BOOL quit, int id, void *user) {
   (void)now; (void)quit; (void)id; (void)user;
   exit(status ? status : 1);
@@ -28,7 +28,7 @@ static int on_exit_asked(int status, NG_BOOL now, NG_BOOL quit, int id, void *us
 
 static char **read_lines(const char *path, int *count) {
   FILE *file = fopen(path, "r");
-  char **lines = NULL, *line = NULL;
+  char **lines = calloc(1, sizeof(char *)), *line = NULL;
   size_t room = 0;
   ssize_t length;
   *count = 0;
@@ -49,34 +49,40 @@ static double now_us(void) {
   return (double)t.tv_sec * 1e6 + (double)t.tv_nsec / 1e3;
 }
 
+static void write_answers(FILE *answers, char **vector, int vectors) {
+  double points = 0;
+  const double **wanted = malloc(sizeof(double *) * (size_t)(vectors + 1));
+  for (int v = 0; v < vectors; v++) {
+    pvector_info info = trouble ? NULL : ngGet_Vec_Info(vector[v]);
+    if (!info || info->v_length <= 0) { points = 0; break; }
+    points = info->v_length;
+    wanted[v] = info->v_realdata;
+  }
+  fwrite(&points, sizeof points, 1, answers);
+  for (int p = 0; p < (int)points; p++)
+    for (int v = 0; v < vectors; v++) fwrite(&wanted[v][p], sizeof(double), 1, answers);
+  free(wanted);
+}
+
 int main(int argc, char **argv) {
-  if (argc != 5) { fprintf(stderr, "usage: reference_sweep DECK STATES VECTORS ANSWERS\n"); return 2; }
-  int deck_lines, states, vectors;
+  if (argc != 5) { fprintf(stderr, "usage: reference_run DECK COMMANDS VECTORS ANSWERS\n"); return 2; }
+  int deck_lines, runs, vectors;
   char **deck = read_lines(argv[1], &deck_lines);
-  char **state = read_lines(argv[2], &states);
+  char **run = read_lines(argv[2], &runs);
   char **vector = read_lines(argv[3], &vectors);
   FILE *answers = fopen(argv[4], "w");
   ngSpice_Init(on_text, on_text, on_exit_asked, NULL, NULL, NULL, NULL);
-  (void)on_status;
   if (ngSpice_Circ(deck)) { fprintf(stderr, "deck refused\n"); return 1; }
   double spent = 0;
-  for (int k = 0; k < states; k++) {
-    char *copy = strdup(state[k]);
+  for (int k = 0; k < runs; k++) {
     trouble = 0;
     double begin = now_us();
-    for (char *command = strtok(copy, ";"); command; command = strtok(NULL, ";")) ngSpice_Command(command);
-    ngSpice_Command("op");
+    for (char *command = strtok(run[k], ";"); command; command = strtok(NULL, ";")) ngSpice_Command(command);
     spent += now_us() - begin;
-    free(copy);
-    if (trouble) { fprintf(answers, "lost\n"); continue; }
-    for (int v = 0; v < vectors; v++) {
-      pvector_info info = ngGet_Vec_Info(vector[v]);
-      fprintf(answers, v ? " %.12g" : "%.12g", info && info->v_length > 0 ? info->v_realdata[info->v_length - 1] : 0.0);
-    }
-    fprintf(answers, "\n");
+    write_answers(answers, vector, vectors);
     ngSpice_Command("destroy all");
   }
   fclose(answers);
-  printf("%.3f\n", spent / states);
+  printf("%.3f\n", spent / runs);
   return 0;
 }
