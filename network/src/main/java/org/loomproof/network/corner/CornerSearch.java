@@ -1,25 +1,13 @@
 package org.loomproof.network.corner;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.function.ToDoubleFunction;
-import org.loomproof.network.corner.WorstCase.Extreme;
 import org.loomproof.network.corner.WorstCase.Method;
 import org.loomproof.network.law.PartEquations;
 import org.loomproof.network.law.Term;
 import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.Setting;
-import org.loomproof.network.part.HighSideOutput;
-import org.loomproof.network.part.LowSideOutput;
 import org.loomproof.network.part.Part;
-import org.loomproof.network.part.Relay;
-import org.loomproof.network.part.RelayPosition;
-import org.loomproof.network.solve.OperatingPoint;
-import org.loomproof.network.solve.SolveOutcome;
 import org.loomproof.network.solve.Solver;
 import org.loomproof.network.solve.SolverOptions;
 
@@ -32,6 +20,9 @@ import org.loomproof.network.solve.SolverOptions;
  * one quantity after the other may therefore be moved to one of its ends without lowering the answer, and the way ends at a
  * vertex. The drives of thresholds are voltages too, so contacts that stand alike and rest at all vertices rest so at every
  * point between.
+ *
+ * <p>A power is no such reading: it is greatest where a load's resistance passes that of its source. Products are enclosed by
+ * intervals, see {@link Enclosure}; all else is looked for with a fixed seed, and no bound is claimed.
  */
 public final class CornerSearch {
     /** 4,096 vertices; beyond that they are drawn. */
@@ -39,6 +30,9 @@ public final class CornerSearch {
 
     private static final int DRAWN = 500;
     private static final long SEED = 20_260_101;
+
+    /** Climbing ends below this part of a range. */
+    private static final double LEAST_MOVE = 1e-3;
 
     private final Network network;
     private final Solver solver;
@@ -48,111 +42,57 @@ public final class CornerSearch {
         this.solver = Solver.of(network, SolverOptions.USUAL.withoutOtherStablePoints());
     }
 
-    /**
-     * Searches after power-up at each point.
-     *
-     * @param asked what is read from a point, a voltage or a current
-     */
-    public WorstCase search(Setting setting, List<Uncertain> quantities, ToDoubleFunction<OperatingPoint> asked) {
-        Search search = new Search(setting, quantities, asked);
+    /** Searches after power-up at each point. */
+    public WorstCase search(Setting setting, List<Uncertain> quantities, Asked asked) {
+        Looking looking = new Looking(network, solver, setting, quantities, asked);
         boolean enumerated = quantities.size() <= MOST_ENUMERATED;
         SplittableRandom random = new SplittableRandom(SEED);
-        if (enumerated) {
-            for (int vertex = 0; vertex < 1 << quantities.size(); vertex++) {
-                int bits = vertex;
-                search.look(k -> bits >> k & 1);
+        for (int vertex = 0; vertex < (enumerated ? 1 << quantities.size() : DRAWN); vertex++) {
+            double[] place = new double[quantities.size()];
+            for (int k = 0; k < place.length; k++) {
+                place[k] = enumerated ? vertex >> k & 1 : random.nextInt(2);
             }
-        } else {
-            for (int k = 0; k < DRAWN; k++) {
-                search.look(quantity -> random.nextInt(2));
-            }
+            looking.look(place);
         }
-        boolean proven = enumerated
-                && search.contactsAlike
+        boolean monotone = enumerated
+                && looking.contactsAlike()
                 && quantities.stream().allMatch(Uncertain::oneElement)
                 && network.parts().stream().allMatch(CornerSearch::isStraight);
-        if (!proven) {
-            for (int k = 0; k < DRAWN; k++) {
-                search.look(quantity -> random.nextDouble());
+        if (monotone && asked instanceof Asked.Linear) {
+            return looking.result(
+                    Method.PROVEN_AT_VERTICES,
+                    new WorstCase.Bounds(
+                            looking.least().value(), looking.greatest().value()));
+        }
+        if (monotone && asked instanceof Asked.Product product) {
+            WorstCase.Bounds bounds = new Enclosure(looking, product, quantities.size()).search();
+            return looking.result(Method.ENCLOSED_BY_INTERVALS, bounds);
+        }
+        for (int k = 0; k < DRAWN; k++) {
+            looking.look(random.doubles(quantities.size()).toArray());
+        }
+        climb(looking, true);
+        climb(looking, false);
+        return looking.result(enumerated ? Method.VERTICES_AND_DRAWN : Method.DRAWN, WorstCase.Bounds.NONE);
+    }
+
+    /** From the worst met, one quantity after the other a little up and down, ever less. */
+    private static void climb(Looking looking, boolean greatest) {
+        for (double move = 0.25; move > LEAST_MOVE && !looking.failed(); move *= 0.5) {
+            double[] begun = looking.place(greatest);
+            for (int k = 0; k < begun.length; k++) {
+                for (double direction : new double[] {-move, move}) {
+                    double[] place = looking.place(greatest).clone();
+                    place[k] = Math.clamp(place[k] + direction, 0, 1);
+                    looking.look(place);
+                }
             }
         }
-        Method method = proven ? Method.PROVEN_AT_VERTICES : enumerated ? Method.VERTICES_AND_DRAWN : Method.DRAWN;
-        return search.result(method);
     }
 
     private static boolean isStraight(Part part) {
         return PartEquations.of(part).terms().stream()
                 .noneMatch(term ->
                         term instanceof Term.Junction || term instanceof Term.Filament || term instanceof Term.Channel);
-    }
-
-    /** Where on its range, 0 to 1, each quantity lies. */
-    private interface Place {
-        double of(int quantity);
-    }
-
-    private final class Search {
-        private final Setting setting;
-        private final List<Uncertain> quantities;
-        private final ToDoubleFunction<OperatingPoint> asked;
-        private Optional<List<Boolean>> contacts = Optional.empty();
-        private boolean contactsAlike = true;
-        private Optional<WorstCase> failure = Optional.empty();
-        private Extreme least = new Extreme(Double.POSITIVE_INFINITY, Map.of());
-        private Extreme greatest = new Extreme(Double.NEGATIVE_INFINITY, Map.of());
-        private int points;
-
-        Search(Setting setting, List<Uncertain> quantities, ToDoubleFunction<OperatingPoint> asked) {
-            this.setting = setting;
-            this.quantities = quantities;
-            this.asked = asked;
-        }
-
-        void look(Place place) {
-            if (failure.isPresent()) {
-                return;
-            }
-            Map<String, Double> at = new LinkedHashMap<>();
-            Setting moved = setting;
-            for (int k = 0; k < quantities.size(); k++) {
-                Uncertain each = quantities.get(k);
-                double share = place.of(k);
-                double value = each.low() * (1 - share) + each.high() * share;
-                moved = each.change().apply(moved, value);
-                at.put(each.name(), value);
-            }
-            points++;
-            SolveOutcome outcome = solver.solve(moved);
-            if (!(outcome instanceof SolveOutcome.Settled settled)) {
-                failure = Optional.of(new WorstCase.NoPoint(at, outcome));
-                return;
-            }
-            List<Boolean> here = positions(settled.point());
-            contactsAlike &= contacts.map(here::equals).orElse(true);
-            contacts = Optional.of(here);
-            double value = asked.applyAsDouble(settled.point());
-            if (value < least.value()) {
-                least = new Extreme(value, at);
-            }
-            if (value > greatest.value()) {
-                greatest = new Extreme(value, at);
-            }
-        }
-
-        WorstCase result(Method method) {
-            return failure.orElseGet(() -> new WorstCase.Between(least, greatest, method, points));
-        }
-    }
-
-    private List<Boolean> positions(OperatingPoint point) {
-        List<Boolean> positions = new ArrayList<>();
-        for (Part part : network.parts()) {
-            if (part instanceof Relay) {
-                positions.add(point.relayPosition(part.id()) == RelayPosition.PULLED_IN);
-            } else if (part instanceof LowSideOutput || part instanceof HighSideOutput) {
-                positions.add(point.isAwake(part.id()));
-            }
-        }
-        return positions;
     }
 }

@@ -5,7 +5,7 @@ import org.loomproof.network.solve.SolveOutcome;
 
 /** What came of looking for the worst. */
 public sealed interface WorstCase {
-    /** How far the extremes may be relied on. */
+    /** How the extremes were found, and how far they may be relied on. */
     enum Method {
         /**
          * All vertices were solved, and the extremes are theirs: every part is straight, so for contacts that stand as they do
@@ -14,27 +14,40 @@ public sealed interface WorstCase {
          */
         PROVEN_AT_VERTICES,
         /**
-         * All vertices were solved and points drawn in between. Some part bends, some quantity moves several elements, or
-         * contacts do not stand alike: something worse may lie where nothing was drawn.
+         * A product of a voltage and a current of such a network: the box was divided, and in each piece either factor lies
+         * between its values at the piece's vertices, so the product lies within the product of the two intervals. Nothing
+         * anywhere lies beyond the bounds, and the extremes told were met.
+         */
+        ENCLOSED_BY_INTERVALS,
+        /**
+         * All vertices were solved, points drawn in between with a fixed seed, and from the worst of these it was walked on
+         * uphill. Some part bends, some quantity moves several elements, what is asked for is neither, or contacts do not stand
+         * alike: something worse may lie where nothing was looked at.
          */
         VERTICES_AND_DRAWN,
-        /** Too many quantities for all vertices: vertices and points in between were drawn. */
+        /** Too many quantities for all vertices: vertices and points in between were drawn, with a fixed seed. */
         DRAWN
     }
 
-    /** A value found, and at what. */
+    /** A value met, and at what. */
     record Extreme(double value, Map<String, Double> at) {
         public Extreme {
             at = Map.copyOf(at);
         }
     }
 
+    /** Between these what was asked for certainly lies; infinite where nothing is known. */
+    record Bounds(double low, double high) {
+        /** Nothing is known. */
+        public static final Bounds NONE = new Bounds(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    }
+
     /**
-     * Least and greatest of what was asked for.
+     * Least and greatest of what was asked for, as far as met.
      *
      * @param points operating points solved
      */
-    record Between(Extreme least, Extreme greatest, Method method, int points) implements WorstCase {}
+    record Between(Extreme least, Extreme greatest, Bounds bounds, Method method, int points) implements WorstCase {}
 
     /** At some values the network has no settled point, so there is no worst. */
     record NoPoint(Map<String, Double> at, SolveOutcome outcome) implements WorstCase {

@@ -27,7 +27,7 @@ import org.loomproof.network.solve.Solver;
 
 class CornerSearchTest {
     private static Between between(Network network, Setting setting, List<Uncertain> quantities, Node node) {
-        return (Between) new CornerSearch(network).search(setting, quantities, point -> point.volts(node));
+        return (Between) new CornerSearch(network).search(setting, quantities, Asked.volts(node));
     }
 
     /** C21's divider, 1 kΩ over 2.2 kΩ, at 5 % and 9 to 15 V: 9 V x 2090 / (2090 + 1050), by hand. */
@@ -113,8 +113,8 @@ class CornerSearchTest {
                 .resistor("load", "out", "low", 6)
                 .build();
         Uncertain celsius = Uncertain.copperCelsius(Map.of(id("wire"), 0.5, id("return"), 0.2), -40, 90);
-        Between found = (Between) new CornerSearch(network)
-                .search(network.atRest(), List.of(celsius), point -> point.volts(at("out"), at("low")));
+        Between found = (Between)
+                new CornerSearch(network).search(network.atRest(), List.of(celsius), Asked.volts(at("out"), at("low")));
         assertThat(found.method()).isEqualTo(Method.VERTICES_AND_DRAWN);
         double hot = 0.7 * (1 + 0.00393 * 70);
         assertThat(found.least().value()).isCloseTo(12 * 6 / (6 + hot + 1e-3), within(1e-6));
@@ -143,8 +143,102 @@ class CornerSearchTest {
                         .search(
                                 network.atRest(),
                                 List.of(Uncertain.volts(id("battery"), 5, 12)),
-                                point -> point.volts(at("coil"))))
+                                Asked.volts(at("coil"))))
                 .isInstanceOfSatisfying(
                         WorstCase.NoPoint.class, none -> assertThat(none.at()).containsEntry("battery volts", 12.0));
+    }
+
+    /** C01: 12 V behind 2 Ω give a load most, V^2 / 4 R = 18 W, at 2 Ω; at 0.5 Ω and 8 Ω, the vertices, 11.52 W either. */
+    @Test
+    void mostPowerLiesBetweenTheVerticesAndIsEnclosed() {
+        Network network = network()
+                .battery("battery", "plus", "0", 12, 2)
+                .resistor("load", "plus", "0", 5)
+                .build();
+        Between found = watts(network, List.of(Uncertain.ohms(id("load"), 0.5, 8)));
+        assertThat(found.method()).isEqualTo(Method.ENCLOSED_BY_INTERVALS);
+        assertThat(found.greatest().value()).isCloseTo(18, within(0.02)).isLessThanOrEqualTo(18 + 1e-9);
+        assertThat(found.greatest().at().get("load ohms")).isCloseTo(2, within(0.2));
+        assertThat(found.bounds().high()).isBetween(18.0, 18.02);
+        assertThat(found.least().value()).isCloseTo(11.52, within(1e-9));
+        assertThat(found.bounds().low()).isCloseTo(11.52, within(0.02));
+    }
+
+    /** The same with a supply of 9 to 15 V: 15^2 / 8 = 28.125 W, and 9^2 x 8 / 10^2 = 6.48 W. */
+    @Test
+    void mostPowerOverSupplyAndLoadIsEnclosed() {
+        Network network = network()
+                .battery("battery", "plus", "0", 12, 2)
+                .resistor("load", "plus", "0", 5)
+                .build();
+        Between found =
+                watts(network, List.of(Uncertain.ohms(id("load"), 0.5, 8), Uncertain.volts(id("battery"), 9, 15)));
+        assertThat(found.method()).isEqualTo(Method.ENCLOSED_BY_INTERVALS);
+        assertThat(found.bounds().high()).isBetween(28.125, 28.16);
+        assertThat(found.greatest().value()).isBetween(28.09, 28.125 + 1e-9);
+        assertThat(found.bounds().low()).isBetween(6.46, 6.48);
+    }
+
+    /** Behind a diode nothing is proven: the peak is found by looking and climbing, and no bound is claimed. */
+    @Test
+    void mostPowerBehindADiodeIsLookedForWithoutABound() {
+        Network network = network()
+                .battery("battery", "plus", "0", 12, 2)
+                .diode("d", "plus", "out", DiodeModel.SILICON_3A)
+                .resistor("load", "out", "0", 5)
+                .build();
+        Between found = watts(network, List.of(Uncertain.ohms(id("load"), 0.5, 8)));
+        assertThat(found.method()).isEqualTo(Method.VERTICES_AND_DRAWN);
+        assertThat(found.bounds()).isEqualTo(WorstCase.Bounds.NONE);
+        Solver solver = Solver.of(network);
+        double best = 0;
+        for (double ohms = 0.5; ohms <= 8; ohms += 0.001) {
+            best = Math.max(
+                    best,
+                    solver.solve(network.atRest().ohms(id("load"), ohms))
+                            .settledPoint()
+                            .watts(id("load")));
+        }
+        assertThat(found.greatest().value())
+                .isCloseTo(best, within(1e-4 * best))
+                .isGreaterThan(13);
+        assertThat(found.greatest().at().get("load ohms")).isBetween(1.5, 2.5);
+    }
+
+    /** A power in random straight networks: nothing drawn lies beyond the bounds. */
+    @Test
+    void noPowerLiesBeyondItsBounds() {
+        for (long seed = 1; seed <= 4; seed++) {
+            Network network = RandomNetwork.linear(seed, 15);
+            List<Uncertain> quantities = network.parts().stream()
+                    .filter(Resistor.class::isInstance)
+                    .limit(3)
+                    .map(part ->
+                            Uncertain.ohms(part.id(), 0.1 * ((Resistor) part).ohms(), 10 * ((Resistor) part).ohms()))
+                    .toList();
+            Part first = network.parts().stream()
+                    .filter(Resistor.class::isInstance)
+                    .findFirst()
+                    .orElseThrow();
+            Between found =
+                    (Between) new CornerSearch(network).search(network.atRest(), quantities, Asked.watts(first));
+            assertThat(found.method()).isEqualTo(Method.ENCLOSED_BY_INTERVALS);
+            SplittableRandom random = new SplittableRandom(seed);
+            Solver solver = Solver.of(network);
+            for (int k = 0; k < 200; k++) {
+                Setting setting = network.atRest();
+                for (Uncertain each : quantities) {
+                    setting = each.change().apply(setting, random.nextDouble(each.low(), each.high()));
+                }
+                assertThat(solver.solve(setting).settledPoint().watts(first.id()))
+                        .as("seed %s", seed)
+                        .isBetween(found.bounds().low() - 1e-9, found.bounds().high() + 1e-9);
+            }
+        }
+    }
+
+    private static Between watts(Network network, List<Uncertain> quantities) {
+        Part load = network.part(id("load"));
+        return (Between) new CornerSearch(network).search(network.atRest(), quantities, Asked.watts(load));
     }
 }
