@@ -18,6 +18,17 @@ class ConductorsTest {
     /** The printed table has four digits. */
     private static final double PRINTED_DIGITS = 0.0006;
 
+    /** Trade may not know the engine, so each states the figures; they must be the same. */
+    @Test
+    void copperIsTheEnginesCopper() {
+        for (double celsius : new double[] {-40, 20, 90, 105}) {
+            assertThat(Copper.temperatureFactor(new Celsius(celsius)))
+                    .isCloseTo(org.loomproof.network.part.Copper.temperatureFactor(celsius), within(1e-12));
+        }
+        assertThat(Copper.ohmsPerMetre(new SquareMillimetres(2.5)))
+                .isCloseTo(org.loomproof.network.part.Copper.ohms(1, 2.5, 20), within(1e-9));
+    }
+
     @Test
     void theGaugeLawGivesThePrintedDiametersAndAreas() {
         List<Row> printed =
