@@ -86,6 +86,7 @@ public final class JobReport {
         return switch (part) {
             case AddedPart.Relay relay ->
                 messages.text("report.part.relay", relay.id(), relay.makeRating(), relay.breakRating());
+            case AddedPart.Buffer buffer -> messages.text("report.part.buffer", buffer.id(), buffer.rating());
             case AddedPart.Diode diode -> messages.text("report.part.diode", diode.id(), diode.rating());
             case AddedPart.Resistor resistor ->
                 messages.text("report.part.resistor", resistor.id(), resistor.resistance());

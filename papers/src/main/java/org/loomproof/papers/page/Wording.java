@@ -1,6 +1,7 @@
 package org.loomproof.papers.page;
 
 import java.util.ArrayList;
+import java.util.Locale;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -134,6 +135,7 @@ public record Wording(Messages messages) {
     public String kind(AddedPart part) {
         return switch (part) {
             case AddedPart.Relay p -> of("part.relay");
+            case AddedPart.Buffer p -> of("part.buffer");
             case AddedPart.Diode p -> of("part.diode");
             case AddedPart.Resistor p -> of("part.resistor");
             case AddedPart.Fuse p -> of("part.fuse");
@@ -153,6 +155,8 @@ public record Wording(Messages messages) {
                         figure(p.dropOut()),
                         figure(p.makeRating()),
                         figure(p.breakRating()));
+            case AddedPart.Buffer p ->
+                of("part.buffer.ratings." + p.worksOn().name().toLowerCase(Locale.ROOT), figure(p.input()), figure(p.rating()));
             case AddedPart.Diode p -> of("part.diode.ratings", figure(p.rating()), figure(p.reverse()));
             case AddedPart.Resistor p ->
                 ResistorHeat.size(ResistorHeat.most(p.resistance()))

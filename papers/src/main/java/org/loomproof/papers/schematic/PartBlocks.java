@@ -20,6 +20,9 @@ final class PartBlocks {
     private static final double RELAY_WIDTH = 84;
     private static final double RELAY_HEIGHT = 128;
     private static final double CLAMP_WIDTH = 52;
+    private static final double BUFFER_WIDTH = 70;
+    private static final double BUFFER_ROW = 18;
+    private static final double BUFFER_HEIGHT = 5 * BUFFER_ROW;
 
     private final Connections connections;
     private final Nets nets;
@@ -41,6 +44,7 @@ final class PartBlocks {
         return Optional.of(
                 switch (part) {
                     case AddedPart.Relay p -> relay(p);
+                    case AddedPart.Buffer p -> buffer(p);
                     case AddedPart.Diode p -> {
                         boolean anodeLeft = sides.isFirstLeft(p, "A", "K");
                         yield inLine(
@@ -92,6 +96,7 @@ final class PartBlocks {
     private String note(AddedPart part) {
         return switch (part) {
             case AddedPart.Relay p -> p.coil().toString();
+            case AddedPart.Buffer p -> p.rating().toString();
             case AddedPart.Diode p -> p.rating().toString();
             case AddedPart.Resistor p -> p.resistance().toString();
             case AddedPart.Fuse p -> p.rating().toString();
@@ -148,6 +153,33 @@ final class PartBlocks {
         stubs.add(stub(relay, "86", coilSide, RelaySymbol.ROW_86));
         stubs.add(stub(relay, "85", otherCoilSide, RelaySymbol.ROW_85));
         return Stubs.block(blockId(relay.id()), Block.Zone.MIDDLE, width, RELAY_HEIGHT, s.ink(), stubs);
+    }
+
+    /** A module is a box with its terminals named, the input on the controller's side. */
+    private Block buffer(AddedPart.Buffer buffer) {
+        Side in = sides.side(buffer.id(), "in", Side.RIGHT);
+        Side out = sides.side(buffer.id(), "out", Sides.opposite(in));
+        Side plus = sides.side(buffer.id(), "+", out);
+        Side minus = sides.side(buffer.id(), "-", in);
+        Sketch s = new Sketch();
+        s.rectangle(Pen.INK, "none", 0, 0, BUFFER_WIDTH, BUFFER_HEIGHT);
+        s.letter(BUFFER_WIDTH / 2, 10, buffer.id().value(), buffer.id().value(), Ink.Anchor.MIDDLE, true);
+        s.letter(BUFFER_WIDTH / 2, BUFFER_HEIGHT - 4, note(buffer), Ink.Anchor.MIDDLE);
+        List<Stubs.Stub> stubs = new ArrayList<>();
+        double y = BUFFER_ROW;
+        for (String terminal : buffer.terminals()) {
+            Side side = switch (terminal) {
+                case "in" -> in;
+                case "out" -> out;
+                case "+" -> plus;
+                default -> minus;
+            };
+            boolean left = side == Side.LEFT;
+            s.letter(left ? 3 : BUFFER_WIDTH - 3, y + 2.5, terminal, left ? Ink.Anchor.START : Ink.Anchor.END);
+            stubs.add(stub(buffer, terminal, side, y));
+            y += BUFFER_ROW;
+        }
+        return Stubs.block(blockId(buffer.id()), Block.Zone.MIDDLE, BUFFER_WIDTH, BUFFER_HEIGHT, s.ink(), stubs);
     }
 
     private static End end(AddedPart part, String terminal) {

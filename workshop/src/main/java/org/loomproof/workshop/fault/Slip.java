@@ -95,6 +95,7 @@ public sealed interface Slip {
                         slips.add(new CoilSwapped(relay.id()));
                     }
                 }
+                case AddedPart.Buffer buffer -> {}
                 case AddedPart.Resistor resistor -> {}
                 case AddedPart.Fuse fuse -> {}
                 case AddedPart.Load load -> {}

@@ -2,6 +2,7 @@ package org.loomproof.workshop.plan;
 
 import java.util.List;
 import java.util.Optional;
+import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Volts;
@@ -42,6 +43,25 @@ public sealed interface AddedPart {
         @Override
         public List<String> terminals() {
             return List.of("A", "K");
+        }
+    }
+
+    /**
+     * A ready-made transistor buffer: {@code out} goes to {@code -} while {@code in} stands at the level it works on. Its input
+     * is a resistance to the other pole, so next to nothing flows in a wire that it is hung on.
+     *
+     * @param worksOn the level at {@code in} that closes {@code out}; otherwise the input rests at the other pole
+     * @param input resistance between {@code in} and the pole it rests at
+     * @param switchesAt it switches at or above this, measured across the input
+     * @param letsGoAt it lets go at or below this
+     * @param closed resistance from {@code out} to {@code -} while it is switched
+     * @param rating what {@code out} may carry
+     */
+    record Buffer(AddedPartId id, Port.Active worksOn, Ohms input, Volts switchesAt, Volts letsGoAt, Ohms closed, Amps rating)
+            implements AddedPart {
+        @Override
+        public List<String> terminals() {
+            return List.of("in", "out", "+", "-");
         }
     }
 

@@ -18,6 +18,7 @@ import org.loomproof.network.part.Wire;
 import org.loomproof.workshop.brief.Basis;
 import org.loomproof.workshop.brief.Certainty;
 import org.loomproof.workshop.brief.Figure;
+import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedPartId;
@@ -106,6 +107,18 @@ final class AddedWiring {
                                 Relays.usual().contact().value()
                                         + ContactPlace.RELAY_SOCKET.typical().value()),
                         words("relay", r));
+            case AddedPart.Buffer b ->
+                drawing.add(
+                        new Relay(
+                                id,
+                                terminal(b, b.worksOn() == Port.Active.LOW ? "+" : "in"),
+                                terminal(b, b.worksOn() == Port.Active.LOW ? "in" : "-"),
+                                b.input().value(),
+                                b.switchesAt().value(),
+                                b.letsGoAt().value(),
+                                List.of(Contact.make(terminal(b, "out"), terminal(b, "-"))),
+                                b.closed().value()),
+                        words("buffer", b));
             case AddedPart.Diode d ->
                 drawing.add(new Diode(id, terminal(d, "A"), terminal(d, "K"), model(d)), words("diode", d));
             case AddedPart.Resistor r ->

@@ -46,6 +46,7 @@ class PickedExamplesTest {
     private static Article.Kind kind(AddedPart part) {
         return switch (part) {
             case AddedPart.Relay p -> Article.Kind.RELAY;
+            case AddedPart.Buffer p -> Article.Kind.BUFFER;
             case AddedPart.Diode p -> Article.Kind.DIODE;
             case AddedPart.Resistor p -> Article.Kind.RESISTOR;
             case AddedPart.Fuse p -> Article.Kind.FUSE;

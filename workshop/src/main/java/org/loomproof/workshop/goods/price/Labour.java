@@ -112,6 +112,7 @@ public record Labour(List<Line> lines) {
             case AddedPart.PinSwitch pin -> Work.PIN_SWITCH;
             case AddedPart.Load load -> isActuator(brief, load) ? Work.ACTUATOR : Work.SOUNDER;
             case AddedPart.Relay relay -> Work.ADDED_PART;
+            case AddedPart.Buffer buffer -> Work.ADDED_PART;
             case AddedPart.Diode diode -> Work.ADDED_PART;
             case AddedPart.Resistor resistor -> Work.ADDED_PART;
             case AddedPart.Fuse fuse -> Work.ADDED_PART;

@@ -45,6 +45,7 @@ public record Article(Kind kind, String size) implements Comparable<Article> {
         EXTRA,
         RELAY,
         RELAY_SOCKET,
+        BUFFER,
         DIODE,
         RESISTOR,
         FUSE,

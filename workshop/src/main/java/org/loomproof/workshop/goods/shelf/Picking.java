@@ -85,6 +85,10 @@ final class Picking {
                         name);
                 screws(1, name);
             }
+            case AddedPart.Buffer buffer -> {
+                String size = amps(buffer.rating()) + " " + buffer.worksOn().name().toLowerCase(Locale.ROOT);
+                basket.add(new Article(Article.Kind.BUFFER, size), 1, Item.From.SHELF, name);
+            }
             case AddedPart.Diode diode -> {
                 Optional<DiodeType> type = Diodes.findFor(diode.rating(), diode.reverse());
                 String size = type.map(DiodeType::name)

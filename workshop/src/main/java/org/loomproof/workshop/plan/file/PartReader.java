@@ -1,6 +1,7 @@
 package org.loomproof.workshop.plan.file;
 
 import java.util.Optional;
+import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.brief.text.Cursor;
 import org.loomproof.workshop.brief.text.FigureReader;
@@ -17,6 +18,7 @@ final class PartReader {
 
     private enum Kind {
         RELAY,
+        BUFFER,
         DIODE,
         RESISTOR,
         FUSE,
@@ -46,6 +48,17 @@ final class PartReader {
     private AddedPart part(Kind kind, AddedPartId id, MappingCursor in) {
         return switch (kind) {
             case RELAY -> relay(id, in);
+            case BUFFER ->
+                new AddedPart.Buffer(
+                        id,
+                        in.need("works-on")
+                                .flatMap(at -> at.word(Words.all(Port.Active.class)))
+                                .orElse(Port.Active.LOW),
+                        figures.value(in, "input", Unit.OHMS),
+                        figures.value(in, "switches-at", Unit.VOLTS),
+                        figures.value(in, "lets-go-at", Unit.VOLTS),
+                        figures.value(in, "closed", Unit.OHMS),
+                        figures.value(in, "rating", Unit.AMPS));
             case DIODE ->
                 new AddedPart.Diode(
                         id, figures.value(in, "rating", Unit.AMPS), figures.value(in, "reverse", Unit.VOLTS));

@@ -1,6 +1,7 @@
 package org.loomproof.workshop.plan.file;
 
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.List;
 import java.util.Map;
 import org.loomproof.workshop.brief.text.SourceText;
@@ -111,6 +112,15 @@ public final class PlanFileWriter {
                 entry.put("drop-out", QuantityWriter.write(relay.dropOut()));
                 entry.put("make-rating", QuantityWriter.write(relay.makeRating()));
                 entry.put("break-rating", QuantityWriter.write(relay.breakRating()));
+            }
+            case AddedPart.Buffer buffer -> {
+                entry.put("kind", "buffer");
+                entry.put("works-on", buffer.worksOn().name().toLowerCase(Locale.ROOT));
+                entry.put("input", QuantityWriter.write(buffer.input()));
+                entry.put("switches-at", QuantityWriter.write(buffer.switchesAt()));
+                entry.put("lets-go-at", QuantityWriter.write(buffer.letsGoAt()));
+                entry.put("closed", QuantityWriter.write(buffer.closed()));
+                entry.put("rating", QuantityWriter.write(buffer.rating()));
             }
             case AddedPart.Diode diode -> {
                 entry.put("kind", "diode");

@@ -6,11 +6,12 @@ import org.loomproof.workshop.trade.diode.DiodeType;
 import org.loomproof.workshop.trade.wire.AllowedDrop;
 
 /** The diode across a coil that an output lets go of: anode to 85, cathode (band) to 86, so that it blocks while the coil works. */
-final class Clamp {
+public final class Clamp {
 
     private Clamp() {}
 
-    static void across(AddedPartId relay, DiodeType type, Draft.Builder draft) {
+    /** Lays it across the coil of that relay. */
+    public static void across(AddedPartId relay, DiodeType type, Draft.Builder draft) {
         AddedPartId d = Draft.local(relay, "clamp");
         Amps atRest = new Amps(0);
         draft.with(new Piece.Diode(d, type));

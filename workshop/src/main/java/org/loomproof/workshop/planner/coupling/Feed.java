@@ -31,12 +31,12 @@ public record Feed(Circuit circuit, AddedPartId fuse, Metres run, Optional<End> 
     }
 
     /** Runs the feed to an end. */
-    void to(End end, Amps carries, AllowedDrop drop, Draft.Builder draft) {
+    public void to(End end, Amps carries, AllowedDrop drop, Draft.Builder draft) {
         to(end, carries, carries, drop, draft);
     }
 
     /** Runs the feed to a terminal whose load may start with a surge, and gives the feed as it goes on from there. */
-    Feed reaching(
+    public Feed reaching(
             AddedPartId part, String terminal, Amps carries, Amps fusedFor, AllowedDrop drop, Draft.Builder draft) {
         End end = Draft.at(part, terminal);
         to(end, carries, fusedFor, drop, draft);

@@ -1,12 +1,12 @@
 package org.loomproof.workshop.planner.coupling;
 
-import java.util.List;
 import java.util.Optional;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Volts;
+import org.loomproof.workshop.trade.buffer.BufferType;
 import org.loomproof.workshop.trade.diode.DiodeType;
 import org.loomproof.workshop.trade.relay.RelayType;
 
@@ -24,6 +24,9 @@ public sealed interface Piece {
 
     /** A diode. */
     record Diode(AddedPartId name, DiodeType type) implements Piece {}
+
+    /** A ready-made transistor buffer. */
+    record Buffer(AddedPartId name, BufferType type) implements Piece {}
 
     /** A resistor. */
     record Resistor(AddedPartId name, Ohms resistance) implements Piece {}
@@ -46,8 +49,4 @@ public sealed interface Piece {
 
     /** A pin switch at an opening. */
     record Pin(AddedPartId name, OperableId opening) implements Piece {}
-
-    /** The order in which kinds of parts are counted. */
-    List<Class<? extends Piece>> KINDS =
-            List.of(Relay.class, Diode.class, Resistor.class, Fuse.class, Load.class, Pin.class);
 }

@@ -1,6 +1,7 @@
 package org.loomproof.workshop.planner.rule;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.loomproof.workshop.brief.kit.Lead;
@@ -15,12 +16,24 @@ import org.loomproof.workshop.planner.coupling.Driving;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
 import org.loomproof.workshop.planner.explain.Measurements;
 import org.loomproof.workshop.planner.explain.Terms;
+import org.loomproof.workshop.planner.grammar.Catalogue;
+import org.loomproof.workshop.planner.grammar.Composer;
+import org.loomproof.workshop.planner.grammar.Drive;
+import org.loomproof.workshop.planner.grammar.Enumeration;
+import org.loomproof.workshop.planner.grammar.Grammar;
+import org.loomproof.workshop.planner.grammar.LeftOut;
+import org.loomproof.workshop.planner.grammar.Tie;
+import org.loomproof.workshop.planner.grammar.Word;
+import org.loomproof.workshop.planner.grammar.Word.Buffering;
 import org.loomproof.workshop.planner.survey.Duties;
 import org.loomproof.workshop.planner.survey.Family;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Metres;
+import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.sizing.FuseChoice;
+import org.loomproof.workshop.trade.buffer.BufferType;
+import org.loomproof.workshop.trade.buffer.Buffers;
 import org.loomproof.workshop.trade.diode.DiodeType;
 import org.loomproof.workshop.trade.relay.ContactDuty;
 import org.loomproof.workshop.trade.relay.RelayType;
@@ -103,67 +116,107 @@ final class FactoryOutputs {
         return lines.stream().map(l -> l.of().circuit().id()).toList();
     }
 
-    /** The ways for wires that all become active by one pole. */
+    /** The ways for wires that all become active by one pole: the words of the grammar, those that the trade names first. */
     private record Ways(Job job, Lead lead, Wish wish, Side side, List<Line> lines, List<Phrase> passedOver) {
 
         List<Option> list() {
+            Enumeration found = Grammar.of(drive()).leavingOut(this::tooMuch);
+            Searched searched = new Searched(lead.id(), found);
+            List<Word> ordered = new ArrayList<>(found.words());
+            ordered.sort(Comparator.comparing(this::feedsTheDead).thenComparing(Catalogue::rank));
+            List<Phrase> lost = lost();
             List<Option> options = new ArrayList<>();
-            List<Phrase> lost = new ArrayList<>(passedOver);
-            Amps all = new Amps(
-                    lines.stream().mapToDouble(l -> l.carries().value()).sum());
-            Amps rating = Job.ratingOf(lead.port());
-            if (lines.getFirst().active() != side) {
-                lost.add(Phrase.of("lost.wrong-pole", Terms.port(lead.port()), ids(lines)));
-            } else if (all.value() > SHARE_OF_RATING * rating.value()) {
-                lost.add(Phrase.of("lost.over-share", all, rating));
-            } else {
-                unrelayed(all, rating, lost, options);
+            ordered.forEach(word -> options.add(join(word, lost).searched(searched)));
+            if (options.isEmpty() && found.leftOut().containsKey(LeftOut.NO_SUPPLY)) {
+                return List.of(AddedLoads.without(lead, wish, job.constant()));
             }
-            byRelay(lost, options);
-            if (lead.port() instanceof Port.LowSide out && out.clamp()) {
-                options.add(wakesTheDead());
+            if (options.isEmpty()) {
+                return List.of(AddedLoads.tooWeak(job, lead, wish).searched(searched));
+            }
+            if (isClamping()) {
+                options.add(wakesTheDead().searched(searched));
             }
             return options;
         }
 
-        private void unrelayed(Amps all, Amps rating, List<Phrase> lost, List<Option> options) {
-            if (lines.size() == 1) {
-                Phrase because = Phrase.of("rule.straight-output", ids(lines), all, rating);
-                options.add(join(Driving.straight(lead, drivingLines()), because, lost));
-            } else {
-                lost.add(Phrase.of("lost.joins-circuits", ids(lines)));
-            }
-            clamped(lost, options);
-            if (lines.size() > 1 || hasBodyDiode()) {
-                Amps most = lines.stream()
-                        .map(Line::carries)
-                        .reduce((a, b) -> a.value() >= b.value() ? a : b)
-                        .orElseThrow();
-                Optional<DiodeType> diode = job.findDiode(new Amps(Math.max(1, most.value())));
-                diode.ifPresent(d -> options.add(join(
-                        Driving.withDiodes(lead, drivingLines(), d),
-                        Phrase.of("rule.diode-output", ids(lines), most, d.name()),
-                        lost)));
-                if (diode.isEmpty()) {
-                    lost.add(Phrase.of("lost.no-diode", most));
-                }
-            }
+        private Drive drive() {
+            boolean kicks = lines.stream().anyMatch(l -> Duties.of(l.of().circuit()) == ContactDuty.SOLENOID);
+            return new Drive(side, lines.getFirst().active(), hasBodyDiode(), kicks, false, lines.size() > 1);
         }
 
-        /** A coil straight on a low-side output, with a way for its current when the output lets go. */
-        private void clamped(List<Phrase> lost, List<Option> options) {
-            Circuit circuit = lines.getFirst().of().circuit();
-            if (lines.size() == 1
-                    && side == Side.LOW
-                    && Duties.of(circuit) == ContactDuty.SOLENOID
-                    && job.constant() instanceof Found.Usable usable) {
-                Phrase because = Phrase.of(
-                        "rule.clamped-output", circuit.id(), usable.first().id());
-                options.add(join(
-                        Driving.clamped(lead, lines.getFirst().of(), job.signalDiode(), job.coilFeed(usable.first())),
-                        because,
-                        lost));
+        /** What amounts of current say against a word. */
+        private Optional<LeftOut> tooMuch(Word word) {
+            if (word.needsSupply() && !(job.constant() instanceof Found.Usable)) {
+                return Optional.of(LeftOut.NO_SUPPLY);
             }
+            boolean straight = word.through().joined();
+            boolean fits = !straight || (all().value() <= SHARE_OF_RATING * rating().value() && lineDiode(word).isPresent());
+            boolean buffered = word.buffer() != Buffering.NONE;
+            boolean bufferCarries = !buffered
+                    || !word.coils().isEmpty()
+                    || all().value() <= SHARE_OF_RATING * buffer(word).rating().value();
+            return fits && bufferCarries && (word.coils().isEmpty() || relay(word).isPresent())
+                    ? Optional.empty()
+                    : Optional.of(LeftOut.CURRENT);
+        }
+
+        /** True where the other pole reaches an output that clamps, through no more than a load or a coil. */
+        private boolean feedsTheDead(Word word) {
+            return isClamping() && word.buffer() == Buffering.NONE;
+        }
+
+        private boolean isClamping() {
+            return lead.port() instanceof Port.LowSide out && out.clamp();
+        }
+
+        private Amps all() {
+            return new Amps(lines.stream().mapToDouble(l -> l.carries().value()).sum());
+        }
+
+        private Amps rating() {
+            return Job.ratingOf(lead.port());
+        }
+
+        private Amps most() {
+            return new Amps(
+                    lines.stream().mapToDouble(l -> l.carries().value()).max().orElseThrow());
+        }
+
+        /** A diode for each wire, at least one for signals. */
+        private Optional<DiodeType> lineDiode(Word word) {
+            return word.through().diode() == Tie.Way.BOTH
+                    ? Optional.of(job.signalDiode())
+                    : job.findDiode(new Amps(Math.max(1, most().value())));
+        }
+
+        private BufferType buffer(Word word) {
+            return Buffers.workingOn(word.buffer() == Buffering.ON_GROUND);
+        }
+
+        private Optional<RelayType> relay(Word word) {
+            Amps contact = lines.stream()
+                    .map(l -> Duties.of(l.of().circuit()).rating(l.carries()))
+                    .reduce((a, b) -> a.value() >= b.value() ? a : b)
+                    .orElseThrow();
+            return word.buffer() == Buffering.NONE
+                    ? job.relayFor(contact, lead.port(), lines.size())
+                    : job.relayBehind(buffer(word), contact, lines.size());
+        }
+
+        /** Why the plainest ways are not there. */
+        private List<Phrase> lost() {
+            List<Phrase> lost = new ArrayList<>(passedOver);
+            if (lines.getFirst().active() != side) {
+                lost.add(Phrase.of("lost.wrong-pole", Terms.port(lead.port()), ids(lines)));
+            } else if (all().value() > SHARE_OF_RATING * rating().value()) {
+                lost.add(Phrase.of("lost.over-share", all(), rating()));
+            } else if (lines.size() > 1) {
+                lost.add(Phrase.of("lost.joins-circuits", ids(lines)));
+                if (job.findDiode(new Amps(Math.max(1, most().value()))).isEmpty()) {
+                    lost.add(Phrase.of("lost.no-diode", most()));
+                }
+            }
+            return lost;
         }
 
         /** Whatever is joined to such an output feeds a controller that has lost its supply; better without than half alive. */
@@ -174,52 +227,6 @@ final class FactoryOutputs {
                             Phrase.of("refuse.clamping-output", lead.id()),
                             Phrase.of("possible.clamping-output")),
                     List.of(Aside.refused(lead, wish)));
-        }
-
-        private void byRelay(List<Phrase> lost, List<Option> options) {
-            Found constant = job.constant();
-            boolean needsFeed = side == Side.LOW || lines.getFirst().active() == Side.HIGH;
-            if (needsFeed && !(constant instanceof Found.Usable)) {
-                if (options.isEmpty()) {
-                    options.add(AddedLoads.without(lead, wish, constant));
-                }
-                return;
-            }
-            Amps most = lines.stream()
-                    .map(Line::carries)
-                    .reduce((a, b) -> a.value() >= b.value() ? a : b)
-                    .orElseThrow();
-            Amps contact = lines.stream()
-                    .map(l -> Duties.of(l.of().circuit()).rating(l.carries()))
-                    .reduce((a, b) -> a.value() >= b.value() ? a : b)
-                    .orElseThrow();
-            Optional<RelayType> relay = job.relayFor(contact, lead.port(), lines.size());
-            if (relay.isEmpty()) {
-                if (options.isEmpty()) {
-                    options.add(AddedLoads.tooWeak(job, lead, wish));
-                }
-                return;
-            }
-            // Where no feed is needed any circuit will do as its stand-in: nothing is run from it.
-            Circuit supply = constant instanceof Found.Usable usable
-                    ? usable.first()
-                    : lines.getFirst().of().circuit();
-            Driving.Relaying relaying = new Driving.Relaying(
-                    relay.get(), job.signalDiode(), job.coilFeed(supply), job.loadFeed(supply, lead), false);
-            options.add(join(
-                    Driving.byRelay(lead, side, drivingLines(), relaying),
-                    Phrase.of("rule.relay-output", ids(lines), most, relay.get().name()),
-                    lost));
-            if (hasBodyDiode()) {
-                options.add(join(
-                        Driving.byRelay(lead, side, drivingLines(), relaying.withIsolation()),
-                        Phrase.of(
-                                "rule.relay-isolated",
-                                ids(lines),
-                                most,
-                                relay.get().name()),
-                        lost));
-            }
         }
 
         private boolean hasBodyDiode() {
@@ -233,12 +240,41 @@ final class FactoryOutputs {
             };
         }
 
-        private List<Driving.Line> drivingLines() {
-            return lines.stream().map(Line::of).toList();
+        private Option join(Word word, List<Phrase> lost) {
+            // Where no feed is needed any circuit will do as its stand-in: nothing is run from it.
+            Circuit supply = job.constant() instanceof Found.Usable usable
+                    ? usable.first()
+                    : lines.getFirst().of().circuit();
+            Composer.Making making = new Composer.Making(
+                    relay(word).orElse(job.listRelays().getFirst()),
+                    job.signalDiode(),
+                    lineDiode(word).orElse(job.signalDiode()),
+                    buffer(word),
+                    new Ohms(1),
+                    job.coilFeed(supply),
+                    job.loadFeed(supply, lead));
+            Draft draft = Composer.compose(
+                    word, lead, side, lines.stream().map(Line::of).toList(), making);
+            return Option.of(
+                    List.of(new Decision.Join(lead, wish, ids(lines), draft, because(draft.key(), making, supply), lost)));
         }
 
-        private Option join(Draft draft, Phrase because, List<Phrase> lost) {
-            return Option.of(List.of(new Decision.Join(lead, wish, ids(lines), draft, because, lost)));
+        private Phrase because(String key, Composer.Making making, Circuit supply) {
+            String relay = making.relay().name();
+            return switch (key) {
+                case "coupling.straight" -> Phrase.of("rule.straight-output", ids(lines), all(), rating());
+                case "coupling.straight-clamped" ->
+                    Phrase.of("rule.clamped-output", ids(lines).getFirst(), supply.id());
+                case "coupling.isolation-diodes" ->
+                    Phrase.of("rule.diode-output", ids(lines), most(), making.lineDiode().name());
+                case "coupling.relay" -> Phrase.of("rule.relay-output", ids(lines), most(), relay);
+                case "coupling.relay-isolated" -> Phrase.of("rule.relay-isolated", ids(lines), most(), relay);
+                case "coupling.buffered-relay" ->
+                    Phrase.of("rule.buffered-relay", ids(lines), most(), relay, making.buffer().name());
+                case "coupling.buffer" ->
+                    Phrase.of("rule.buffer-output", ids(lines), most(), making.buffer().name());
+                default -> Phrase.of("rule.composed-output", ids(lines), most());
+            };
         }
     }
 }

@@ -22,6 +22,7 @@ import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.sizing.RelayChoice;
+import org.loomproof.workshop.trade.buffer.BufferType;
 import org.loomproof.workshop.trade.diode.DiodeType;
 import org.loomproof.workshop.trade.diode.Diodes;
 import org.loomproof.workshop.trade.relay.RelayType;
@@ -112,6 +113,19 @@ public record Job(Brief brief, Finder finder, WireDraw draw) {
     /** The relay that does for a load on its make contact and a driver for its coil, if there is one. */
     public Optional<RelayType> relayFor(Amps make, Port driver, int coils) {
         return RelayChoice.first(listRelays(), need(make, new Amps(0), driver, coils));
+    }
+
+    /** The relay that does for a load on its make contact and a buffer that works its coil, if there is one. */
+    public Optional<RelayType> relayBehind(BufferType buffer, Amps make, int coils) {
+        Volts lost = new Volts(buffer.closed().value() * buffer.rating().value());
+        return RelayChoice.first(
+                listRelays(),
+                new RelayChoice.Need(
+                        make,
+                        new Amps(0),
+                        new Amps(buffer.rating().value() / coils),
+                        lost,
+                        brief.order().shop().hottest()));
     }
 
     /** What is asked of a relay whose coil an output drives. */

@@ -11,13 +11,26 @@ import org.loomproof.workshop.words.Phrase;
  * @param decisions one for each lead of the question
  * @param refusals wishes that this way turns down
  * @param cautions what to beware of, where this work is
+ * @param searches what was looked through to find it
  */
-public record Option(List<Decision> decisions, List<Refusal> refusals, List<Phrase> cautions) {
+public record Option(
+        List<Decision> decisions, List<Refusal> refusals, List<Phrase> cautions, List<Searched> searches) {
 
     public Option {
+        searches = List.copyOf(searches);
         decisions = List.copyOf(decisions);
         refusals = List.copyOf(refusals);
         cautions = List.copyOf(cautions);
+    }
+
+    /** A way that nothing was looked through for. */
+    public Option(List<Decision> decisions, List<Refusal> refusals, List<Phrase> cautions) {
+        this(decisions, refusals, cautions, List.of());
+    }
+
+    /** The same, found by that search. */
+    public Option searched(Searched search) {
+        return new Option(decisions, refusals, cautions, List.of(search));
     }
 
     /** Decisions alone. */
@@ -43,6 +56,6 @@ public record Option(List<Decision> decisions, List<Refusal> refusals, List<Phra
 
     /** The same with cautions. */
     public Option beware(List<Phrase> more) {
-        return new Option(decisions, refusals, more);
+        return new Option(decisions, refusals, more, searches);
     }
 }

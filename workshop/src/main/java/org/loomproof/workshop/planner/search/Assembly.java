@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedPartId;
@@ -95,6 +96,15 @@ final class Assembly {
                         type.dropOut(),
                         type.makeRating(),
                         type.breakRating().orElseThrow());
+            case Piece.Buffer(var name, var type) ->
+                new AddedPart.Buffer(
+                        id,
+                        type.worksOnGround() ? Port.Active.LOW : Port.Active.HIGH,
+                        type.input(),
+                        type.switchesAt(),
+                        type.letsGoAt(),
+                        type.closed(),
+                        type.rating());
             case Piece.Diode(var name, var type) -> new AddedPart.Diode(id, type.average(), type.reverse());
             case Piece.Resistor(var name, var resistance) -> new AddedPart.Resistor(id, resistance);
             case Piece.Fuse fuse -> new AddedPart.Fuse(id, sizes.rating(fuse.name()));

@@ -54,6 +54,7 @@ final class Ledger {
     private static String letters(Piece piece) {
         return switch (piece) {
             case Piece.Relay relay -> "K";
+            case Piece.Buffer buffer -> "Q";
             case Piece.Diode diode -> "D";
             case Piece.Resistor resistor -> "R";
             case Piece.Fuse fuse -> "FU";

@@ -147,6 +147,8 @@ final class WithinRating implements Claim {
                         new Rated(reach.into("87"), "87", name, r.makeRating().value()),
                         new Rated(
                                 reach.into("87a"), "87a", name, r.breakRating().value()));
+            case AddedPart.Buffer b ->
+                List.of(new Rated(reach.into("30"), "out", name, b.rating().value()));
             case AddedPart.Diode d ->
                 List.of(new Rated(reach, "", name, d.rating().value()));
             case AddedPart.Fuse f ->

@@ -1,0 +1,185 @@
+package org.loomproof.workshop.planner.grammar;
+
+import java.util.List;
+import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.planner.coupling.Clamp;
+import org.loomproof.workshop.planner.coupling.Draft;
+import org.loomproof.workshop.planner.coupling.Driving;
+import org.loomproof.workshop.planner.coupling.Driving.Line;
+import org.loomproof.workshop.planner.coupling.Driving.Side;
+import org.loomproof.workshop.planner.coupling.Feed;
+import org.loomproof.workshop.planner.coupling.Piece;
+import org.loomproof.workshop.planner.grammar.Coil.Driver;
+import org.loomproof.workshop.planner.grammar.Word.Buffering;
+import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.Ohms;
+import org.loomproof.workshop.sizing.CoilCurrent;
+import org.loomproof.workshop.trade.buffer.BufferType;
+import org.loomproof.workshop.trade.diode.DiodeType;
+import org.loomproof.workshop.trade.relay.RelayType;
+import org.loomproof.workshop.trade.wire.AllowedDrop;
+
+/** Makes parts and runs of a word whose source is an output and whose targets are factory wires. */
+public final class Composer {
+
+    /** What a buffer's input draws. */
+    private static final Amps SIGNAL = new Amps(0.005);
+
+    private final Word word;
+    private final Lead lead;
+    private final Side output;
+    private final Making making;
+    private final Draft.Builder draft;
+
+    /**
+     * What the parts are made of.
+     *
+     * @param relay in front of each target
+     * @param signalDiode across coils, in front of them, and from a target to the supply
+     * @param lineDiode in a target's own wire
+     * @param buffer for the whole coupling
+     * @param resistance of every resistor
+     * @param coils the feed for coils and buffer, where the contact needs no feed of its own
+     * @param contacts the feed for contacts that give the supply
+     */
+    public record Making(
+            RelayType relay,
+            DiodeType signalDiode,
+            DiodeType lineDiode,
+            BufferType buffer,
+            Ohms resistance,
+            Feed coils,
+            Feed contacts) {}
+
+    private Composer(Word word, Lead lead, Side output, Making making) {
+        this.word = word;
+        this.lead = lead;
+        this.output = output;
+        this.making = making;
+        this.draft = Draft.of(Catalogue.key(word));
+    }
+
+    /** The draft of a word; a shape that no judge lets through is an error. */
+    public static Draft compose(Word word, Lead lead, Side output, List<Line> lines, Making making) {
+        Composer composer = new Composer(word, lead, output, making);
+        composer.compose(lines);
+        return composer.draft.build();
+    }
+
+    private void compose(List<Line> lines) {
+        Amps coil = CoilCurrent.most(making.relay().coil());
+        boolean byRelay = !word.coils().isEmpty();
+        Amps coilsTogether = new Amps(coil.value() * lines.size());
+        if (output == Side.HIGH && word.buffer() == Buffering.NONE) {
+            draft.throughController(byRelay ? coilsTogether : fromController(lines));
+        }
+        End last = Draft.lead(lead);
+        Feed feed = making.coils();
+        if (word.buffer() != Buffering.NONE) {
+            AddedPartId buffer = Draft.local(lead.id(), "buffer");
+            draft.with(new Piece.Buffer(buffer, making.buffer()));
+            draft.run(last, Draft.at(buffer, "in"), making.coils().run(), SIGNAL, AllowedDrop.SIGNAL);
+            draft.run(
+                    Draft.at(buffer, "-"), Draft.body(), Draft.BESIDE, byRelay ? coilsTogether : carried(lines), drop(lines));
+            feed = making.coils().reaching(buffer, "+", SIGNAL, SIGNAL, AllowedDrop.SIGNAL, draft);
+            last = Draft.at(buffer, "out");
+        } else if (byRelay && word.coils().getFirst().isolated()) {
+            last = Driving.isolated(
+                    lead, output, making.signalDiode(), coilsTogether, making.coils().run(), draft);
+        }
+        Side holds = word.buffer() == Buffering.NONE ? output : Side.LOW;
+        for (Line line : lines) {
+            last = byRelay ? relay(line, holds, last, coil, feed) : chain(line, last, feed);
+        }
+    }
+
+    /** 30 on the target, 87 on its pole, the coil between what works it and the other pole, a clamp diode across the coil. */
+    private End relay(Line line, Side holds, End last, Amps coil, Feed feed) {
+        if (word.coils().size() != 1 || word.coils().getFirst().driver() == Driver.FIRST_MAKE) {
+            throw new IllegalArgumentException("no draft for " + word);
+        }
+        AddedPartId k = Draft.local(lead.id(), "relay " + line.circuit().id());
+        draft.with(new Piece.Relay(k, making.relay()));
+        End next;
+        if (word.fromSupply().gate() == Gate.MAKE_1) {
+            Feed near = making.contacts()
+                    .reaching(k, "87", line.carries(), line.fusedFor(), line.drop(), draft);
+            draft.fused(
+                    Draft.at(k, "30"),
+                    Draft.tap(line.circuit()),
+                    line.run(),
+                    line.carries(),
+                    line.drop(),
+                    making.contacts().fuse());
+            next = Driving.coil(holds, k, last, coil, word.buffer() == Buffering.NONE ? near : feed, draft);
+        } else {
+            AddedPartId r = Draft.local(lead.id(), "step");
+            if (word.toBody().resistor()) {
+                draft.with(new Piece.Resistor(r, making.resistance()));
+            }
+            draft.run(Draft.at(k, "30"), Draft.tap(line.circuit()), line.run(), line.carries(), line.drop());
+            if (word.toBody().resistor()) {
+                draft.run(Draft.at(k, "87"), Draft.at(r, "1"), Draft.BESIDE, line.carries(), line.drop());
+                draft.run(Draft.at(r, "2"), Draft.body(), Draft.BESIDE, line.carries(), line.drop());
+            } else {
+                draft.run(Draft.at(k, "87"), Draft.body(), Draft.BESIDE, line.carries(), line.drop());
+            }
+            next = Driving.coil(holds, k, last, coil, feed, draft);
+        }
+        Clamp.across(k, making.signalDiode(), draft);
+        return next;
+    }
+
+    /** A wire from the output, or from the buffer's, with what stands in it; gives the end from which the next one goes on. */
+    private End chain(Line line, End last, Feed feed) {
+        Tie tie = word.buffer() == Buffering.NONE ? word.through() : word.toBody();
+        End end = last;
+        End next = last;
+        if (tie.hasDiode()) {
+            AddedPartId d = Draft.local(lead.id(), "diode " + line.circuit().id());
+            boolean sinks = line.active() == Side.LOW;
+            draft.with(new Piece.Diode(d, making.lineDiode()));
+            draft.run(end, Draft.at(d, sinks ? "K" : "A"), Draft.BESIDE, line.carries(), line.drop());
+            next = Draft.at(d, sinks ? "K" : "A");
+            end = Draft.at(d, sinks ? "A" : "K");
+        }
+        if (tie.resistor()) {
+            AddedPartId r = Draft.local(lead.id(), "step");
+            draft.with(new Piece.Resistor(r, making.resistance()));
+            draft.run(end, Draft.at(r, "1"), Draft.BESIDE, line.carries(), line.drop());
+            end = Draft.at(r, "2");
+        }
+        boolean clamps = word.fromSupply().joined() || (word.buffer() == Buffering.NONE && word.toBody().joined());
+        AddedPartId c = Draft.local(lead.id(), "clamp " + line.circuit().id());
+        if (clamps) {
+            String terminal = line.active() == Side.LOW ? "A" : "K";
+            draft.with(new Piece.Diode(c, making.signalDiode()));
+            draft.run(end, Draft.at(c, terminal), Draft.BESIDE, line.carries(), line.drop());
+            end = Draft.at(c, terminal);
+        }
+        draft.run(end, Draft.tap(line.circuit()), line.run(), line.carries(), line.drop());
+        if (clamps && line.active() == Side.LOW) {
+            feed.to(Draft.at(c, "K"), new Amps(0), AllowedDrop.SIGNAL, draft);
+        } else if (clamps) {
+            draft.run(Draft.at(c, "A"), Draft.body(), Draft.BESIDE, new Amps(0), AllowedDrop.SIGNAL);
+        }
+        return next;
+    }
+
+    private static Amps carried(List<Line> lines) {
+        return new Amps(lines.stream().mapToDouble(l -> l.carries().value()).sum());
+    }
+
+    private static AllowedDrop drop(List<Line> lines) {
+        return lines.getFirst().drop();
+    }
+
+    private static Amps fromController(List<Line> lines) {
+        return new Amps(lines.stream()
+                .filter(line -> line.active() == Side.HIGH)
+                .mapToDouble(line -> line.carries().value())
+                .sum());
+    }
+}

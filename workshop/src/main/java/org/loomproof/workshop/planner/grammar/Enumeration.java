@@ -1,0 +1,36 @@
+package org.loomproof.workshop.planner.grammar;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * All words of the grammar for one pairing.
+ *
+ * @param enumerated how many words there are within the bound
+ * @param leftOut how many were left out, by reason
+ * @param words what is left, fewest parts first
+ */
+public record Enumeration(long enumerated, Map<LeftOut, Long> leftOut, List<Word> words) {
+
+    public Enumeration {
+        leftOut = Collections.unmodifiableMap(new EnumMap<>(leftOut));
+        words = List.copyOf(words);
+    }
+
+    /** The same with further words left out. */
+    public Enumeration leavingOut(Function<Word, Optional<LeftOut>> judge) {
+        Map<LeftOut, Long> more = new EnumMap<>(leftOut);
+        List<Word> left = words.stream()
+                .filter(word -> {
+                    Optional<LeftOut> reason = judge.apply(word);
+                    reason.ifPresent(r -> more.merge(r, 1L, Long::sum));
+                    return reason.isEmpty();
+                })
+                .toList();
+        return new Enumeration(enumerated, more, left);
+    }
+}

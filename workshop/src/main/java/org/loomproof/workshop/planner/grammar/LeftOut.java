@@ -1,0 +1,34 @@
+package org.loomproof.workshop.planner.grammar;
+
+import java.util.Locale;
+
+/** Why a word of the grammar is not offered. Each is an argument that needs no proof, or a reckoning with pencil and paper. */
+public enum LeftOut {
+    /** The same with the two relays changed about. */
+    MIRRORED,
+    /** A part does nothing in any state: without it the word is the same. */
+    IDLE_PART,
+    /** It joins supply and body in some state. */
+    SHORT,
+    /** It works the target while the source is at rest. */
+    WORKS_AT_REST,
+    /** It does not give the target its pole while the source works. */
+    NEVER_WORKS,
+    /** Targets would feed one another. */
+    JOINS_TARGETS,
+    /** A word with fewer parts gives the target the same. */
+    SAME_WITH_FEWER,
+    /** A coil is let go of with no way for its current. */
+    NO_WAY_FOR_KICK,
+    /** It would feed a controller that has lost its supply. */
+    FEEDS_DEAD_CONTROLLER,
+    /** Too much current for the output, or for any part at hand. */
+    CURRENT,
+    /** There is no feed for it. */
+    NO_SUPPLY;
+
+    /** The word used in messages and results. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
