@@ -47,6 +47,7 @@ final class Desk {
                                     judged.brief().kit(),
                                     judged.plan(),
                                     judged.proof(),
+                                    judged.search(),
                                     judged.folder().map(Path::toString).orElse(""),
                                     judged.files()));
                 } else {
@@ -72,7 +73,7 @@ final class Desk {
 
     private void show(JobOutcome.Judged judged, double seconds, String next) {
         JobReport report = new JobReport(messages);
-        report.body(judged.brief(), judged.plan(), judged.proof(), judged.proofReport())
+        report.body(judged.brief(), judged.plan(), judged.proof(), judged.search(), judged.proofReport())
                 .forEach(out::println);
         out.println();
         report.summary(judged.plan(), judged.proof()).forEach(out::println);

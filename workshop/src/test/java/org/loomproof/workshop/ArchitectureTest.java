@@ -42,7 +42,7 @@ class ArchitectureTest {
             Map.entry("wiring", Set.of("plan", "trade", NETWORK)),
             Map.entry("fault", Set.of("plan")),
             Map.entry("prover", Set.of("wiring", "fault")),
-            Map.entry("weigh", Set.of("planner", "prover")),
+            Map.entry("weigh", Set.of("planner", "prover", "goods")),
             Map.entry("meter", Set.of("wiring", "fault")),
             Map.entry(NETWORK, Set.of()));
 

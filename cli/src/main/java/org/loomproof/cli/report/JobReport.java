@@ -11,6 +11,7 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.verdict.Proof;
+import org.loomproof.workshop.weigh.Search;
 import org.loomproof.workshop.words.Messages;
 import org.loomproof.workshop.words.Phrase;
 
@@ -28,7 +29,7 @@ public final class JobReport {
      * The report without its closing lines: leads, parts, refusals, verdicts. The bounds of the proof are told in full where
      * no proof report was written, else counted with the report that tells them.
      */
-    public List<String> body(Brief brief, Plan plan, Proof proof, Optional<Path> proofReport) {
+    public List<String> body(Brief brief, Plan plan, Proof proof, Search search, Optional<Path> proofReport) {
         Lines lines = new Lines();
         lines.wrap(
                 messages.text(
@@ -45,6 +46,16 @@ public final class JobReport {
                         .wrap("  " + messages.text("report.possible-if", r.possibleIf()), "    "));
         lines.gap();
         new ClaimTable(messages).add(lines, proof);
+        if (search.plansProven() > 0) {
+            lines.wrap(
+                    messages.text(
+                            "report.search",
+                            search.enumerated(),
+                            search.leads().size(),
+                            search.offered(),
+                            search.plansProven()),
+                    "  ");
+        }
         if (!proof.bounds().isEmpty()) {
             lines.gap().wrap(bounds(proof.bounds(), proofReport), "  ");
         }

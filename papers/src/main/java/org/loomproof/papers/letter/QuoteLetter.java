@@ -104,7 +104,7 @@ public final class QuoteLetter {
 
     private static boolean isSmall(Article.Kind kind) {
         return switch (kind) {
-            case KIT, EXTRA, RELAY, PIN_SWITCH -> false;
+            case KIT, EXTRA, RELAY, BUFFER, PIN_SWITCH -> false;
             case RELAY_SOCKET,
                     DIODE,
                     RESISTOR,

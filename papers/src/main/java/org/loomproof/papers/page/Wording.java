@@ -1,8 +1,8 @@
 package org.loomproof.papers.page;
 
 import java.util.ArrayList;
-import java.util.Locale;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.loomproof.workshop.brief.kit.LeadRole;
@@ -156,7 +156,10 @@ public record Wording(Messages messages) {
                         figure(p.makeRating()),
                         figure(p.breakRating()));
             case AddedPart.Buffer p ->
-                of("part.buffer.ratings." + p.worksOn().name().toLowerCase(Locale.ROOT), figure(p.input()), figure(p.rating()));
+                of(
+                        "part.buffer.ratings." + p.worksOn().name().toLowerCase(Locale.ROOT),
+                        figure(p.input()),
+                        figure(p.rating()));
             case AddedPart.Diode p -> of("part.diode.ratings", figure(p.rating()), figure(p.reverse()));
             case AddedPart.Resistor p ->
                 ResistorHeat.size(ResistorHeat.most(p.resistance()))

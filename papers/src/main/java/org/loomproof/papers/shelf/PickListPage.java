@@ -66,7 +66,7 @@ public final class PickListPage {
         }
         return switch (item.article().kind()) {
             case KIT, EXTRA -> "box";
-            case RELAY, RELAY_SOCKET, DIODE, RESISTOR, FUSE, FUSE_HOLDER, PIN_SWITCH -> "parts";
+            case RELAY, RELAY_SOCKET, BUFFER, DIODE, RESISTOR, FUSE, FUSE_HOLDER, PIN_SWITCH -> "parts";
             case WIRE -> "wire";
             case TAP, SPLICE, TERMINAL, RING -> "terminals";
             case SLEEVE, END_CAP, GROMMET, SCREW, TIE, TAPE -> "around";

@@ -8,6 +8,7 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.prover.verdict.Proof;
+import org.loomproof.workshop.weigh.Search;
 
 /** How a run ended. */
 public sealed interface JobOutcome {
@@ -25,10 +26,11 @@ public sealed interface JobOutcome {
      * @param brief what was given, completed
      * @param plan every lead decided
      * @param proof what was found
+     * @param search what was looked through to find the plan
      * @param folder where the papers went, when any were written
      * @param files their names in the folder, sorted
      */
-    record Judged(Brief brief, Plan plan, Proof proof, Optional<Path> folder, List<String> files)
+    record Judged(Brief brief, Plan plan, Proof proof, Search search, Optional<Path> folder, List<String> files)
             implements JobOutcome {
         public Judged {
             files = List.copyOf(files);

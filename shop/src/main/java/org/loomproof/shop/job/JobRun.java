@@ -28,6 +28,7 @@ import org.loomproof.workshop.prover.Prover;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.trade.template.TradeDefaults;
 import org.loomproof.workshop.weigh.PlannedJob;
+import org.loomproof.workshop.weigh.Search;
 import org.loomproof.workshop.weigh.Weigher;
 import org.loomproof.workshop.words.Messages;
 import org.loomproof.workshop.words.Phrase;
@@ -57,7 +58,7 @@ public final class JobRun {
             told.accept(Stage.PLANNING);
             PlannedJob job = new Weigher().weigh(given.brief());
             Proof proof = job.proof().alsoBoundedBy(job.bounds());
-            return written(given, job.plan(), proof, wanted, prices);
+            return written(given, job.plan(), proof, job.search(), wanted, prices);
         });
     }
 
@@ -66,7 +67,7 @@ public final class JobRun {
         told.accept(Stage.READING);
         return with(new PlanFileReader(briefs, messages).read(plan), wanted.prices(), (file, prices) -> {
             Proof proof = proven(file);
-            return written(file.given(), file.plan(), proof, wanted, prices);
+            return written(file.given(), file.plan(), proof, Search.NONE, wanted, prices);
         });
     }
 
@@ -77,7 +78,7 @@ public final class JobRun {
                 new PlanFileReader(briefs, messages).read(plan),
                 Optional.empty(),
                 (file, prices) -> new JobOutcome.Judged(
-                        file.given().brief(), file.plan(), proven(file), Optional.empty(), List.of()));
+                        file.given().brief(), file.plan(), proven(file), Search.NONE, Optional.empty(), List.of()));
     }
 
     private Proof proven(PlanFile file) {
@@ -118,7 +119,7 @@ public final class JobRun {
     }
 
     private JobOutcome written(
-            ReadBrief given, Plan plan, Proof proof, PapersWanted wanted, Optional<PriceList> prices) {
+            ReadBrief given, Plan plan, Proof proof, Search search, PapersWanted wanted, Optional<PriceList> prices) {
         told.accept(Stage.WRITING);
         String planText = new PlanFileWriter(messages).write(new PlanFile(given, plan));
         List<Paper> papers = Papers.of(given.brief(), plan, proof, planText, prices, wanted.print(), messages);
@@ -128,6 +129,7 @@ public final class JobRun {
                         given.brief(),
                         plan,
                         proof,
+                        search,
                         Optional.of(written.folder()),
                         papers.stream().map(Paper::name).sorted().toList());
             case FolderOutcome.Refused refused ->

@@ -12,6 +12,8 @@ import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.Refusal;
+import org.loomproof.workshop.planner.grammar.Enumeration;
+import org.loomproof.workshop.planner.rule.Searched;
 import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.prover.verdict.Assumption;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
@@ -19,6 +21,7 @@ import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.prover.verdict.Witness;
+import org.loomproof.workshop.weigh.Search;
 import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.words.Messages;
 import org.loomproof.workshop.words.Phrase;
@@ -56,7 +59,7 @@ public final class ResultJson {
     }
 
     /** A plan with its proof, and the files written, relative to the folder. */
-    public String ofResult(Kit kit, Plan plan, Proof proof, String folder, List<String> files) {
+    public String ofResult(Kit kit, Plan plan, Proof proof, Search search, String folder, List<String> files) {
         Answer answer = Answer.of(plan, proof);
         VerdictCounts counts = VerdictCounts.of(proof);
         ObjectNode root = mapper.createObjectNode().put("format", "loomproof result 1");
@@ -82,11 +85,27 @@ public final class ResultJson {
                 .put("situations", proof.effort().situations())
                 .put("solves", proof.effort().solves())
                 .put("corners", proof.effort().corners());
+        root.set("search", search(search));
         texts(root.putArray("bounds"), proof.bounds());
         root.put("folder", folder);
         ArrayNode written = root.putArray("files");
         files.forEach(written::add);
         return written(root);
+    }
+
+    private ObjectNode search(Search search) {
+        ObjectNode node = mapper.createObjectNode().put("plansProven", search.plansProven());
+        ArrayNode leads = node.putArray("leads");
+        for (Searched each : search.leads()) {
+            Enumeration found = each.enumeration();
+            ObjectNode lead = leads.addObject()
+                    .put("lead", each.lead().value())
+                    .put("enumerated", found.enumerated())
+                    .put("offered", found.words().size());
+            ObjectNode leftOut = lead.putObject("leftOut");
+            found.leftOut().forEach((reason, count) -> leftOut.put(reason.word(), count));
+        }
+        return node;
     }
 
     private ObjectNode hookup(Hookup hookup) {

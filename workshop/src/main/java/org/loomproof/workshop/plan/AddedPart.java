@@ -57,7 +57,8 @@ public sealed interface AddedPart {
      * @param closed resistance from {@code out} to {@code -} while it is switched
      * @param rating what {@code out} may carry
      */
-    record Buffer(AddedPartId id, Port.Active worksOn, Ohms input, Volts switchesAt, Volts letsGoAt, Ohms closed, Amps rating)
+    record Buffer(
+            AddedPartId id, Port.Active worksOn, Ohms input, Volts switchesAt, Volts letsGoAt, Ohms closed, Amps rating)
             implements AddedPart {
         @Override
         public List<String> terminals() {

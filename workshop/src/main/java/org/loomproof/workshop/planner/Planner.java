@@ -28,7 +28,7 @@ public final class Planner {
     public static Candidates plan(Brief brief) {
         List<Refusal> all = VehicleRule.refuseAll(brief);
         if (!all.isEmpty()) {
-            return new Candidates(List.of(nothing(brief, all)), 1, List.of());
+            return new Candidates(List.of(nothing(brief, all)), 1, List.of(), List.of());
         }
         return KitSettings.overAll(brief.kit(), settings -> {
             Job job = Job.of(brief.set(settings));

@@ -21,6 +21,7 @@ final class Losers {
         REFUSED,
         HELD,
         OPEN,
+        TIGHTER,
         MORE_PARTS,
         LATER
     }
@@ -37,6 +38,9 @@ final class Losers {
         }
         if (loser.open() > winner.open()) {
             return Worse.OPEN;
+        }
+        if (loser.tight() > winner.tight()) {
+            return Worse.TIGHTER;
         }
         return loser.parts() > winner.parts() || loser.joints() > winner.joints() ? Worse.MORE_PARTS : Worse.LATER;
     }
@@ -75,6 +79,7 @@ final class Losers {
                         .orElse(Phrase.of("weigh.lost.later", way));
             case REFUSED -> Phrase.of("weigh.lost.refused", way);
             case HELD -> Phrase.of("weigh.lost.held", way);
+            case TIGHTER -> Phrase.of("weigh.lost.tighter", way);
             case MORE_PARTS -> Phrase.of("weigh.lost.more-parts", way);
             case LATER -> Phrase.of("weigh.lost.later", way);
         };

@@ -10,10 +10,10 @@ import org.loomproof.workshop.words.Phrase;
  *
  * @param plan what happens to every lead
  * @param proof what was proven of it
- * @param candidatesWeighed how many plans were proven before this one was picked
+ * @param search how much was looked through before this one was picked
  * @param bounds what was left out of the search, in words; empty when nothing was
  */
-public record PlannedJob(Plan plan, Proof proof, long candidatesWeighed, List<Phrase> bounds) {
+public record PlannedJob(Plan plan, Proof proof, Search search, List<Phrase> bounds) {
 
     public PlannedJob {
         bounds = List.copyOf(bounds);

@@ -1,78 +1,90 @@
 package org.loomproof.workshop.weigh;
 
+import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.goods.price.Labour;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.plan.Plan;
-import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.prover.verdict.Verdict;
 
 /**
  * How good a proven plan is; the least is the best. Broken claims count first, then refusals, then leads on hold and open
- * claims, then parts, then joints.
+ * claims, then claims that hold tightly, then parts, then joints, then minutes of work.
  *
  * @param broken claims that are broken
  * @param refused wishes that are turned down
  * @param held leads on hold
  * @param open claims that are not decided
- * @param parts added parts, a pin switch for three
+ * @param tight claims about leads and their parts that hold tightly
+ * @param parts added parts, a pin switch or a buffer for three
  * @param joints ends of added wires
+ * @param minutes of work, by the usual times
  */
-record Score(int broken, int refused, int held, int open, int parts, int joints) implements Comparable<Score> {
+record Score(int broken, int refused, int held, int open, int tight, int parts, int joints, BigDecimal minutes)
+        implements Comparable<Score> {
 
     private static final Comparator<Score> ORDER = Comparator.comparingInt(Score::broken)
             .thenComparingInt(Score::refused)
             .thenComparingInt(Score::held)
             .thenComparingInt(Score::open)
+            .thenComparingInt(Score::tight)
             .thenComparingInt(Score::parts)
-            .thenComparingInt(Score::joints);
+            .thenComparingInt(Score::joints)
+            .thenComparing(Score::minutes);
 
-    static Score of(Plan plan, Proof proof) {
-        int broken = 0;
-        int open = 0;
-        for (ClaimResult result : proof.results()) {
-            switch (result.verdict()) {
-                case Verdict.Broken b -> broken++;
-                case Verdict.Open o -> open++;
-                case Verdict.Holds h -> {}
-            }
-        }
+    static Score of(Brief brief, Plan plan, Proof proof) {
         int held = (int)
                 plan.hookups().stream().filter(Hookup.Hold.class::isInstance).count();
         return new Score(
-                broken,
+                count(proof, Verdict.Broken.class),
                 plan.refusals().size(),
                 held,
-                open,
+                count(proof, Verdict.Open.class),
+                Tightness.count(plan, proof),
                 plan.parts().stream().mapToInt(Score::weight).sum(),
-                2 * plan.wires().size());
+                2 * plan.wires().size(),
+                Labour.of(brief, plan, Map.of()).minutes());
     }
 
-    /** A pin switch wants a bracket, a hole and a setting to the lid: the work of three parts. Common practice. */
+    /**
+     * A pin switch wants a bracket, a hole and a setting to the lid, a module a place, a feed and a ground of its own: the work
+     * of three parts. Common practice.
+     */
     private static int weight(AddedPart part) {
-        return part instanceof AddedPart.PinSwitch ? 3 : 1;
+        return part instanceof AddedPart.PinSwitch || part instanceof AddedPart.Buffer ? 3 : 1;
     }
 
     /**
      * The best that a plan can score, judged before it is proven by another that was: leads that wait for the same readings
-     * leave the same claims open.
+     * leave the same claims open, and leads that are decided alike hold what they hold as tightly.
      */
-    static Score atBest(Plan plan, Plan proven, Proof proof) {
-        Score blank = of(plan, new Proof(List.of(), proof.effort(), List.of()));
+    static Score atBest(Brief brief, Plan plan, Plan proven, Proof proof) {
+        Score blank = of(brief, plan, new Proof(List.of(), proof.effort(), List.of()));
         int open = holds(plan).equals(holds(proven)) ? openByHolds(proven, proof) : 0;
-        return new Score(0, blank.refused(), blank.held(), open, blank.parts(), blank.joints());
+        int tight = Tightness.countKept(proven, proof, plan);
+        return new Score(
+                0, blank.refused(), blank.held(), open, tight, blank.parts(), blank.joints(), blank.minutes());
     }
 
     /** True when nothing is broken, and nothing open but what waits for the readings of held leads. */
     static boolean isProvenAsFarAsItGoes(Plan plan, Proof proof) {
-        Score score = of(plan, proof);
-        return score.broken() == 0 && score.open() == openByHolds(plan, proof);
+        long broken = count(proof, Verdict.Broken.class);
+        return broken == 0 && count(proof, Verdict.Open.class) == openByHolds(plan, proof);
+    }
+
+    private static int count(Proof proof, Class<? extends Verdict> kind) {
+        return (int) proof.results().stream()
+                .filter(result -> kind.isInstance(result.verdict()))
+                .count();
     }
 
     private static Set<Hookup> holds(Plan plan) {

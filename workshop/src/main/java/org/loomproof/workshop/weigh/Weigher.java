@@ -82,7 +82,7 @@ public final class Weigher {
         Brief asked = down.without(brief);
         PlannedJob rest = weigh(asked, Planner.plan(asked));
         Plan plan = down.tell(rest.plan());
-        PlannedJob job = new PlannedJob(plan, prover.apply(brief, plan), rest.candidatesWeighed(), rest.bounds());
+        PlannedJob job = new PlannedJob(plan, prover.apply(brief, plan), rest.search(), rest.bounds());
         return new Rest(down, job, listBroken(job).size());
     }
 
@@ -95,7 +95,7 @@ public final class Weigher {
             // A plan that waits for the same readings can at best leave the same claims open.
             if (Score.isProvenAsFarAsItGoes(best.plan(), best.proof())) {
                 left.removeIf(plan ->
-                        Score.atBest(plan, toBeat.plan(), toBeat.proof()).compareTo(toBeat.score()) >= 0);
+                        Score.atBest(brief, plan, toBeat.plan(), toBeat.proof()).compareTo(toBeat.score()) >= 0);
                 if (left.isEmpty()) {
                     break;
                 }
@@ -115,12 +115,12 @@ public final class Weigher {
                 winner = Losers.tell(winner, other.plan(), other.proof(), Losers.isWorse(other.score(), best.score()));
             }
         }
-        return new PlannedJob(winner, best.proof(), weighed.size(), bounds);
+        return new PlannedJob(winner, best.proof(), new Search(weighed.size(), candidates.searches()), bounds);
     }
 
     private Weighed take(Brief brief, Plan plan, List<Weighed> weighed) {
         Proof proof = prover.apply(brief, plan);
-        Weighed result = new Weighed(plan, proof, Score.of(plan, proof));
+        Weighed result = new Weighed(plan, proof, Score.of(brief, plan, proof));
         weighed.add(result);
         return result;
     }

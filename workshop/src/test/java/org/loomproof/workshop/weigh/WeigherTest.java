@@ -47,7 +47,7 @@ class WeigherTest {
         PlannedJob job = new Weigher((brief, plan) -> proof(false, false)).weigh(brief());
 
         assertThat(coupling(job.plan())).isEqualTo("coupling.straight");
-        assertThat(job.candidatesWeighed()).isEqualTo(1);
+        assertThat(job.search().plansProven()).isEqualTo(1);
         assertThat(job.bounds()).isEmpty();
     }
 
@@ -61,15 +61,38 @@ class WeigherTest {
     }
 
     @Test
+    void moreToSpareComesBeforeFewerPartsAndHundredthsDecideNothing() {
+        PlannedJob tight = new Weigher((brief, plan) -> holding(plan, "coupling.straight", 0.05)).weigh(brief());
+        PlannedJob alike = new Weigher((brief, plan) -> holding(plan, "coupling.straight", 0.31)).weigh(brief());
+
+        assertThat(coupling(tight.plan())).isEqualTo("coupling.isolation-diodes");
+        assertThat(reasons(tight.plan())).anyMatch(r -> r.contains("straight joint") && r.contains("less to spare"));
+        assertThat(coupling(alike.plan())).isEqualTo("coupling.straight");
+    }
+
+    /** A proof in which the horn holds with so many volts to spare by one way, and with 0.32 V by all others. */
+    private static Proof holding(Plan plan, String way, double volts) {
+        double slack = coupling(plan).equals(way) ? volts : 0.32;
+        Verdict holds = new Verdict.Holds(
+                new Margin(slack, "V", STATEMENT, STATEMENT),
+                new Situation(
+                        new TreeMap<>(), SupplyPoint.REST, ControllerState.DISARMED, ControllerFeed.WHOLE));
+        return new Proof(
+                List.of(new ClaimResult("does-its-work horn load", STATEMENT, holds, List.of())),
+                new Proof.Effort(1, 1, 0),
+                List.of());
+    }
+
+    @Test
     void anOpenWayLosesToAProvenOne() {
         PlannedJob job =
                 new Weigher((brief, plan) -> proof(false, !coupling(plan).equals("coupling.relay"))).weigh(brief());
 
         assertThat(coupling(job.plan())).isEqualTo("coupling.relay");
-        assertThat(job.candidatesWeighed()).isEqualTo(4);
+        assertThat(job.search().plansProven()).isEqualTo(5);
         assertThat(reasons(job.plan()))
                 .filteredOn(r -> r.contains("leave open"))
-                .hasSize(3);
+                .hasSize(4);
     }
 
     @Test
@@ -154,7 +177,7 @@ class WeigherTest {
         PlannedJob job = new Weigher((b, plan) -> openUntil(plan)).weigh(waiting);
 
         assertThat(coupling(job.plan())).isEqualTo("coupling.straight");
-        assertThat(job.candidatesWeighed()).isEqualTo(1);
+        assertThat(job.search().plansProven()).isEqualTo(1);
     }
 
     @Test

@@ -86,7 +86,8 @@ final class Picking {
                 screws(1, name);
             }
             case AddedPart.Buffer buffer -> {
-                String size = amps(buffer.rating()) + " " + buffer.worksOn().name().toLowerCase(Locale.ROOT);
+                String size =
+                        amps(buffer.rating()) + " " + buffer.worksOn().name().toLowerCase(Locale.ROOT);
                 basket.add(new Article(Article.Kind.BUFFER, size), 1, Item.From.SHELF, name);
             }
             case AddedPart.Diode diode -> {

@@ -1,8 +1,8 @@
 package org.loomproof.workshop.plan.file;
 
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.brief.text.YamlPrinter;

@@ -1,6 +1,5 @@
 package org.loomproof.workshop.planner.coupling;
 
-import java.util.List;
 import java.util.Optional;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.Port;
@@ -9,10 +8,7 @@ import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Metres;
-import org.loomproof.workshop.quantity.Ohms;
-import org.loomproof.workshop.sizing.CoilCurrent;
 import org.loomproof.workshop.trade.diode.DiodeType;
-import org.loomproof.workshop.trade.relay.RelayType;
 import org.loomproof.workshop.trade.wire.AllowedDrop;
 
 /** What every way to work something with an output has in common: its pole, its isolation, the coil it holds. */

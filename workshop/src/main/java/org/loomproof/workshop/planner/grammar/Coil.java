@@ -36,9 +36,7 @@ public record Coil(Driver driver, Side pole, boolean isolated) {
 
     /** The coils that only a second relay may have: those that hang on the first one's contact. */
     static List<Coil> behindFirst() {
-        return List.of(
-                new Coil(Driver.FIRST_MAKE, Side.HIGH, false),
-                new Coil(Driver.FIRST_BREAK, Side.HIGH, false));
+        return List.of(new Coil(Driver.FIRST_MAKE, Side.HIGH, false), new Coil(Driver.FIRST_BREAK, Side.HIGH, false));
     }
 
     int diodes() {

@@ -82,12 +82,21 @@ public final class Composer {
             draft.with(new Piece.Buffer(buffer, making.buffer()));
             draft.run(last, Draft.at(buffer, "in"), making.coils().run(), SIGNAL, AllowedDrop.SIGNAL);
             draft.run(
-                    Draft.at(buffer, "-"), Draft.body(), Draft.BESIDE, byRelay ? coilsTogether : carried(lines), drop(lines));
+                    Draft.at(buffer, "-"),
+                    Draft.body(),
+                    Draft.BESIDE,
+                    byRelay ? coilsTogether : carried(lines),
+                    drop(lines));
             feed = making.coils().reaching(buffer, "+", SIGNAL, SIGNAL, AllowedDrop.SIGNAL, draft);
             last = Draft.at(buffer, "out");
         } else if (byRelay && word.coils().getFirst().isolated()) {
             last = Driving.isolated(
-                    lead, output, making.signalDiode(), coilsTogether, making.coils().run(), draft);
+                    lead,
+                    output,
+                    making.signalDiode(),
+                    coilsTogether,
+                    making.coils().run(),
+                    draft);
         }
         Side holds = word.buffer() == Buffering.NONE ? output : Side.LOW;
         for (Line line : lines) {
@@ -104,8 +113,7 @@ public final class Composer {
         draft.with(new Piece.Relay(k, making.relay()));
         End next;
         if (word.fromSupply().gate() == Gate.MAKE_1) {
-            Feed near = making.contacts()
-                    .reaching(k, "87", line.carries(), line.fusedFor(), line.drop(), draft);
+            Feed near = making.contacts().reaching(k, "87", line.carries(), line.fusedFor(), line.drop(), draft);
             draft.fused(
                     Draft.at(k, "30"),
                     Draft.tap(line.circuit()),
@@ -151,7 +159,8 @@ public final class Composer {
             draft.run(end, Draft.at(r, "1"), Draft.BESIDE, line.carries(), line.drop());
             end = Draft.at(r, "2");
         }
-        boolean clamps = word.fromSupply().joined() || (word.buffer() == Buffering.NONE && word.toBody().joined());
+        boolean clamps = word.fromSupply().joined()
+                || (word.buffer() == Buffering.NONE && word.toBody().joined());
         AddedPartId c = Draft.local(lead.id(), "clamp " + line.circuit().id());
         if (clamps) {
             String terminal = line.active() == Side.LOW ? "A" : "K";

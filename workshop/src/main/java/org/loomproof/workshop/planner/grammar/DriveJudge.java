@@ -32,9 +32,14 @@ final class DriveJudge {
         if (!followsSource(word) || hasIdlePart(word)) {
             return LeftOut.IDLE_PART;
         }
+        boolean byOutput = conducts(word, word.through(), works, true);
+        boolean own = byOutput && drive.output() == drive.active();
+        if (own && (!word.coils().isEmpty() || word.buffer() != Buffering.NONE)) {
+            // Either the output works the target and the rest is idle, or the rest does and the output's own way is.
+            return LeftOut.SAME_WITH_FEWER;
+        }
         boolean supplyAtRest = conducts(word, word.fromSupply(), Way.TO_TARGET, false);
         boolean bodyAtRest = conducts(word, word.toBody(), Way.FROM_TARGET, false);
-        boolean byOutput = conducts(word, word.through(), works, true);
         boolean supply = conducts(word, word.fromSupply(), Way.TO_TARGET, true);
         boolean body = conducts(word, word.toBody(), Way.FROM_TARGET, true);
         if ((supplyAtRest && bodyAtRest)
@@ -45,7 +50,6 @@ final class DriveJudge {
         if (supplyAtRest || bodyAtRest) {
             return LeftOut.WORKS_AT_REST;
         }
-        boolean own = byOutput && drive.output() == drive.active();
         boolean pole = drive.active() == Side.HIGH ? supply : body;
         if (!own && !pole) {
             return LeftOut.NEVER_WORKS;
@@ -53,7 +57,8 @@ final class DriveJudge {
         if (own && pole || word.coils().size() > 1) {
             return LeftOut.SAME_WITH_FEWER;
         }
-        return refined(word, own ? word.through() : drive.active() == Side.HIGH ? word.fromSupply() : word.toBody(), own);
+        return refined(
+                word, own ? word.through() : drive.active() == Side.HIGH ? word.fromSupply() : word.toBody(), own);
     }
 
     /** What is said of the one tie that works the target. */
@@ -62,10 +67,6 @@ final class DriveJudge {
             return drive.stepped() ? LeftOut.NEVER_WORKS : LeftOut.SAME_WITH_FEWER;
         }
         boolean contact = tie.gate().relay() > 0;
-        if (own && contact) {
-            // The same contact to the pole itself loses less.
-            return LeftOut.SAME_WITH_FEWER;
-        }
         if (drive.stepped() && tie.hasDiode()) {
             // The level on the wire would be the diode's and not the resistor's.
             return LeftOut.NEVER_WORKS;
@@ -132,7 +133,8 @@ final class DriveJudge {
     /** A diode that lets a target's own current go on when what works it lets go: to the supply, or from the body. */
     private boolean isUsefulClamp(Word word, Side lettingGo) {
         boolean semiconductor = lettingGo == Side.LOW
-                ? (word.through().joined() && drive.output() == Side.LOW) || word.toBody().gate() == Gate.BUFFER
+                ? (word.through().joined() && drive.output() == Side.LOW)
+                        || word.toBody().gate() == Gate.BUFFER
                 : word.through().joined() && drive.output() == Side.HIGH;
         return drive.kicks() && semiconductor && isClamp(lettingGo == Side.LOW ? word.fromSupply() : word.toBody());
     }

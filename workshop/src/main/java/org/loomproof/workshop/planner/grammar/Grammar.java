@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
 import org.loomproof.workshop.planner.grammar.Word.Buffering;
 
 /** Walks every word within the bound, in a fixed order. What depends on poles alone is walked once for all currents. */
@@ -17,40 +18,46 @@ public final class Grammar {
 
     /** All words that may work those targets, fewest parts first. */
     public static Enumeration of(Drive drive) {
-        return WALKED.computeIfAbsent(drive, d -> new Walk(new DriveJudge(d)).walk());
+        return WALKED.computeIfAbsent(drive, d -> {
+            Map<LeftOut, Long> leftOut = new EnumMap<>(LeftOut.class);
+            List<Word> words = new ArrayList<>();
+            DriveJudge judge = new DriveJudge(d);
+            long[] enumerated = {0};
+            each(word -> {
+                enumerated[0]++;
+                judge.leaveOut(word)
+                        .ifPresentOrElse(reason -> leftOut.merge(reason, 1L, Long::sum), () -> words.add(word));
+            });
+            words.sort(Comparator.comparingInt(Word::parts).thenComparing(Word::toString));
+            return new Enumeration(enumerated[0], leftOut, words);
+        });
     }
 
-    private static final class Walk {
-        private final DriveJudge judge;
-        private final Map<LeftOut, Long> leftOut = new EnumMap<>(LeftOut.class);
-        private final List<Word> words = new ArrayList<>();
-        private long enumerated;
-
-        Walk(DriveJudge judge) {
-            this.judge = judge;
-        }
-
-        Enumeration walk() {
-            for (Buffering buffer : Buffering.values()) {
-                boolean buffered = buffer != Buffering.NONE;
-                take(List.of(), buffer);
-                for (Coil first : Coil.beside(buffered)) {
-                    take(List.of(first), buffer);
-                    Coil.beside(buffered).forEach(second -> take(List.of(first, second), buffer));
-                    Coil.behindFirst().forEach(second -> take(List.of(first, second), buffer));
-                }
+    /** Tells every word within the bound, once each. */
+    static void each(Consumer<Word> told) {
+        Walk walk = new Walk(told);
+        for (Buffering buffer : Buffering.values()) {
+            boolean buffered = buffer != Buffering.NONE;
+            walk.take(List.of(), buffer);
+            for (Coil first : Coil.beside(buffered)) {
+                walk.take(List.of(first), buffer);
+                Coil.beside(buffered).forEach(second -> walk.take(List.of(first, second), buffer));
+                Coil.behindFirst().forEach(second -> walk.take(List.of(first, second), buffer));
             }
-            words.sort(Comparator.comparingInt(Word::parts).thenComparing(Word::toString));
-            return new Enumeration(enumerated, leftOut, words);
         }
+    }
+
+    private record Walk(Consumer<Word> told) {
 
         private void take(List<Coil> coils, Buffering buffer) {
             List<Tie> ties = Tie.all(gates(coils, buffer));
-            List<Tie> beyondBody = ties.stream().filter(tie -> tie.gate() != Gate.BUFFER).toList();
+            List<Tie> beyondBody =
+                    ties.stream().filter(tie -> tie.gate() != Gate.BUFFER).toList();
             int held = coils.stream().mapToInt(Coil::diodes).sum();
             for (Tie through : beyondBody) {
                 for (Tie fromSupply : beyondBody) {
-                    if (!clash(through, fromSupply) && held + through.diodes() + fromSupply.diodes() <= Word.MOST_DIODES) {
+                    if (!clash(through, fromSupply)
+                            && held + through.diodes() + fromSupply.diodes() <= Word.MOST_DIODES) {
                         for (Tie toBody : ties) {
                             take(new Word(through, fromSupply, toBody, coils, buffer));
                         }
@@ -61,9 +68,7 @@ public final class Grammar {
 
         private void take(Word word) {
             if (isWithinBound(word) && isWellFormed(word)) {
-                enumerated++;
-                judge.leaveOut(word)
-                        .ifPresentOrElse(reason -> leftOut.merge(reason, 1L, Long::sum), () -> words.add(word));
+                told.accept(word);
             }
         }
 

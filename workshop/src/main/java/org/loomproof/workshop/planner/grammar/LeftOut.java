@@ -10,7 +10,7 @@ public enum LeftOut {
     IDLE_PART,
     /** It joins supply and body in some state. */
     SHORT,
-    /** It works the target while the source is at rest. */
+    /** It holds the target at a pole while the source is at rest, so that the car's own switch is idle or fights it. */
     WORKS_AT_REST,
     /** It does not give the target its pole while the source works. */
     NEVER_WORKS,

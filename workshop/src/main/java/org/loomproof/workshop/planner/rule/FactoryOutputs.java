@@ -134,7 +134,7 @@ final class FactoryOutputs {
                 return List.of(AddedLoads.tooWeak(job, lead, wish).searched(searched));
             }
             if (isClamping()) {
-                options.add(wakesTheDead().searched(searched));
+                options.add(wakesTheDead(found).searched(searched));
             }
             return options;
         }
@@ -150,12 +150,16 @@ final class FactoryOutputs {
                 return Optional.of(LeftOut.NO_SUPPLY);
             }
             boolean straight = word.through().joined();
-            boolean fits = !straight || (all().value() <= SHARE_OF_RATING * rating().value() && lineDiode(word).isPresent());
+            boolean fits = !straight
+                    || (all().value() <= SHARE_OF_RATING * rating().value()
+                            && lineDiode(word).isPresent());
             boolean buffered = word.buffer() != Buffering.NONE;
             boolean bufferCarries = !buffered
                     || !word.coils().isEmpty()
                     || all().value() <= SHARE_OF_RATING * buffer(word).rating().value();
-            return fits && bufferCarries && (word.coils().isEmpty() || relay(word).isPresent())
+            return fits
+                            && bufferCarries
+                            && (word.coils().isEmpty() || relay(word).isPresent())
                     ? Optional.empty()
                     : Optional.of(LeftOut.CURRENT);
         }
@@ -220,11 +224,15 @@ final class FactoryOutputs {
         }
 
         /** Whatever is joined to such an output feeds a controller that has lost its supply; better without than half alive. */
-        private Option wakesTheDead() {
+        private Option wakesTheDead(Enumeration found) {
             return Option.refused(
                     new Refusal(
                             wish,
-                            Phrase.of("refuse.clamping-output", lead.id()),
+                            Phrase.of(
+                                    "refuse.no-word-proves",
+                                    lead.id(),
+                                    found.enumerated(),
+                                    found.words().size()),
                             Phrase.of("possible.clamping-output")),
                     List.of(Aside.refused(lead, wish)));
         }
@@ -255,8 +263,8 @@ final class FactoryOutputs {
                     job.loadFeed(supply, lead));
             Draft draft = Composer.compose(
                     word, lead, side, lines.stream().map(Line::of).toList(), making);
-            return Option.of(
-                    List.of(new Decision.Join(lead, wish, ids(lines), draft, because(draft.key(), making, supply), lost)));
+            return Option.of(List.of(
+                    new Decision.Join(lead, wish, ids(lines), draft, because(draft.key(), making, supply), lost)));
         }
 
         private Phrase because(String key, Composer.Making making, Circuit supply) {
@@ -266,13 +274,26 @@ final class FactoryOutputs {
                 case "coupling.straight-clamped" ->
                     Phrase.of("rule.clamped-output", ids(lines).getFirst(), supply.id());
                 case "coupling.isolation-diodes" ->
-                    Phrase.of("rule.diode-output", ids(lines), most(), making.lineDiode().name());
+                    Phrase.of(
+                            "rule.diode-output",
+                            ids(lines),
+                            most(),
+                            making.lineDiode().name());
                 case "coupling.relay" -> Phrase.of("rule.relay-output", ids(lines), most(), relay);
                 case "coupling.relay-isolated" -> Phrase.of("rule.relay-isolated", ids(lines), most(), relay);
                 case "coupling.buffered-relay" ->
-                    Phrase.of("rule.buffered-relay", ids(lines), most(), relay, making.buffer().name());
+                    Phrase.of(
+                            "rule.buffered-relay",
+                            ids(lines),
+                            most(),
+                            relay,
+                            making.buffer().name());
                 case "coupling.buffer" ->
-                    Phrase.of("rule.buffer-output", ids(lines), most(), making.buffer().name());
+                    Phrase.of(
+                            "rule.buffer-output",
+                            ids(lines),
+                            most(),
+                            making.buffer().name());
                 default -> Phrase.of("rule.composed-output", ids(lines), most());
             };
         }

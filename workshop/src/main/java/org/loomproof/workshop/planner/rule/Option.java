@@ -13,8 +13,7 @@ import org.loomproof.workshop.words.Phrase;
  * @param cautions what to beware of, where this work is
  * @param searches what was looked through to find it
  */
-public record Option(
-        List<Decision> decisions, List<Refusal> refusals, List<Phrase> cautions, List<Searched> searches) {
+public record Option(List<Decision> decisions, List<Refusal> refusals, List<Phrase> cautions, List<Searched> searches) {
 
     public Option {
         searches = List.copyOf(searches);

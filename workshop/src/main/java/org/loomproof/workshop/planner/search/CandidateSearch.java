@@ -15,6 +15,7 @@ import org.loomproof.workshop.planner.rule.Decision;
 import org.loomproof.workshop.planner.rule.Job;
 import org.loomproof.workshop.planner.rule.Option;
 import org.loomproof.workshop.planner.rule.Question;
+import org.loomproof.workshop.planner.rule.Searched;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -47,7 +48,12 @@ public final class CandidateSearch {
         }
         List<Phrase> bounds =
                 thereAre > plans.size() ? List.of(Phrase.of("bound.candidates", plans.size(), thereAre)) : List.of();
-        return new Candidates(List.copyOf(plans), thereAre, bounds);
+        List<Searched> searches = questions.stream()
+                .flatMap(question -> question.options().stream())
+                .flatMap(option -> option.searches().stream())
+                .distinct()
+                .toList();
+        return new Candidates(List.copyOf(plans), thereAre, bounds, searches);
     }
 
     private static void combine(

@@ -10,6 +10,7 @@ import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.brief.kit.KitOption;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.planner.rule.Searched;
 import org.loomproof.workshop.words.Phrase;
 
 /** The ways in which a kit can be set: every one may make another plan the best. */
@@ -42,7 +43,9 @@ public final class KitSettings {
         if (ways.size() > MOST_WAYS) {
             bounds.add(Phrase.of("bound.kit-settings", MOST_WAYS, ways.size()));
         }
-        return new Candidates(List.copyOf(plans), thereAre, List.copyOf(bounds));
+        Set<Searched> searches = new LinkedHashSet<>();
+        each.forEach(candidates -> searches.addAll(candidates.searches()));
+        return new Candidates(List.copyOf(plans), thereAre, List.copyOf(bounds), List.copyOf(searches));
     }
 
     /** Every combination of settings that changes a lead; fewer changes come first. */

@@ -178,7 +178,10 @@ class OutputRulesTest {
                         "coupling.straight-clamped",
                         "coupling.isolation-diodes",
                         "coupling.relay",
-                        "coupling.relay-isolated");
+                        "coupling.relay-isolated",
+                        "coupling.buffer",
+                        "coupling.composed",
+                        "coupling.buffered-relay");
     }
 
     @Test
