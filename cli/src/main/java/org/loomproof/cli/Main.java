@@ -27,6 +27,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new PlanCommand(messages))
                 .addSubcommand(new ProveCommand(messages))
                 .addSubcommand(new PapersCommand(messages))
+                .addSubcommand(new ChangesCommand(messages))
                 .addSubcommand(new BlankCommand(messages))
                 .addSubcommand(new HelpCommand())
                 .setResourceBundle(new CommandWords(messages))

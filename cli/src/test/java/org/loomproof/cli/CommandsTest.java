@@ -111,6 +111,41 @@ class CommandsTest {
     }
 
     @Test
+    void onlyWhatChangesBetweenTwoPlansIsTold() throws IOException {
+        Path papers = folder.resolve("papers");
+        planHatchback(papers);
+        Path old = papers.resolve("plan.yaml");
+        Path fewer = Files.writeString(
+                folder.resolve("order.yaml"),
+                Files.readString(HATCHBACK.resolve("order.yaml")).replaceFirst("starter-interrupt, ", ""));
+        Path next = folder.resolve("next");
+        assertThat(plan(HATCHBACK.resolve("sheet.yaml"), HATCHBACK.resolve("kit.yaml"), fewer, next))
+                .as(err.toString())
+                .isZero();
+
+        assertThat(run("changes", old.toString(), old.toString())).isZero();
+        assertThat(out.toString()).contains("Nothing changes");
+
+        assertThat(run("changes", old.toString(), next.resolve("plan.yaml").toString()))
+                .isZero();
+        assertThat(out.toString().replaceAll("\\s+", " "))
+                .contains("Undo: join the cut wire of starter again", "Price: open", "./loomproof prove")
+                .contains("-1 changeover relay")
+                .doesNotContain("siren");
+
+        assertThat(run("changes", old.toString(), next.resolve("plan.yaml").toString(), "--json"))
+                .isZero();
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(Files.readString(Path.of("..", "docs", "schemas", "change.schema.json")), InputFormat.JSON);
+        assertThat(schema.validate(out.toString(), InputFormat.JSON)).isEmpty();
+        JsonNode change = new ObjectMapper().readTree(out.toString());
+        assertThat(change.get("leads")).hasSize(1);
+        assertThat(change.get("minutes").get("after").asDouble())
+                .isLessThan(change.get("minutes").get("before").asDouble());
+        assertThat(change.get("undo").get(0).get("do").asText()).isEqualTo("rejoin-cut");
+    }
+
+    @Test
     void badInputTellsEveryProblemAndWritesNothing() throws IOException {
         String sheet = Files.readString(HATCHBACK.resolve("sheet.yaml"));
         Path wrong = Files.writeString(

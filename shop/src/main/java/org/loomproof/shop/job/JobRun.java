@@ -13,6 +13,8 @@ import org.loomproof.papers.folder.PaperFolder;
 import org.loomproof.workshop.brief.complete.SheetCompletion;
 import org.loomproof.workshop.brief.read.BriefReader;
 import org.loomproof.workshop.brief.read.ReadBrief;
+import org.loomproof.workshop.goods.change.PlanChange;
+import org.loomproof.workshop.goods.change.PlanOf;
 import org.loomproof.workshop.goods.price.PriceList;
 import org.loomproof.workshop.goods.price.PriceListReader;
 import org.loomproof.workshop.plan.Plan;
@@ -79,6 +81,23 @@ public final class JobRun {
                 Optional.empty(),
                 (file, prices) -> new JobOutcome.Judged(
                         file.given().brief(), file.plan(), proven(file), Search.NONE, Optional.empty(), List.of()));
+    }
+
+    /** What changes from one plan to another, or every problem of the files; nothing is proven and nothing written. */
+    public Checked<PlanChange> change(Path before, Path after, Optional<Path> priceFile) {
+        told.accept(Stage.READING);
+        List<Problem> problems = new ArrayList<>();
+        PlanFileReader reader = new PlanFileReader(briefs, messages);
+        Optional<PlanFile> old = kept(reader.read(before), problems);
+        Optional<PlanFile> next = kept(reader.read(after), problems);
+        Optional<PriceList> prices = priceFile.flatMap(file -> kept(PriceListReader.read(file), problems));
+        return problems.isEmpty()
+                ? new Checked.Good<>(PlanChange.between(of(old.orElseThrow()), of(next.orElseThrow()), prices))
+                : new Checked.Bad<>(List.copyOf(problems));
+    }
+
+    private static PlanOf of(PlanFile file) {
+        return new PlanOf(file.given().brief(), file.plan());
     }
 
     private Proof proven(PlanFile file) {

@@ -71,8 +71,7 @@ record Score(int broken, int refused, int held, int open, int tight, int parts, 
         Score blank = of(brief, plan, new Proof(List.of(), proof.effort(), List.of()));
         int open = holds(plan).equals(holds(proven)) ? openByHolds(proven, proof) : 0;
         int tight = Tightness.countKept(proven, proof, plan);
-        return new Score(
-                0, blank.refused(), blank.held(), open, tight, blank.parts(), blank.joints(), blank.minutes());
+        return new Score(0, blank.refused(), blank.held(), open, tight, blank.parts(), blank.joints(), blank.minutes());
     }
 
     /** True when nothing is broken, and nothing open but what waits for the readings of held leads. */

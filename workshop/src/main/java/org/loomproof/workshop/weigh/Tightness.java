@@ -45,7 +45,8 @@ final class Tightness {
 
     private static boolean isSame(Hookup hookup, Plan other, LeadId lead) {
         return other.findHookup(lead)
-                .filter(o -> o.because().equals(hookup.because()) && o.getClass().equals(hookup.getClass()))
+                .filter(o ->
+                        o.because().equals(hookup.because()) && o.getClass().equals(hookup.getClass()))
                 .isPresent();
     }
 

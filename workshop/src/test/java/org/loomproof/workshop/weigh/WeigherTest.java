@@ -75,8 +75,7 @@ class WeigherTest {
         double slack = coupling(plan).equals(way) ? volts : 0.32;
         Verdict holds = new Verdict.Holds(
                 new Margin(slack, "V", STATEMENT, STATEMENT),
-                new Situation(
-                        new TreeMap<>(), SupplyPoint.REST, ControllerState.DISARMED, ControllerFeed.WHOLE));
+                new Situation(new TreeMap<>(), SupplyPoint.REST, ControllerState.DISARMED, ControllerFeed.WHOLE));
         return new Proof(
                 List.of(new ClaimResult("does-its-work horn load", STATEMENT, holds, List.of())),
                 new Proof.Effort(1, 1, 0),

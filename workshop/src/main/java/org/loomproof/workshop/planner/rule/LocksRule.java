@@ -1,9 +1,11 @@
 package org.loomproof.workshop.planner.rule;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadRole;
@@ -115,16 +117,27 @@ public final class LocksRule implements Rule {
                     new Found.Waiting(held.get().until(), held.get().because());
             return List.of(withTheRest(leads, pair, Option.of(Aside.allHeld(pair, WISH, waiting))));
         }
-        int most = ways.stream().mapToInt(List::size).max().orElse(1);
-        List<Option> options = new ArrayList<>();
-        for (int i = 0; i < most; i++) {
-            List<Decision> decisions = new ArrayList<>();
-            for (List<Option> way : ways) {
-                decisions.addAll(way.get(Math.min(i, way.size() - 1)).decisions());
-            }
-            options.add(withTheRest(leads, pair, Option.of(decisions)));
+        return together(ways).stream()
+                .map(option -> withTheRest(leads, pair, option))
+                .toList();
+    }
+
+    /** Every way of one lead with every way of the other, those first that stay nearest to what each would take. */
+    private static List<Option> together(List<List<Option>> ways) {
+        List<List<Option>> all = List.of(List.of());
+        for (List<Option> way : ways) {
+            all = all.stream()
+                    .flatMap(chosen -> way.stream()
+                            .map(option -> Stream.concat(chosen.stream(), Stream.of(option))
+                                    .toList()))
+                    .toList();
         }
-        return options;
+        return all.stream()
+                .sorted(Comparator.comparingInt(chosen -> IntStream.range(0, chosen.size())
+                        .map(i -> ways.get(i).indexOf(chosen.get(i)))
+                        .sum()))
+                .map(chosen -> chosen.stream().reduce(Option.of(List.of()), Option::and))
+                .toList();
     }
 
     /** Where both legs are cut, a lead for the driver's door alone may lie in that door's own leg. */
@@ -163,7 +176,7 @@ public final class LocksRule implements Rule {
                         ? Aside.cap(l, Phrase.of("cap.no-driver-leg"))
                         : Aside.another(l, first(leads, l.role()).orElseThrow()))
                 .forEach(decisions::add);
-        return new Option(decisions, option.refusals(), option.cautions());
+        return new Option(decisions, option.refusals(), option.cautions(), option.searches());
     }
 
     private static Optional<Lead> first(List<Lead> leads, LeadRole role) {

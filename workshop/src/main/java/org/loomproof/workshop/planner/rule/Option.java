@@ -2,6 +2,7 @@ package org.loomproof.workshop.planner.rule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.words.Phrase;
 
@@ -50,7 +51,11 @@ public record Option(List<Decision> decisions, List<Refusal> refusals, List<Phra
         allRefusals.addAll(more.refusals());
         List<Phrase> allCautions = new ArrayList<>(cautions);
         more.cautions().stream().filter(c -> !allCautions.contains(c)).forEach(allCautions::add);
-        return new Option(all, allRefusals, allCautions);
+        return new Option(
+                all,
+                allRefusals,
+                allCautions,
+                Stream.concat(searches.stream(), more.searches().stream()).toList());
     }
 
     /** The same with cautions. */
