@@ -30,7 +30,7 @@ final class CourseReference {
     private final List<String> lines;
     private final List<String> vectors = new ArrayList<>(List.of("time"));
     private final List<Double> jumps;
-    private final CourseRun exact;
+    private final Optional<CourseRun> exact;
 
     /**
      * A setting that was tried, with what came out.
@@ -51,18 +51,18 @@ final class CourseReference {
         List<double[]> points = run("method=gear reltol=1e-6 vntol=1e-9 abstol=1e-12", EXACT_STEPS, vectors, 1)
                 .answers()
                 .getFirst();
-        exact = points.isEmpty() ? new CourseRun(new double[0], new double[0][]) : CourseRun.of(points);
+        exact = points.isEmpty() ? Optional.empty() : Optional.of(CourseRun.of(points));
     }
 
     /** Nothing when it gives up at its closest. */
     static Optional<CourseReference> of(Path driver, Path folder, Course course, Trace trace)
             throws IOException, InterruptedException {
         CourseReference reference = new CourseReference(driver, folder, course, trace);
-        return reference.exact.seconds().length == 0 ? Optional.empty() : Optional.of(reference);
+        return reference.exact.map(found -> reference);
     }
 
     CourseRun exact() {
-        return exact;
+        return exact.orElseThrow();
     }
 
     private ReferenceRun run(String options, int leastSteps, List<String> wanted, int times)
@@ -84,7 +84,7 @@ final class CourseReference {
                         options,
                         leastSteps,
                         points.size(),
-                        CourseRun.of(points).errorVolts(exact, jumps),
+                        CourseRun.of(points).errorVolts(exact(), jumps),
                         run.micros()));
     }
 

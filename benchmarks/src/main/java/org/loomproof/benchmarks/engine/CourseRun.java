@@ -7,15 +7,23 @@ import org.loomproof.network.time.Trace;
 
 /**
  * A course as one side ran it: at each of its own moments the voltages of all nodes but the chassis.
- *
- * @param volts per moment, node by node
  */
-record CourseRun(double[] seconds, double[][] volts) {
+final class CourseRun {
     /** So near to a jump nothing is compared: a relay that moves a microsecond early is no error of 12 V. */
     private static final double NEAR_SECONDS = 30e-6;
 
     /** So much earlier or later is no error: where a clamp lets go, a node falls by tens of volts within microseconds. */
     private static final double FORGIVEN_SECONDS = 1e-6;
+
+    private final double[] seconds;
+
+    /** Per moment, node by node. */
+    private final double[][] volts;
+
+    private CourseRun(double[] seconds, double[][] volts) {
+        this.seconds = seconds;
+        this.volts = volts;
+    }
 
     static CourseRun of(Trace trace) {
         List<Node> nodes = trace.network().nodes();

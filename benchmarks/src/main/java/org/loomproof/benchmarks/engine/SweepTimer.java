@@ -46,7 +46,7 @@ final class SweepTimer {
         return sweep.work();
     }
 
-    /** Prints the time of sweeps over trees of several sizes, then over looms of each shape. Arguments: rounds, seed. */
+    /** Prints the time of sweeps over trees of several sizes, then, unless a third argument stands, over looms of each shape. Arguments: rounds, seed. */
     public static void main(String[] arguments) {
         int rounds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 7;
         long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
@@ -61,6 +61,9 @@ final class SweepTimer {
                     network,
                     Loom.walk(network, 2000, seed + 4),
                     rounds);
+        }
+        if (arguments.length > 2) {
+            return;
         }
         for (boolean large : new boolean[] {false, true}) {
             for (Loom.Shape shape : Loom.Shape.values()) {

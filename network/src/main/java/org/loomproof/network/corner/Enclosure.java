@@ -23,7 +23,19 @@ final class Enclosure {
     private final int quantities;
 
     /** A piece of the box, with the interval its product lies in. */
-    private record Piece(double[] from, double[] to, double low, double high) {}
+    private static final class Piece {
+        final double[] from;
+        final double[] to;
+        final double low;
+        final double high;
+
+        Piece(double[] from, double[] to, double low, double high) {
+            this.from = from;
+            this.to = to;
+            this.low = low;
+            this.high = high;
+        }
+    }
 
     Enclosure(Looking looking, Asked.Product asked, int quantities) {
         this.looking = looking;
@@ -40,7 +52,7 @@ final class Enclosure {
 
     private double bound(boolean greatest) {
         Comparator<Piece> worstFirst =
-                greatest ? Comparator.comparingDouble(p -> -p.high()) : Comparator.comparingDouble(Piece::low);
+                greatest ? Comparator.comparingDouble(p -> -p.high) : Comparator.comparingDouble(p -> p.low);
         PriorityQueue<Piece> open = new PriorityQueue<>(worstFirst);
         double[] ends = new double[quantities];
         Arrays.fill(ends, 1);
@@ -48,7 +60,7 @@ final class Enclosure {
         int began = looking.points();
         while (!open.isEmpty()) {
             Piece worst = open.element();
-            double bound = greatest ? worst.high() : worst.low();
+            double bound = greatest ? worst.high : worst.low;
             double met = greatest ? looking.greatest().value() : looking.least().value();
             boolean close = Math.abs(bound - met) <= CLOSE * Math.max(Math.abs(bound), Math.abs(met));
             if (close || looking.points() - began >= MOST_POINTS / 2) {
@@ -56,13 +68,13 @@ final class Enclosure {
             }
             open.remove();
             int widest = widest(worst);
-            double middle = 0.5 * (worst.from()[widest] + worst.to()[widest]);
-            double[] to = worst.to().clone();
+            double middle = 0.5 * (worst.from[widest] + worst.to[widest]);
+            double[] to = worst.to.clone();
             to[widest] = middle;
-            double[] from = worst.from().clone();
+            double[] from = worst.from.clone();
             from[widest] = middle;
-            Optional<Piece> lower = piece(worst.from(), to);
-            Optional<Piece> upper = piece(from, worst.to());
+            Optional<Piece> lower = piece(worst.from, to);
+            Optional<Piece> upper = piece(from, worst.to);
             if (lower.isEmpty() || upper.isEmpty()) {
                 break;
             }
@@ -74,8 +86,8 @@ final class Enclosure {
 
     private static int widest(Piece piece) {
         int widest = 0;
-        for (int k = 1; k < piece.from().length; k++) {
-            if (piece.to()[k] - piece.from()[k] > piece.to()[widest] - piece.from()[widest]) {
+        for (int k = 1; k < piece.from.length; k++) {
+            if (piece.to[k] - piece.from[k] > piece.to[widest] - piece.from[widest]) {
                 widest = k;
             }
         }
