@@ -78,7 +78,12 @@ final class CostPlot {
                 16,
                 "Microseconds a setting, one thread: median, and least to most of the rounds",
                 Ink.Anchor.START);
-        Scale micros = new Scale(true, 1, 1000, List.of(1.0, 10.0, 100.0, 1000.0));
+        double dearest = ofNodes.stream().mapToDouble(Cost::most).max().orElse(1);
+        List<Double> decades = new ArrayList<>(List.of(1.0, 10.0, 100.0));
+        if (dearest > 100) {
+            decades.add(1000.0);
+        }
+        Scale micros = new Scale(true, 1, decades.getLast(), decades);
         panel(46, "nodes (tree)", new Scale(true, 10, 2000, List.of(20.0, 80.0, 300.0, 1000.0)), micros, ofNodes);
         double most = ofCurved.stream().mapToDouble(Cost::most).max().orElse(1);
         double step = most > 40 ? 20 : most > 16 ? 10 : 4;
@@ -136,7 +141,9 @@ final class CostPlot {
         double y = bottom - HEIGHT * up.share(from);
         sketch.line(
                 PROPORTION, x, y, left + PANEL * across.share(last.at()), bottom - HEIGHT * up.share(last.middle()));
-        sketch.letter(x + 12, y + 2, "as the nodes", Ink.Anchor.START);
+        double middle = Math.sqrt(from * last.middle());
+        double beside = left + PANEL * across.share(Math.sqrt(at * last.at()));
+        sketch.letter(beside + 6, bottom - HEIGHT * up.share(middle) + 10, "in proportion to nodes", Ink.Anchor.START);
     }
 
     private static String whole(double value) {
