@@ -191,7 +191,7 @@ class RelayTest {
 
     @Test
     void aLongRingOfRelaysEndsInWordsWithinBoundedWork() {
-        int count = 999;
+        int count = 2999;
         var ring = network().battery("b", "30", "0", 12.6, 1e-4);
         for (int k = 0; k < count; k++) {
             // Each relay feeds the next one's coil through its rest contact: an odd ring has no stable pattern.
@@ -201,6 +201,6 @@ class RelayTest {
         Solver solver = Solver.of(network);
         SolveOutcome outcome = solver.solve(network.atRest());
         assertThat(outcome).isInstanceOfAny(Chattering.class, Racing.class);
-        assertThat(solver.work()).isLessThan(60_000_000);
+        assertThat(solver.work()).isLessThan(200_000_000);
     }
 }

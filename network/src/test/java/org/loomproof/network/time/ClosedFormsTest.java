@@ -70,6 +70,40 @@ class ClosedFormsTest {
         assertThat(trace.amps(id("l"), 0.045 / 60)).isCloseTo(0.25 * (1 - Math.exp(-1)), within(1e-6));
     }
 
+    /** C04: Ohio University, Basic EE synopsis, example 6-1, READ: 5 H and 1.2 Ω make 4.167 s. */
+    @Test
+    void c04TimeConstantOfACoil() {
+        Network network = network()
+                .battery("battery", "plus", "0", 0, TINY_OHMS)
+                .part(new Inductor(id("l"), at("plus"), at("0"), 5, 1.2))
+                .build();
+        Timeline timeline = Timeline.settled(network.atRest()).supply(id("battery"), Waveform.of(0, 0, 0, 12));
+        Trace trace = TimeSolver.of(network).run(timeline, 5, CLOSE).finishedTrace();
+        assertThat(trace.amps(id("l"), 5 / 1.2)).isCloseTo(10 * (1 - Math.exp(-1)), within(1e-4));
+    }
+
+    /**
+     * C16: worked example for a 12 V power relay, READ (prints 211.7 V with 43.6 mA rounded): 2.29 H and 275 Ω, whose current is
+     * to fall to nothing in 0.5 ms, need 12 + 2.29 x 0.0436 / 0.0005 = 211.85 V across what cuts it. Put the other way round:
+     * with that voltage across the contact the current is gone in 0.5 ms, along a straight line.
+     */
+    @Test
+    void c16VoltageThatEndsACoilsCurrentInAStatedTime() {
+        double amps = 12 / 275.0;
+        double kick = 2.29 * amps / 0.0005;
+        assertThat(12 + kick).isCloseTo(211.854545, within(1e-6));
+        Network network = network()
+                .battery("battery", "plus", "0", 12, TINY_OHMS)
+                .part(new Inductor(id("l"), at("plus"), at("0"), 2.29, 275))
+                .build();
+        Timeline timeline = Timeline.settled(network.atRest())
+                .supply(id("battery"), Waveform.of(1e-3, 12, 1e-3, 12 - kick, 1.5e-3, -kick));
+        Trace trace = TimeSolver.of(network).run(timeline, 1.5e-3, CLOSE).finishedTrace();
+        assertThat(trace.amps(id("l"), 1e-3)).isCloseTo(amps, within(1e-9));
+        assertThat(trace.amps(id("l"), 1.25e-3)).isCloseTo(amps / 2, within(1e-6));
+        assertThat(trace.amps(id("l"), 1.5e-3)).isCloseTo(0, within(1e-6));
+    }
+
     /** C02: OpenStax College Physics, RL circuits example; inputs READ, 1.35335283 A COMPUTED. */
     @Test
     void c02DecayOfACoilsCurrent() {

@@ -240,6 +240,41 @@ class EventsTest {
                         gaveUp -> assertThat(gaveUp.reason()).isEqualTo(new TimeOutcome.Chattering(List.of(id("k")))));
     }
 
+    /**
+     * Each of 2,001 relays feeds the next one's coil through its rest contact, so the ring never comes to rest: it runs on to the
+     * end, or is given up in words, within the steps allowed.
+     */
+    @Test
+    void aRingOfThousandsOfRelaysRunsWithinTheStepsAllowed() {
+        int count = 2001;
+        var ring = network().battery("b", "30", "0", 12.6, 1e-4);
+        for (int k = 0; k < count; k++) {
+            ring.part(new Relay(
+                            id("k" + k),
+                            at("coil" + k),
+                            at("0"),
+                            90,
+                            7,
+                            2,
+                            List.of(Contact.rest(at("30"), at("coil" + (k + 1) % count))),
+                            1e-3)
+                    .timed(0.3, 5e-3, 3e-3));
+            ring.resistor("clamp" + k, "coil" + k, "0", 300);
+        }
+        Network network = ring.build();
+        int steps = 500;
+        TimeOutcome outcome = TimeSolver.of(network)
+                .run(Timeline.fromNothing(network.atRest()), 0.04, TimeOptions.USUAL.withMostSteps(steps));
+        Trace trace = switch (outcome) {
+            case TimeOutcome.Finished finished -> finished.trace();
+            case TimeOutcome.GaveUp gaveUp -> gaveUp.trace();
+            case TimeOutcome.NotStarted none -> throw new AssertionError(none);
+        };
+        assertThat(trace.steps()).isLessThanOrEqualTo(steps);
+        assertThat(trace.events().stream().filter(TimeEvent.ContactsMoved.class::isInstance))
+                .hasSizeGreaterThan(2 * count);
+    }
+
     @Test
     void aRunThatTakesTooManyStepsIsToldInWordsWithWhatItFound() {
         TimeOptions few = TimeOptions.USUAL.withMostSteps(50);
