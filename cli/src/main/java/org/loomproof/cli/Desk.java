@@ -4,9 +4,11 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
+import org.loomproof.cli.report.FaultReport;
 import org.loomproof.cli.report.JobReport;
 import org.loomproof.cli.report.ProblemReport;
 import org.loomproof.shop.job.Answer;
+import org.loomproof.shop.job.FaultsJson;
 import org.loomproof.shop.job.JobOutcome;
 import org.loomproof.shop.job.JobRun;
 import org.loomproof.shop.job.ResultJson;
@@ -40,6 +42,7 @@ final class Desk {
         double seconds = (System.nanoTime() - began) / 1e9;
         return switch (outcome) {
             case JobOutcome.BadInput bad -> problems(bad.problems(), json);
+            case JobOutcome.Tested tested -> throw new IllegalStateException("faults were not asked for");
             case JobOutcome.Judged judged -> {
                 if (json) {
                     out.print(new ResultJson(messages)
@@ -57,6 +60,32 @@ final class Desk {
                 yield Answer.of(judged.plan(), judged.proof()).code();
             }
         };
+    }
+
+    /** Looks for what faults and slips of a plan come to, shows it, and gives the exit code. An interrupt ends the search only. */
+    int tryFaults(Path plan, boolean json, boolean all) {
+        long began = System.nanoTime();
+        try (Progress progress = new Progress(err, messages, Boolean.getBoolean("loomproof.terminal"));
+                Patience patience = new Patience(progress::counted)) {
+            JobOutcome outcome = new JobRun(messages, progress).faults(plan, patience);
+            progress.close();
+            return switch (outcome) {
+                case JobOutcome.BadInput bad -> problems(bad.problems(), json);
+                case JobOutcome.Judged judged -> throw new IllegalStateException("no proof was asked for");
+                case JobOutcome.Tested tested -> {
+                    if (json) {
+                        out.print(new FaultsJson(messages).of(tested.faults()));
+                    } else {
+                        new FaultReport(messages)
+                                .lines(tested.brief(), tested.faults(), all)
+                                .forEach(out::println);
+                        out.println(messages.text("report.took", (System.nanoTime() - began) / 1e9));
+                    }
+                    out.flush();
+                    yield tested.faults().left() == 0 ? 0 : ExitCode.STOPPED;
+                }
+            };
+        }
     }
 
     /** Shows every problem and gives the exit code of bad input. */

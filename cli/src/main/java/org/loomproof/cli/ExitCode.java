@@ -6,5 +6,8 @@ final class ExitCode {
     static final int OUR_FAULT = 1;
     static final int BAD_INPUT = 2;
 
+    /** Something is open: a search was stopped before its end. */
+    static final int STOPPED = 5;
+
     private ExitCode() {}
 }

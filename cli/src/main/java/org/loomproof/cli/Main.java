@@ -28,6 +28,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new ProveCommand(messages))
                 .addSubcommand(new PapersCommand(messages))
                 .addSubcommand(new ChangesCommand(messages))
+                .addSubcommand(new FaultsCommand(messages))
                 .addSubcommand(new BlankCommand(messages))
                 .addSubcommand(new HelpCommand())
                 .setResourceBundle(new CommandWords(messages))

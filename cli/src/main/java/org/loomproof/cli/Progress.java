@@ -33,6 +33,14 @@ final class Progress implements Consumer<Stage>, AutoCloseable {
         }
     }
 
+    /** Tells how many of how many were done. */
+    synchronized void counted(int done, int all) {
+        if (watched) {
+            err.print(WIPE + messages.text("progress.counted", done, all));
+            err.flush();
+        }
+    }
+
     @Override
     public void close() {
         if (watched) {

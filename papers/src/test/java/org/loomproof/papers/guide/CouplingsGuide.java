@@ -26,6 +26,7 @@ import org.loomproof.workshop.brief.complete.SheetCompletion;
 import org.loomproof.workshop.brief.read.BriefReader;
 import org.loomproof.workshop.brief.read.ReadBrief;
 import org.loomproof.workshop.fault.Slip;
+import org.loomproof.workshop.fault.Slips;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
@@ -155,13 +156,13 @@ final class CouplingsGuide {
                 .map(ClaimResult::id)
                 .collect(Collectors.toSet());
         Map<String, List<String>> byBroken = new LinkedHashMap<>();
-        for (Slip slip : Slip.list(shown.plan())) {
+        for (Slip.OfPart slip : Slips.ofParts(shown.plan())) {
             if (parts.contains(slip.part())) {
                 List<String> broken = Prover.listObjections(shown.brief(), slip.on(shown.plan())).stream()
                         .filter(r -> !before.contains(r.id()))
                         .map(r -> ENGLISH.text(r.statement()))
                         .toList();
-                byBroken.computeIfAbsent(told(broken), b -> new ArrayList<>()).add(words(slip));
+                byBroken.computeIfAbsent(told(broken), b -> new ArrayList<>()).add(ENGLISH.text(slip.words()));
             }
         }
         return byBroken.entrySet().stream()
@@ -175,15 +176,6 @@ final class CouplingsGuide {
         }
         String first = broken.stream().limit(MOST_CLAIMS).collect(Collectors.joining("; "));
         return broken.size() > MOST_CLAIMS ? first + "; and " + (broken.size() - MOST_CLAIMS) + " more" : first;
-    }
-
-    private static String words(Slip slip) {
-        return switch (slip) {
-            case Slip.LeftOut(var part) -> part + " left out";
-            case Slip.TurnedRound(var part) -> part + " turned round";
-            case Slip.ContactsSwapped(var part) -> part + ": 87 and 87a swapped";
-            case Slip.CoilSwapped(var part) -> part + ": 85 and 86 swapped";
-        };
     }
 
     static String head() {

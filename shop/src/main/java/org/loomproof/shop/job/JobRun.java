@@ -10,6 +10,7 @@ import org.loomproof.papers.Papers;
 import org.loomproof.papers.folder.FolderOutcome;
 import org.loomproof.papers.folder.Paper;
 import org.loomproof.papers.folder.PaperFolder;
+import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.complete.SheetCompletion;
 import org.loomproof.workshop.brief.read.BriefReader;
 import org.loomproof.workshop.brief.read.ReadBrief;
@@ -26,6 +27,8 @@ import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Place;
 import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.problem.ProblemKind;
+import org.loomproof.workshop.prover.FaultProver;
+import org.loomproof.workshop.prover.FaultWatch;
 import org.loomproof.workshop.prover.Prover;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.trade.template.TradeDefaults;
@@ -122,6 +125,20 @@ public final class JobRun {
             case Checked.Bad<T>(var bad) -> {
                 problems.addAll(bad);
                 yield Optional.empty();
+            }
+        };
+    }
+
+    /** Looks for what every fault and slip of a plan comes to, and for the tests that notice them; nothing is written. */
+    public JobOutcome faults(Path plan, FaultWatch watch) {
+        told.accept(Stage.READING);
+        return switch (new PlanFileReader(briefs, messages).read(plan)) {
+            case Checked.Bad<PlanFile> bad -> new JobOutcome.BadInput(bad.problems());
+            case Checked.Good<PlanFile> good -> {
+                told.accept(Stage.TRYING_FAULTS);
+                PlanFile file = good.value();
+                Brief brief = file.given().brief();
+                yield new JobOutcome.Tested(brief, file.plan(), FaultProver.prove(brief, file.plan(), watch));
             }
         };
     }

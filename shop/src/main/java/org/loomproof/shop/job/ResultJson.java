@@ -1,8 +1,6 @@
 package org.loomproof.shop.job;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
@@ -17,14 +15,10 @@ import org.loomproof.workshop.planner.rule.Searched;
 import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.prover.verdict.Assumption;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
-import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.prover.verdict.Verdict;
-import org.loomproof.workshop.prover.verdict.Witness;
 import org.loomproof.workshop.weigh.Search;
-import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.words.Messages;
-import org.loomproof.workshop.words.Phrase;
 
 /**
  * A result, or the problems that stood in its way, as JSON for other programs. The shape is fixed by
@@ -32,12 +26,12 @@ import org.loomproof.workshop.words.Phrase;
  */
 public final class ResultJson {
 
-    private final ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-    private final Messages messages;
+    private final ObjectMapper mapper = new ObjectMapper();
+    private final JsonWords words;
 
     /** Words come from these messages. */
     public ResultJson(Messages messages) {
-        this.messages = messages;
+        this.words = new JsonWords(messages);
     }
 
     /** Every problem of input that could not be used. */
@@ -52,10 +46,10 @@ public final class ResultJson {
                     .put("path", problem.at().path())
                     .put("kind", problem.kind().id())
                     .put("found", problem.found())
-                    .put("wanted", text(problem.wanted()))
-                    .put("hint", text(problem.hint()));
+                    .put("wanted", words.text(problem.wanted()))
+                    .put("hint", words.text(problem.hint()));
         }
-        return written(root);
+        return words.written(root);
     }
 
     /** A plan with its proof, and the files written, relative to the folder. */
@@ -78,7 +72,7 @@ public final class ResultJson {
         plan.hookups().forEach(h -> hookups.add(hookup(h)));
         ArrayNode refusals = root.putArray("refusals");
         plan.refusals().forEach(r -> refusals.add(refusal(r)));
-        texts(root.putArray("cautions"), plan.cautions());
+        words.texts(root.putArray("cautions"), plan.cautions());
         ArrayNode claims = root.putArray("claims");
         proof.results().forEach(c -> claims.add(claim(c)));
         root.putObject("effort")
@@ -86,11 +80,11 @@ public final class ResultJson {
                 .put("solves", proof.effort().solves())
                 .put("corners", proof.effort().corners());
         root.set("search", search(search));
-        texts(root.putArray("bounds"), proof.bounds());
+        words.texts(root.putArray("bounds"), proof.bounds());
         root.put("folder", folder);
         ArrayNode written = root.putArray("files");
         files.forEach(written::add);
-        return written(root);
+        return words.written(root);
     }
 
     private ObjectNode search(Search search) {
@@ -127,31 +121,32 @@ public final class ResultJson {
                 node.set("until", measurement(hold.until()));
             }
         }
-        node.put("because", text(hookup.because()));
-        texts(node.putArray("insteadOf"), hookup.insteadOf());
+        node.put("because", words.text(hookup.because()));
+        words.texts(node.putArray("insteadOf"), hookup.insteadOf());
         return node;
     }
 
     private ObjectNode refusal(Refusal refusal) {
         return mapper.createObjectNode()
                 .put("wish", refusal.wish().word())
-                .put("because", text(refusal.because()))
-                .put("possibleIf", text(refusal.possibleIf()));
+                .put("because", words.text(refusal.because()))
+                .put("possibleIf", words.text(refusal.possibleIf()));
     }
 
     private ObjectNode claim(ClaimResult claim) {
-        ObjectNode node = mapper.createObjectNode().put("id", claim.id()).put("statement", text(claim.statement()));
+        ObjectNode node =
+                mapper.createObjectNode().put("id", claim.id()).put("statement", words.text(claim.statement()));
         switch (claim.verdict()) {
             case Verdict.Holds holds -> {
-                node.put("verdict", "holds").set("margin", margin(holds.tightest()));
-                node.set("deciding", situation(holds.deciding()));
+                node.put("verdict", "holds").set("margin", words.margin(holds.tightest()));
+                node.set("deciding", words.situation(holds.deciding()));
             }
             case Verdict.Broken broken -> {
-                node.put("verdict", "broken").set("margin", margin(broken.worst()));
-                node.set("witness", witness(broken.witness()));
+                node.put("verdict", "broken").set("margin", words.margin(broken.worst()));
+                node.set("witness", words.witness(broken.witness()));
             }
             case Verdict.Open open -> {
-                node.put("verdict", "open").put("because", text(open.because()));
+                node.put("verdict", "open").put("because", words.text(open.because()));
                 ArrayNode readings = node.putArray("settledBy");
                 open.settledBy().forEach(m -> readings.add(measurement(m)));
             }
@@ -167,49 +162,7 @@ public final class ResultJson {
         return node;
     }
 
-    private ObjectNode margin(Margin margin) {
-        return mapper.createObjectNode()
-                .put("slack", margin.slack())
-                .put("unit", margin.unit())
-                .put("computed", text(margin.computed()))
-                .put("allowed", text(margin.allowed()));
-    }
-
-    private ObjectNode witness(Witness witness) {
-        ObjectNode node = mapper.createObjectNode();
-        texts(node.putArray("steps"), witness.steps());
-        node.set("situation", situation(witness.situation()));
-        ArrayNode seen = node.putArray("seen");
-        witness.seen().forEach(o -> seen.addObject().put("at", text(o.at())).put("reads", o.reads()));
-        return node;
-    }
-
-    private ObjectNode situation(Situation situation) {
-        ObjectNode node = mapper.createObjectNode();
-        ObjectNode positions = node.putObject("positions");
-        situation.positions().forEach((operable, position) -> positions.put(operable.value(), position));
-        return node.put("supply", situation.supply().word())
-                .put("controller", situation.controller().word())
-                .put("feed", situation.feed().word());
-    }
-
     private ObjectNode measurement(Measurement measurement) {
-        return mapper.createObjectNode().put("name", measurement.name()).put("what", text(measurement.what()));
-    }
-
-    private void texts(ArrayNode into, List<Phrase> phrases) {
-        phrases.forEach(p -> into.add(text(p)));
-    }
-
-    private String text(Phrase phrase) {
-        return messages.text(phrase);
-    }
-
-    private String written(ObjectNode root) {
-        try {
-            return mapper.writeValueAsString(root) + "\n";
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("a result of our own cannot be written", e);
-        }
+        return mapper.createObjectNode().put("name", measurement.name()).put("what", words.text(measurement.what()));
     }
 }

@@ -5,5 +5,6 @@ public enum Stage {
     READING,
     PLANNING,
     PROVING,
+    TRYING_FAULTS,
     WRITING
 }

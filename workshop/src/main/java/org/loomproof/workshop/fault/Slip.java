@@ -1,28 +1,190 @@
 package org.loomproof.workshop.fault;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.plan.WireId;
+import org.loomproof.workshop.quantity.Ohms;
+import org.loomproof.workshop.words.Phrase;
 
-/** A mistake of the hand with one added part. */
-public sealed interface Slip {
+/** A mistake of the hand. */
+public sealed interface Slip extends Mishap {
 
-    /** The part. */
-    AddedPartId part();
+    /** What kind of mistake: the message of its words is {@code slip.} and this. */
+    String kind();
 
-    /** The plan as it then is in the car. */
-    Plan on(Plan plan);
+    /** The names of what it is made with, in the order of its words. */
+    List<Object> names();
+
+    @Override
+    default String id() {
+        StringBuilder id = new StringBuilder(kind());
+        names().forEach(name -> id.append(' ').append(name));
+        return id.toString();
+    }
+
+    @Override
+    default Phrase words() {
+        return new Phrase("slip." + kind(), names());
+    }
+
+    @Override
+    default Phrase inspection() {
+        return new Phrase("inspection." + kind(), names());
+    }
+
+    /** A mistake that makes another plan of it: parts, or what the wires join. */
+    sealed interface Rewiring extends Slip {
+        /** The plan as it then is in the car. */
+        Plan on(Plan plan);
+    }
+
+    /** A mistake that leaves everything joined as planned, but badly. */
+    sealed interface BadJoint extends Slip {
+        WireId wire();
+
+        @Override
+        default List<Object> names() {
+            return List.of(wire());
+        }
+    }
+
+    /** A mistake with one added part. */
+    sealed interface OfPart extends Rewiring {
+        AddedPartId part();
+
+        @Override
+        default List<Object> names() {
+            return List.of(part());
+        }
+    }
+
+    /** A lead or a wire was never joined and hangs loose. */
+    record LeftLoose(WireId wire) implements BadJoint {
+        @Override
+        public String kind() {
+            return "left-loose";
+        }
+    }
+
+    /** A ground was screwed to paint. */
+    record PaintedGround(WireId wire) implements BadJoint {
+        @Override
+        public String kind() {
+            return "painted-ground";
+        }
+    }
+
+    /** A ground was screwed to something that moves or is not joined to the body: it comes and goes. */
+    record MovingGround(WireId wire) implements BadJoint {
+        @Override
+        public String kind() {
+            return "moving-ground";
+        }
+    }
+
+    /** A tap of the wrong size was pressed on: it lets go, or cuts strands. */
+    record WrongTap(WireId wire) implements BadJoint {
+        @Override
+        public String kind() {
+            return "wrong-tap";
+        }
+    }
+
+    /** The two sides of a cut factory wire are exchanged. */
+    record SidesSwapped(CircuitId circuit) implements Rewiring {
+        @Override
+        public String kind() {
+            return "sides-swapped";
+        }
+
+        @Override
+        public List<Object> names() {
+            return List.of(circuit);
+        }
+
+        @Override
+        public Plan on(Plan plan) {
+            End before = new End.CutBefore(circuit);
+            End after = new End.CutAfter(circuit);
+            return Rewired.ends(plan, end -> end.equals(before) ? after : end.equals(after) ? before : end);
+        }
+    }
+
+    /** A wire that looks alike in the same loom was taken for the right one. */
+    record NeighbourTapped(CircuitId meant, CircuitId taken) implements Rewiring {
+        @Override
+        public String kind() {
+            return "neighbour-tapped";
+        }
+
+        @Override
+        public List<Object> names() {
+            return List.of(meant, taken);
+        }
+
+        @Override
+        public Plan on(Plan plan) {
+            End right = new End.Tap(meant);
+            return Rewired.ends(plan, end -> end.equals(right) ? new End.Tap(taken) : end);
+        }
+    }
+
+    /** Two leads of like kind are exchanged: the wrong trigger input, or the wrong output. */
+    record LeadsExchanged(LeadId one, LeadId other) implements Rewiring {
+        @Override
+        public String kind() {
+            return "leads-exchanged";
+        }
+
+        @Override
+        public List<Object> names() {
+            return List.of(one, other);
+        }
+
+        @Override
+        public Plan on(Plan plan) {
+            End first = new End.OfLead(one);
+            End second = new End.OfLead(other);
+            return Rewired.ends(plan, end -> end.equals(first) ? second : end.equals(second) ? first : end);
+        }
+    }
+
+    /** A resistor's third band was misread: ten times too much, or a tenth. */
+    record DecadeMisread(AddedPartId part, boolean up) implements OfPart {
+        @Override
+        public String kind() {
+            return up ? "decade-too-much" : "decade-too-little";
+        }
+
+        @Override
+        public Plan on(Plan plan) {
+            return plan.withParts(plan.parts().stream()
+                    .map(p -> p.id().equals(part) ? misread(p) : p)
+                    .toList());
+        }
+
+        private AddedPart misread(AddedPart right) {
+            return right instanceof AddedPart.Resistor(AddedPartId id, Ohms ohms)
+                    ? new AddedPart.Resistor(id, new Ohms(ohms.value() * (up ? 10 : 0.1)))
+                    : right;
+        }
+    }
 
     /** The part was left out; its wires hang loose. */
-    record LeftOut(AddedPartId part) implements Slip {
+    record LeftOut(AddedPartId part) implements OfPart {
+        @Override
+        public String kind() {
+            return "left-out";
+        }
+
         @Override
         public Plan on(Plan plan) {
             List<AddedPart> others =
@@ -32,27 +194,43 @@ public sealed interface Slip {
     }
 
     /** A diode is the wrong way round. */
-    record TurnedRound(AddedPartId part) implements Slip {
+    record TurnedRound(AddedPartId part) implements OfPart {
+        @Override
+        public String kind() {
+            return "turned-round";
+        }
+
         @Override
         public Plan on(Plan plan) {
-            return swapped(plan, part, "A", "K");
+            return Rewired.swapped(plan, part, "A", "K");
         }
     }
 
     /** The wires of 87 and 87a of a relay are swapped. */
-    record ContactsSwapped(AddedPartId part) implements Slip {
+    record ContactsSwapped(AddedPartId part) implements OfPart {
+        @Override
+        public String kind() {
+            return "contacts-swapped";
+        }
+
         @Override
         public Plan on(Plan plan) {
-            return swapped(plan, part, "87", "87a");
+            return Rewired.swapped(plan, part, "87", "87a");
         }
     }
 
     /** The wires of 85 and 86 of a relay are swapped at its socket; the diode across the coil sits there and stays. */
-    record CoilSwapped(AddedPartId part) implements Slip {
+    record CoilSwapped(AddedPartId part) implements OfPart {
+        @Override
+        public String kind() {
+            return "coil-swapped";
+        }
+
         @Override
         public Plan on(Plan plan) {
             Set<AddedPartId> clamps = clamps(plan, part);
-            return swapped(plan, part, "85", "86", wire -> !isAt(wire.from(), clamps) && !isAt(wire.to(), clamps));
+            return Rewired.swapped(
+                    plan, part, "85", "86", wire -> !isAt(wire.from(), clamps) && !isAt(wire.to(), clamps));
         }
 
         /** The diodes that lie across the relay's coil. */
@@ -80,47 +258,5 @@ public sealed interface Slip {
         private static boolean isAt(End end, Set<AddedPartId> parts) {
             return end instanceof End.OfPart(AddedPartId id, String terminal) && parts.contains(id);
         }
-    }
-
-    /** The slips that a plan's parts allow, in the order of the parts. */
-    static List<Slip> list(Plan plan) {
-        List<Slip> slips = new ArrayList<>();
-        for (AddedPart part : plan.parts()) {
-            slips.add(new LeftOut(part.id()));
-            switch (part) {
-                case AddedPart.Diode diode -> slips.add(new TurnedRound(diode.id()));
-                case AddedPart.Relay relay -> {
-                    slips.add(new ContactsSwapped(relay.id()));
-                    if (!CoilSwapped.clamps(plan, relay.id()).isEmpty()) {
-                        slips.add(new CoilSwapped(relay.id()));
-                    }
-                }
-                case AddedPart.Buffer buffer -> {}
-                case AddedPart.Resistor resistor -> {}
-                case AddedPart.Fuse fuse -> {}
-                case AddedPart.Load load -> {}
-                case AddedPart.PinSwitch pin -> {}
-            }
-        }
-        return slips;
-    }
-
-    private static Plan swapped(Plan plan, AddedPartId part, String one, String other) {
-        return swapped(plan, part, one, other, wire -> true);
-    }
-
-    private static Plan swapped(Plan plan, AddedPartId part, String one, String other, Predicate<AddedWire> moved) {
-        UnaryOperator<End> swap = end -> {
-            if (end instanceof End.OfPart(AddedPartId id, String terminal) && id.equals(part)) {
-                return new End.OfPart(id, terminal.equals(one) ? other : terminal.equals(other) ? one : terminal);
-            }
-            return end;
-        };
-        List<AddedWire> wires = plan.wires().stream()
-                .map(w -> moved.test(w)
-                        ? new AddedWire(w.id(), swap.apply(w.from()), swap.apply(w.to()), w.length(), w.size())
-                        : w)
-                .toList();
-        return plan.withWires(wires);
     }
 }

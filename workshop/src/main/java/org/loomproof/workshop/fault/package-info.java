@@ -1,5 +1,6 @@
 /**
- * What may go wrong with a plan: slips of the hand, each as the plan that then comes out. Knows the plan only.
+ * What may go wrong with a plan by itself (faults) and by the hand that carries it out (slips), with the list of them for a
+ * plan. Knows brief and plan, nothing of volts.
  */
 @NullMarked
 package org.loomproof.workshop.fault;

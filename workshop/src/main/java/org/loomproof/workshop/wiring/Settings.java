@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.Behaviour;
@@ -23,19 +24,35 @@ public final class Settings {
     private final Wired wired;
     private final Sheet sheet;
     private final Behaviour behaviour;
+    private final UnaryOperator<Setting> atLast;
     private final Map<OperableId, List<WorkedSwitch>> switches = new HashMap<>();
 
     /** Settings of a network, which may be a restricted one: what it lacks is left alone. */
     public Settings(Wired wired, Sheet sheet, Behaviour behaviour) {
+        this(wired, sheet, behaviour, setting -> setting);
+    }
+
+    /**
+     * Settings of a network of which something is not as it should be.
+     *
+     * @param atLast what is wrong, laid over every setting; it must leave alone what a person operates
+     */
+    public Settings(Wired wired, Sheet sheet, Behaviour behaviour, UnaryOperator<Setting> atLast) {
         this.wired = wired;
         this.sheet = sheet;
         this.behaviour = behaviour;
+        this.atLast = atLast;
         for (WorkedSwitch each : wired.switches()) {
             if (has(each.part())) {
                 switches.computeIfAbsent(each.operatedBy(), id -> new ArrayList<>())
                         .add(each);
             }
         }
+    }
+
+    /** The same settings of another network of the same vehicle. */
+    public Settings of(Wired other) {
+        return new Settings(other, sheet, behaviour, atLast);
     }
 
     /** The setting of a whole situation. */
@@ -58,7 +75,7 @@ public final class Settings {
         for (Operable operable : sheet.operables()) {
             setting = moved(setting, operable.id(), operable.rest());
         }
-        return setting;
+        return atLast.apply(setting);
     }
 
     private Setting controller(Setting base, Set<LeadId> on, ControllerFeed feed) {

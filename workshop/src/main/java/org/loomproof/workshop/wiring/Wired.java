@@ -57,6 +57,14 @@ public record Wired(
         return new Wired(other, battery, factory, controller, added, switches, origins, ranged);
     }
 
+    /** The same with more parts, all from one place. */
+    public Wired withMore(List<? extends Part> more, Phrase from) {
+        Map<PartId, Origin> known = new LinkedHashMap<>(origins);
+        more.forEach(part -> known.put(part.id(), new Origin(from)));
+        Network joined = Network.builder().addAll(network.parts()).addAll(more).build();
+        return new Wired(joined, battery, factory, controller, added, switches, known, ranged);
+    }
+
     /** The battery's plus post. */
     public Node post() {
         return network.part(battery).pins().getFirst().node();

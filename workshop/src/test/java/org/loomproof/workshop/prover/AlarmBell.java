@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.fault.Slip;
+import org.loomproof.workshop.fault.Slips;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 
@@ -20,16 +21,16 @@ public record AlarmBell(int tried, List<String> caught, List<String> notNeeded, 
 
     /** Makes every slip of a plan that is right. */
     public static AlarmBell ring(Brief brief, Plan plan) {
-        return ring(brief, plan, Slip.list(plan));
+        return ring(brief, plan, Slips.ofParts(plan));
     }
 
     /** Makes these slips of a plan that is right. */
-    public static AlarmBell ring(Brief brief, Plan plan, List<Slip> slips) {
+    public static AlarmBell ring(Brief brief, Plan plan, List<? extends Slip.OfPart> slips) {
         List<String> before = ids(Prover.listObjections(brief, plan));
         List<String> caught = new ArrayList<>();
         List<String> notNeeded = new ArrayList<>();
         List<String> missed = new ArrayList<>();
-        for (Slip slip : slips) {
+        for (Slip.OfPart slip : slips) {
             List<String> now = new ArrayList<>(ids(Prover.listObjections(brief, slip.on(plan))));
             now.removeAll(before);
             if (!now.isEmpty()) {

@@ -2,10 +2,12 @@ package org.loomproof.workshop.prover.claim;
 
 import java.util.List;
 import java.util.Objects;
+import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Reading;
+import org.loomproof.workshop.prover.verdict.Severity;
 import org.loomproof.workshop.wiring.Reach;
 import org.loomproof.workshop.wiring.Wired;
 import org.loomproof.workshop.words.Phrase;
@@ -15,6 +17,7 @@ final class AddedWork extends Work {
 
     private final AddedPartId part;
     private final List<FactoryWork> beside;
+    private final boolean warns;
 
     AddedWork(
             String claim,
@@ -35,6 +38,7 @@ final class AddedWork extends Work {
                 acting);
         this.part = part;
         this.beside = List.copyOf(beside);
+        this.warns = acting.onIn().contains(ControllerState.SOUNDING);
     }
 
     private static Reach reach(Wired wired, AddedPartId part) {
@@ -55,5 +59,10 @@ final class AddedWork extends Work {
     @Override
     double wholeVolts(Pair pair) {
         return pair.supply().volts().value();
+    }
+
+    @Override
+    public Severity severity(Pair pair) {
+        return warns ? Severity.UNPROTECTED : Severity.NUISANCE;
     }
 }

@@ -16,6 +16,7 @@ import org.loomproof.workshop.prover.explore.Reading;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
+import org.loomproof.workshop.prover.verdict.Severity;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.Reach;
 import org.loomproof.workshop.words.Phrase;
@@ -100,7 +101,7 @@ final class CoilKick implements Claim {
             if (Math.abs(amps) < LEAST_AMPS || pair.fitted().aliveByVolts() < 0) {
                 return Optional.empty();
             }
-            return Optional.of(KickedCoil.volts(pair, fitting.brief(), about, coil, amps)
+            return Optional.of(KickedCoil.volts(pair, about, coil, amps)
                     .map(reading -> reading.volts(reach(reading)))
                     .orElse(sinks ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY));
         }
@@ -123,6 +124,17 @@ final class CoilKick implements Claim {
             }
             double slack = sinks ? limitVolts(pair) - volts.get() : volts.get() - limitVolts(pair);
             return Double.isFinite(slack) ? slack : -KickedCoil.NO_WAY_VOLTS;
+        }
+
+        @Override
+        public boolean looksBeyondRest() {
+            return true;
+        }
+
+        /** An output that has been killed by its coil guards nothing. */
+        @Override
+        public Severity severity(Pair pair) {
+            return Severity.UNPROTECTED;
         }
 
         @Override

@@ -5,6 +5,7 @@ import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.prover.verdict.Severity;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.words.Phrase;
 
@@ -42,6 +43,11 @@ final class DoesNotStartWhenArmed implements Claim {
         @Override
         public double slack(Pair pair) {
             return worksInStock(pair) ? mostAmps(pair) - amps(pair.fitted()) : Double.NaN;
+        }
+
+        @Override
+        public Severity severity(Pair pair) {
+            return Severity.UNPROTECTED;
         }
 
         private double mostAmps(Pair pair) {

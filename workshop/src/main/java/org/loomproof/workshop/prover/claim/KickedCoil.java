@@ -11,7 +11,6 @@ import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.Relay;
 import org.loomproof.network.part.Resistor;
-import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Reading;
 import org.loomproof.workshop.prover.explore.Vehicle;
@@ -29,9 +28,8 @@ final class KickedCoil {
     private KickedCoil() {}
 
     /** The vehicle at that instant, if it settles. */
-    static Optional<Reading> volts(Pair pair, Brief brief, PartId output, PartId coil, double amps) {
-        Vehicle kicked = pair.bench()
-                .variant(pair.fitted().vehicle(), coil, v -> Vehicle.of(withSource(v.wired(), coil), brief));
+    static Optional<Reading> volts(Pair pair, PartId output, PartId coil, double amps) {
+        Vehicle kicked = pair.bench().variant(pair.fitted().vehicle(), coil, v -> v.with(withSource(v.wired(), coil)));
         Setting setting = kicked.settings().of(pair.situation()).off(output).emf(coil, amps * SOURCE_OHMS);
         return pair.bench().settled(kicked.wired(), setting).map(point -> new Reading(kicked, point));
     }

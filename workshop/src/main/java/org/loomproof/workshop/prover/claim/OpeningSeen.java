@@ -15,6 +15,7 @@ import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
+import org.loomproof.workshop.prover.verdict.Severity;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.words.Phrase;
 
@@ -105,6 +106,11 @@ final class OpeningSeen implements Claim {
                 best = Math.max(best, trigger.activeBy(pair.fitted()));
             }
             return best;
+        }
+
+        @Override
+        public Severity severity(Pair pair) {
+            return Severity.UNPROTECTED;
         }
 
         private Trigger clearest(Pair pair) {

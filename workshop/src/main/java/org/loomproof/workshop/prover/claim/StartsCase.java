@@ -3,6 +3,7 @@ package org.loomproof.workshop.prover.claim;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.prover.verdict.Severity;
 import org.loomproof.workshop.quantity.Figures;
 import org.loomproof.workshop.trade.wire.AllowedDrop;
 import org.loomproof.workshop.words.Phrase;
@@ -19,6 +20,11 @@ abstract class StartsCase extends LoadCase {
     @Override
     public double slack(Pair pair) {
         return worksInStock(pair) ? volts(pair.fitted()) - leastVolts(pair) : Double.NaN;
+    }
+
+    @Override
+    public Severity severity(Pair pair) {
+        return Severity.STRANDED;
     }
 
     private double leastVolts(Pair pair) {

@@ -9,12 +9,15 @@ import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.sheet.ElementId;
+import org.loomproof.workshop.brief.sheet.PathStep;
+import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Reading;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
+import org.loomproof.workshop.prover.verdict.Severity;
 import org.loomproof.workshop.quantity.Figures;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.wiring.ControllerFeed;
@@ -71,8 +74,28 @@ final class StockAsBefore implements Claim {
 
     private static final class SameCurrent extends LoadCase {
 
+        private final boolean moves;
+
         SameCurrent(String claim, ElementId load, Fitting fitting) {
             super(claim, load, fitting);
+            this.moves = moves(fitting.brief().sheet(), load);
+        }
+
+        private static boolean moves(Sheet sheet, ElementId load) {
+            return sheet.circuits().stream()
+                    .flatMap(circuit -> circuit.paths().stream())
+                    .flatMap(List::stream)
+                    .anyMatch(step -> step instanceof PathStep.Load part
+                            && part.id().equals(load)
+                            && (part.kind() == PathStep.LoadKind.MOTOR || part.kind() == PathStep.LoadKind.SOLENOID));
+        }
+
+        /** A motor or a solenoid that works unbidden, and goes on: it moves something, stalls and burns. */
+        @Override
+        public Severity severity(Pair pair) {
+            boolean unbidden =
+                    amps(pair.fitted()) > WORKS_SHARE * pair.working().amps(pair.supply(), load);
+            return moves && !worksInStock(pair) && unbidden ? Severity.FIRE_OR_LOSS_OF_CONTROL : Severity.NUISANCE;
         }
 
         @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.loomproof.network.part.PartId;
+import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.Port;
@@ -13,10 +14,10 @@ import org.loomproof.workshop.wiring.InputReach;
 import org.loomproof.workshop.wiring.Wired;
 
 /** The inputs that raise the alarm, and how far each is from a level. */
-final class Triggers {
+public final class Triggers {
 
     /** One of them. */
-    record Trigger(LeadId lead, Port.Active active, boolean isHeld) {
+    public record Trigger(LeadId lead, Port.Active active, boolean isHeld) {
 
         InputReach reach(Reading reading) {
             return reach(reading.wired());
@@ -31,12 +32,13 @@ final class Triggers {
                     wired.controller().orElseThrow().inputs().get(lead));
         }
 
-        double volts(Reading reading) {
+        /** Volts that it reads against the controller's ground. */
+        public double volts(Reading reading) {
             return reading.volts(reach(reading));
         }
 
         /** Volts by which it is surely read as active; negative when it is not. What floats is not read. */
-        double activeBy(Reading reading) {
+        public double activeBy(Reading reading) {
             InputReach reach = reach(reading);
             if (!isHeld && reading.isFloating(reach)) {
                 return Double.NEGATIVE_INFINITY;
@@ -49,7 +51,7 @@ final class Triggers {
         }
 
         /** Volts by which it is surely read as resting; negative when it is not. */
-        double restingBy(Reading reading) {
+        public double restingBy(Reading reading) {
             InputReach reach = reach(reading);
             if (!isHeld && reading.isFloating(reach)) {
                 return Double.NEGATIVE_INFINITY;
@@ -66,15 +68,20 @@ final class Triggers {
 
     /** All of a kit, in its order. */
     static List<Trigger> list(Fitting fitting) {
+        return list(fitting.brief().kit());
+    }
+
+    /** All of a kit, in its order. */
+    public static List<Trigger> list(Kit kit) {
         List<Trigger> triggers = new ArrayList<>();
-        for (Lead lead : fitting.brief().kit().leads()) {
-            find(fitting, lead).ifPresent(triggers::add);
+        for (Lead lead : kit.leads()) {
+            find(kit, lead).ifPresent(triggers::add);
         }
         return triggers;
     }
 
-    private static Optional<Trigger> find(Fitting fitting, Lead lead) {
-        boolean raises = fitting.brief().kit().behaviour().triggers().contains(lead.id());
+    private static Optional<Trigger> find(Kit kit, Lead lead) {
+        boolean raises = kit.behaviour().triggers().contains(lead.id());
         if (raises && lead.port() instanceof Port.Input input) {
             boolean held = input.pullUp().isPresent() || input.pullDown().isPresent();
             return Optional.of(new Trigger(lead.id(), input.active(), held));

@@ -22,6 +22,7 @@ import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Reading;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
+import org.loomproof.workshop.prover.verdict.Severity;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.trade.wire.Conductors;
 import org.loomproof.workshop.wiring.ControllerFeed;
@@ -69,7 +70,8 @@ final class WithinRating implements Claim {
                                     reach,
                                     "",
                                     wire.id().toString(),
-                                    Conductors.fuseCeiling(wire.size()).value()));
+                                    Conductors.fuseCeiling(wire.size()).value(),
+                                    Severity.FIRE_OR_LOSS_OF_CONTROL));
                 }
             }
         }
@@ -83,8 +85,9 @@ final class WithinRating implements Claim {
      * @param terminal the terminal's number where one part has several; else empty
      * @param name its id
      * @param amps the most it may carry for long
+     * @param over what it comes to when it carries more
      */
-    private record Rated(Reach reach, String terminal, String name, double amps) {
+    private record Rated(Reach reach, String terminal, String name, double amps, Severity over) {
 
         PartId part() {
             return reach.part();
@@ -134,7 +137,7 @@ final class WithinRating implements Claim {
                     .orElseThrow()
                     .outputs()
                     .get(id));
-            return new Rated(reach, "", id.toString(), amps.value());
+            return new Rated(reach, "", id.toString(), amps.value(), Severity.UNPROTECTED);
         });
     }
 
@@ -144,15 +147,21 @@ final class WithinRating implements Claim {
         return switch (part) {
             case AddedPart.Relay r ->
                 List.of(
-                        new Rated(reach.into("87"), "87", name, r.makeRating().value()),
                         new Rated(
-                                reach.into("87a"), "87a", name, r.breakRating().value()));
+                                reach.into("87"), "87", name, r.makeRating().value(), Severity.FIRE_OR_LOSS_OF_CONTROL),
+                        new Rated(
+                                reach.into("87a"),
+                                "87a",
+                                name,
+                                r.breakRating().value(),
+                                Severity.FIRE_OR_LOSS_OF_CONTROL));
             case AddedPart.Buffer b ->
-                List.of(new Rated(reach.into("30"), "out", name, b.rating().value()));
+                List.of(new Rated(
+                        reach.into("30"), "out", name, b.rating().value(), Severity.FIRE_OR_LOSS_OF_CONTROL));
             case AddedPart.Diode d ->
-                List.of(new Rated(reach, "", name, d.rating().value()));
+                List.of(new Rated(reach, "", name, d.rating().value(), Severity.FIRE_OR_LOSS_OF_CONTROL));
             case AddedPart.Fuse f ->
-                List.of(new Rated(reach, "", name, f.rating().value()));
+                List.of(new Rated(reach, "", name, f.rating().value(), Severity.NUISANCE));
             case AddedPart.Resistor r -> List.of();
             case AddedPart.Load l ->
                 l.forward().isPresent()
@@ -187,6 +196,11 @@ final class WithinRating implements Claim {
             return rated.stream()
                     .max(Comparator.comparingDouble(each -> each.usedPercent(pair.fitted())))
                     .orElseThrow();
+        }
+
+        @Override
+        public Severity severity(Pair pair) {
+            return busiest(pair).over();
         }
 
         @Override

@@ -74,8 +74,12 @@ abstract class Work implements Case {
         return acting.isIn(doing);
     }
 
+    /** A load that takes no current does no work, whatever lies across it. */
     private double volts(Pair pair) {
-        return Math.abs(pair.fitted().volts(reach(pair.fitted())));
+        Reach reach = reach(pair.fitted());
+        return Math.abs(pair.fitted().amps(reach)) < LoadCase.NEGLIGIBLE_AMPS
+                ? 0
+                : Math.abs(pair.fitted().volts(reach));
     }
 
     private double percent(Pair pair) {

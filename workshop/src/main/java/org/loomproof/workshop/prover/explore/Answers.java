@@ -5,7 +5,7 @@ import org.loomproof.network.solve.OperatingPoint;
 import org.loomproof.workshop.words.Phrase;
 
 /** What came of solving one network in one situation. */
-sealed interface Answers {
+public sealed interface Answers {
 
     /** Every point at which contacts were found to rest, whatever came before; at least one. */
     record AtRest(List<OperatingPoint> points) implements Answers {

@@ -3,6 +3,8 @@ package org.loomproof.workshop.prover.explore;
 import java.util.List;
 import java.util.Set;
 import org.loomproof.network.part.PartId;
+import org.loomproof.workshop.wiring.ControllerParts;
+import org.loomproof.workshop.wiring.Wired;
 
 /**
  * Parts that are joined in the stock or in the fitted vehicle, by anything but the battery's posts and the body, or by a relay.
@@ -18,8 +20,13 @@ public record Area(Set<PartId> parts, boolean touched) {
     }
 
     /** Finds the areas of a vehicle, in the order of their first parts. */
-    public static List<Area> list(
-            org.loomproof.workshop.wiring.Wired stock, org.loomproof.workshop.wiring.Wired fitted) {
+    public static List<Area> list(Wired stock, Wired fitted) {
         return new AreaFinder(stock, fitted).list();
+    }
+
+    /** What the areas fall into while the controller's own supply and ground are taken to be held as well. */
+    public static List<Area> blocks(Wired stock, Wired fitted) {
+        ControllerParts controller = fitted.controller().orElseThrow();
+        return new AreaFinder(stock, fitted, Set.of(controller.supply(), controller.ground())).list();
     }
 }

@@ -19,13 +19,20 @@ final class AreaFinder {
 
     private final Wired stock;
     private final Wired fitted;
+    private final Set<Node> firm;
     private final Map<Object, Object> parents = new HashMap<>();
 
     private record Spot(boolean inFitted, Node node) {}
 
     AreaFinder(Wired stock, Wired fitted) {
+        this(stock, fitted, Set.of());
+    }
+
+    /** @param firm nodes besides posts and body that are taken to be held */
+    AreaFinder(Wired stock, Wired fitted, Set<Node> firm) {
         this.stock = stock;
         this.fitted = fitted;
+        this.firm = Set.copyOf(firm);
         join(stock, false);
         join(fitted, true);
     }
@@ -40,8 +47,8 @@ final class AreaFinder {
         }
     }
 
-    private static boolean isFirm(Wired wired, Node node) {
-        return node.equals(Node.CHASSIS) || node.equals(wired.post());
+    private boolean isFirm(Wired wired, Node node) {
+        return node.equals(Node.CHASSIS) || node.equals(wired.post()) || firm.contains(node);
     }
 
     private Object root(Object at) {

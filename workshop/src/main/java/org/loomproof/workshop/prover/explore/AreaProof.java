@@ -45,8 +45,7 @@ final class AreaProof {
         this.cases = List.copyOf(cases);
         this.stepsTo = new StepsTo(job.brief().sheet(), job.brief().kit());
         this.space = space();
-        this.typical =
-                sweep(job.stock().restrictedTo(area, job.brief()), job.fitted().restrictedTo(area, job.brief()), cases);
+        this.typical = sweep(job.stock().restrictedTo(area), job.fitted().restrictedTo(area), cases);
     }
 
     private Space space() {
@@ -107,8 +106,8 @@ final class AreaProof {
             corners++;
             List<Case> asked = again.stream().map(cases::get).toList();
             Sweep sweep = sweep(
-                    Vehicle.stock(job.brief(), corner).restrictedTo(area, job.brief()),
-                    Vehicle.fitted(job.brief(), job.plan(), corner).restrictedTo(area, job.brief()),
+                    Vehicle.stock(job.brief(), corner).restrictedTo(area),
+                    Vehicle.fitted(job.brief(), job.plan(), corner).restrictedTo(area),
                     asked);
             for (int k = 0; k < again.size(); k++) {
                 int c = again.get(k);
@@ -227,8 +226,8 @@ final class AreaProof {
             Beside there = new Beside(
                     space,
                     key,
-                    Vehicle.stock(job.brief(), corner).restrictedTo(area, job.brief()),
-                    Vehicle.fitted(job.brief(), job.plan(), corner).restrictedTo(area, job.brief()),
+                    Vehicle.stock(job.brief(), corner).restrictedTo(area),
+                    Vehicle.fitted(job.brief(), job.plan(), corner).restrictedTo(area),
                     typical.working(),
                     new Workbench());
             if (there.slack(each) < 0) {

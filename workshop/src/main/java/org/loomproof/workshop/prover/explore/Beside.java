@@ -12,10 +12,10 @@ import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 
 /** Stock and fitted vehicle side by side in one situation. */
-record Beside(Space space, Key key, Vehicle stock, Vehicle fitted, Working working, Workbench bench) {
+public record Beside(Space space, Key key, Vehicle stock, Vehicle fitted, Working working, Workbench bench) {
 
     /** The pairs of every answer of the fitted vehicle with every answer of the stock vehicle. */
-    List<List<Pair>> pairs(Answers.AtRest stockAtRest, Answers.AtRest fittedAtRest) {
+    public List<List<Pair>> pairs(Answers.AtRest stockAtRest, Answers.AtRest fittedAtRest) {
         SortedMap<OperableId, String> positions = space.positions().get(key.positions());
         List<List<Pair>> all = new ArrayList<>();
         for (OperatingPoint f : fittedAtRest.points()) {
@@ -38,7 +38,7 @@ record Beside(Space space, Key key, Vehicle stock, Vehicle fitted, Working worki
     }
 
     /** Every answer of the fitted vehicle must do, beside that answer of the stock vehicle which suits it best. */
-    static double slack(Case each, List<List<Pair>> pairs) {
+    public static double slack(Case each, List<List<Pair>> pairs) {
         double least = Double.NaN;
         for (List<Pair> withEachStock : pairs) {
             double best = Double.NaN;
@@ -67,10 +67,14 @@ record Beside(Space space, Key key, Vehicle stock, Vehicle fitted, Working worki
         return solve().map(pairs -> slack(each, pairs)).orElse(Double.NaN);
     }
 
-    /** The pair that decides a case here: the least of the fitted vehicle's answers, beside the stock answer that suits it. */
+    /** The pair that decides a case here. */
     Pair deciding(Case each) {
-        List<List<Pair>> pairs =
-                solve().orElseThrow(() -> new IllegalStateException("settled once, not settled again: " + key));
+        return deciding(
+                each, solve().orElseThrow(() -> new IllegalStateException("settled once, not settled again: " + key)));
+    }
+
+    /** The pair that decides a case: the least of the fitted vehicle's answers, beside the stock answer that suits it. */
+    public static Pair deciding(Case each, List<List<Pair>> pairs) {
         return pairs.stream()
                 .map(withEachStock -> best(each, withEachStock))
                 .min(Comparator.comparingDouble(Judged::slack))

@@ -10,6 +10,7 @@ import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
+import org.loomproof.workshop.prover.verdict.Severity;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.words.Phrase;
 
@@ -60,6 +61,16 @@ public interface Case {
     /** What is found without solving where nothing added is joined to its part; empty when it must be solved all the same. */
     default Optional<Margin> marginWhereUntouched() {
         return Optional.empty();
+    }
+
+    /** Whether it looks beyond the point of rest, so that a part that carries nothing there may matter to it. */
+    default boolean looksBeyondRest() {
+        return false;
+    }
+
+    /** What it comes to where it is broken as it is there. */
+    default Severity severity(Pair pair) {
+        return Severity.NUISANCE;
     }
 
     /** Whether it falls away when no situation gives it anything to say. */

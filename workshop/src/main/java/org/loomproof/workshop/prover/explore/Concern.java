@@ -11,7 +11,7 @@ import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.prover.state.StepsTo;
 
 /** Which cases are to be asked where, worked out once for a space. */
-final class Concern {
+public final class Concern {
 
     private final List<List<Optional<Condition.Doing>>> doings = new ArrayList<>();
     private final List<BitSet> positions = new ArrayList<>();
@@ -19,7 +19,8 @@ final class Concern {
     private final int[] positionSteps;
     private final List<Case> cases;
 
-    Concern(Space space, StepsTo stepsTo, List<Case> cases) {
+    /** Works out where each case is asked. */
+    public Concern(Space space, StepsTo stepsTo, List<Case> cases) {
         this.cases = cases;
         this.supplySteps = space.supplies().stream().mapToInt(StepsTo::count).toArray();
         this.positionSteps = space.positions().stream().mapToInt(stepsTo::count).toArray();
@@ -40,27 +41,28 @@ final class Concern {
     }
 
     /** The places of the cases to be asked under a condition, whatever the positions. */
-    int[] under(int condition) {
+    public int[] under(int condition) {
         return IntStream.range(0, cases.size())
                 .filter(c -> doings.get(c).get(condition).isPresent())
                 .toArray();
     }
 
     /** Those of them to be asked at a combination of positions. */
-    int[] at(int[] under, int combination) {
+    public int[] at(int[] under, int combination) {
         return Arrays.stream(under)
                 .filter(c -> positions.get(c).get(combination))
                 .toArray();
     }
 
     /** How many steps lead a person to where the case is asked. */
-    int steps(int caseIndex, Key key) {
+    public int steps(int caseIndex, Key key) {
         return StepsTo.count(doing(caseIndex, key.condition()))
                 + supplySteps[key.supply()]
                 + positionSteps[key.positions()];
     }
 
-    Condition.Doing doing(int caseIndex, int condition) {
+    /** The doing of the controller that stands for a condition in the words of a case. */
+    public Condition.Doing doing(int caseIndex, int condition) {
         return doings.get(caseIndex)
                 .get(condition)
                 .orElseThrow(() ->

@@ -36,7 +36,7 @@ public final class CutLoads {
         Set<ElementId> stopped = new LinkedHashSet<>();
         for (Area area : Area.list(stock.wired(), cut.wired())) {
             if (area.touched()) {
-                stopped.addAll(stopped(brief, area, stock.restrictedTo(area, brief), cut.restrictedTo(area, brief)));
+                stopped.addAll(stopped(brief, area, stock.restrictedTo(area), cut.restrictedTo(area)));
             }
         }
         return stock.wired().factory().loads().keySet().stream()

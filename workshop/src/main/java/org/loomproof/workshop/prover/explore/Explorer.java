@@ -44,7 +44,7 @@ public final class Explorer {
 
     /** An explorer that leaves every figure at its typical value: fit to find what is broken, not to say that a claim holds. */
     public static Explorer ofTypicalValues(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
-        return new Explorer(brief, plan, stock, fitted, Variations.none(brief, stock, fitted));
+        return new Explorer(brief, plan, stock, fitted, Variations.none(stock, fitted));
     }
 
     /** Decides the cases; afterwards each has a result, unless it had nothing to say and fell away. */

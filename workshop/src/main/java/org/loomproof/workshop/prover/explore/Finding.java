@@ -4,13 +4,13 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What a sweep has found for one case so far. */
-final class Finding {
+public final class Finding {
 
     /** Slacks closer than this, in volts, amps or per cent, are one and the same: no meter tells them apart. */
     private static final double GRAIN = 1e-4;
 
     /** A situation with the slack found there and the steps that lead to it. */
-    record Found(Key key, double slack, int steps) {
+    public record Found(Key key, double slack, int steps) {
 
         /** Of situations that are alike the one with the fewest steps is told: the rest of what is set there matters nothing. */
         boolean isWorseThan(Found other) {
@@ -32,7 +32,8 @@ final class Finding {
     private @Nullable Unsettled unsettled;
     private long situations;
 
-    void add(Found found) {
+    /** Takes in the slack of one more situation. */
+    public void add(Found found) {
         situations++;
         if (worst == null || found.isWorseThan(worst)) {
             worst = found;
@@ -58,12 +59,12 @@ final class Finding {
     }
 
     /** The least slack, when there was any situation it speaks of. */
-    Optional<Found> worst() {
+    public Optional<Found> worst() {
         return Optional.ofNullable(worst);
     }
 
     /** The broken situation that takes the fewest steps, then the first in order. */
-    Optional<Found> soonestBroken() {
+    public Optional<Found> soonestBroken() {
         return Optional.ofNullable(soonestBroken);
     }
 

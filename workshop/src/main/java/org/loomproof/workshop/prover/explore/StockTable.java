@@ -10,7 +10,7 @@ import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 
 /** The stock vehicle solved at every supply point and combination of positions: it has no controller to ask about. */
-final class StockTable {
+public final class StockTable {
 
     private final List<List<Answers>> answers = new ArrayList<>();
     private final Working working;
@@ -21,7 +21,8 @@ final class StockTable {
         this.solves = solves;
     }
 
-    static StockTable of(Space space, Vehicle stock, Sheet sheet) {
+    /** The table of a space. */
+    public static StockTable of(Space space, Vehicle stock, Sheet sheet) {
         Workbench bench = new Workbench();
         List<List<Answers>> answers = space.supplies().stream()
                 .map(supply -> row(space, stock, supply, bench))
@@ -59,15 +60,18 @@ final class StockTable {
         }
     }
 
-    Answers at(int supply, int positions) {
+    /** What came of one supply point and combination of positions. */
+    public Answers at(int supply, int positions) {
         return answers.get(supply).get(positions);
     }
 
-    Working working() {
+    /** What the stock loads get when they work. */
+    public Working working() {
         return working;
     }
 
-    long solves() {
+    /** Operating points asked for. */
+    public long solves() {
         return solves;
     }
 }

@@ -16,25 +16,23 @@ final class Variations {
     /** One figure at one end. */
     record Variation(RangedFigure figure, Corner.Taken taken, Vehicle stock, Vehicle fitted) {}
 
-    private final Brief brief;
     private final Vehicle stock;
     private final Vehicle fitted;
     private final List<Variation> all = new ArrayList<>();
 
-    private Variations(Brief brief, Vehicle stock, Vehicle fitted) {
-        this.brief = brief;
+    private Variations(Vehicle stock, Vehicle fitted) {
         this.stock = stock;
         this.fitted = fitted;
     }
 
     /** None: every figure stays at its typical value. */
-    static Variations none(Brief brief, Vehicle stock, Vehicle fitted) {
-        return new Variations(brief, stock, fitted);
+    static Variations none(Vehicle stock, Vehicle fitted) {
+        return new Variations(stock, fitted);
     }
 
     /** All there are. */
     static Variations all(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
-        Variations variations = new Variations(brief, stock, fitted);
+        Variations variations = new Variations(stock, fitted);
         Map<String, RangedFigure> figures = new LinkedHashMap<>();
         Stream.concat(stock.wired().ranged().stream(), fitted.wired().ranged().stream())
                 .forEach(figure -> figures.putIfAbsent(figure.key(), figure));
@@ -50,12 +48,12 @@ final class Variations {
 
     /** Those that change anything in the area, restricted to it. */
     List<Variation> within(Area area) {
-        Vehicle stockThere = stock.restrictedTo(area, brief);
-        Vehicle fittedThere = fitted.restrictedTo(area, brief);
+        Vehicle stockThere = stock.restrictedTo(area);
+        Vehicle fittedThere = fitted.restrictedTo(area);
         List<Variation> there = new ArrayList<>();
         for (Variation each : all) {
-            Vehicle s = each.stock().restrictedTo(area, brief);
-            Vehicle f = each.fitted().restrictedTo(area, brief);
+            Vehicle s = each.stock().restrictedTo(area);
+            Vehicle f = each.fitted().restrictedTo(area);
             if (differs(s, stockThere) || differs(f, fittedThere)) {
                 there.add(new Variation(each.figure(), each.taken(), s, f));
             }

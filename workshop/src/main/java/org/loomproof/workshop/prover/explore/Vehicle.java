@@ -1,5 +1,7 @@
 package org.loomproof.workshop.prover.explore;
 
+import java.util.function.UnaryOperator;
+import org.loomproof.network.netlist.Setting;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.wiring.Corner;
@@ -30,8 +32,18 @@ public record Vehicle(Wired wired, Settings settings) {
         return new Vehicle(wired, new Settings(wired, brief.sheet(), brief.kit().behaviour()));
     }
 
+    /** A vehicle of which something is not as it should be, laid over every setting. */
+    public static Vehicle of(Wired wired, Brief brief, UnaryOperator<Setting> wrong) {
+        return new Vehicle(wired, new Settings(wired, brief.sheet(), brief.kit().behaviour(), wrong));
+    }
+
+    /** The same vehicle with another network, set as before. */
+    public Vehicle with(Wired other) {
+        return new Vehicle(other, settings.of(other));
+    }
+
     /** What of it lies in the area. */
-    Vehicle restrictedTo(Area area, Brief brief) {
-        return of(wired.restrictedTo(area.parts()::contains), brief);
+    public Vehicle restrictedTo(Area area) {
+        return with(wired.restrictedTo(area.parts()::contains));
     }
 }

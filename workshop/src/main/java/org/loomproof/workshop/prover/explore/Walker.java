@@ -10,7 +10,7 @@ import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.wiring.Settings;
 
 /** Settings of a space's combinations one after another; each costs only the operables that have moved. */
-final class Walker {
+public final class Walker {
 
     private final Space space;
     private final Settings settings;
@@ -19,13 +19,15 @@ final class Walker {
     /** The positions that {@link #partly} was made with. */
     private final List<String> moved = new ArrayList<>();
 
-    Walker(Space space, Settings settings, SupplyPoint supply, Condition.Doing doing) {
+    /** Settings of a space under one condition at one supply point. */
+    public Walker(Space space, Settings settings, SupplyPoint supply, Condition.Doing doing) {
         this.space = space;
         this.settings = settings;
         partly.add(settings.atRest(supply, doing.state(), doing.feed(), doing.moment()));
     }
 
-    Setting at(int combination) {
+    /** The setting of a combination, by its place in the space. */
+    public Setting at(int combination) {
         for (int k = 0; k < space.axes().size(); k++) {
             OperableId operable = space.axes().get(k).operable();
             String position = space.position(combination, operable);

@@ -8,6 +8,9 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.Setting;
+import org.loomproof.network.part.HighSideOutput;
+import org.loomproof.network.part.LowSideOutput;
+import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.solve.OperatingPoint;
 import org.loomproof.network.solve.SolveOutcome;
@@ -46,7 +49,7 @@ public final class Workbench {
      * Every answer that was found: from power-up, and from a history in which all relays were pulled in and the controller was
      * awake. Where these two differ, also from each relay pulled in by itself.
      */
-    Answers answers(Vehicle vehicle, Setting setting) {
+    public Answers answers(Vehicle vehicle, Setting setting) {
         Wired wired = vehicle.wired();
         Histories before = histories(vehicle);
         List<OperatingPoint> points = new ArrayList<>();
@@ -111,7 +114,16 @@ public final class Workbench {
     }
 
     private static Phrase named(String key, Wired wired, List<PartId> parts) {
-        List<Phrase> names = parts.stream().map(wired::words).toList();
+        List<Phrase> names = parts.stream()
+                .map(part -> isOutput(wired, part) ? Phrase.of("origin.controller") : wired.words(part))
+                .distinct()
+                .toList();
         return Phrase.of(key, names);
+    }
+
+    /** Outputs move together, when the controller wakes and sleeps. */
+    private static boolean isOutput(Wired wired, PartId part) {
+        Part moving = wired.network().part(part);
+        return moving instanceof LowSideOutput || moving instanceof HighSideOutput;
     }
 }

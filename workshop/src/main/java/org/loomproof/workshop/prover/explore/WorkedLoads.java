@@ -37,7 +37,7 @@ public final class WorkedLoads {
             Brief brief, Vehicle stock, CircuitId circuit, Set<ElementId> elements, Test test) {
         Set<ElementId> worked = new LinkedHashSet<>();
         for (Area area : Area.list(stock.wired(), stock.wired())) {
-            Vehicle part = stock.restrictedTo(area, brief);
+            Vehicle part = stock.restrictedTo(area);
             Node wire = part.wired().factory().before().get(circuit);
             if (wire != null && part.wired().network().hasNode(wire)) {
                 Space space = Space.of(

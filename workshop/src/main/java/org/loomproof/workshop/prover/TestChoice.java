@@ -1,0 +1,167 @@
+package org.loomproof.workshop.prover;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.prover.damage.Damage;
+import org.loomproof.workshop.prover.damage.DamageSearch;
+import org.loomproof.workshop.prover.damage.Outcome;
+import org.loomproof.workshop.prover.damage.Sign;
+import org.loomproof.workshop.prover.damage.Signs;
+import org.loomproof.workshop.prover.testorder.HandTest;
+import org.loomproof.workshop.prover.testorder.HandTests;
+import org.loomproof.workshop.prover.testorder.TestOrder;
+import org.loomproof.workshop.wiring.Situation;
+import org.loomproof.workshop.words.Phrase;
+
+/** Chooses the tests: which notices what, further ones for what no usual test notices, and then as few as will do. */
+final class TestChoice {
+
+    private final Brief brief;
+    private final List<HandTest> usual;
+    private final List<Situation> watched;
+    private final Signs signs;
+    private final DamageSearch search;
+    private final List<Damage> damages;
+
+    TestChoice(
+            Brief brief,
+            List<HandTest> usual,
+            List<Situation> watched,
+            Signs signs,
+            DamageSearch search,
+            List<Damage> damages) {
+        this.brief = brief;
+        this.usual = usual;
+        this.watched = watched;
+        this.signs = signs;
+        this.search = search;
+        this.damages = damages;
+    }
+
+    /** For each result and each test what surely differs; empty where the test does not notice it. */
+    private record Differences(List<HandTest> tests, List<List<BitSet>> byResult) {
+
+        BitSet noticedBy(int test) {
+            BitSet noticed = new BitSet();
+            for (int r = 0; r < byResult.size(); r++) {
+                noticed.set(r, !byResult.get(r).get(test).isEmpty());
+            }
+            return noticed;
+        }
+    }
+
+    FaultProof proof(
+            List<MishapResult> results,
+            List<Integer> numbers,
+            List<Optional<Outcome>> outcomes,
+            int left,
+            Outcome.Effort effort,
+            List<Phrase> bounds) {
+        Differences differences = further(usual(numbers, outcomes), numbers, outcomes);
+        List<HandTest> tests = differences.tests();
+        BitSet always = new BitSet();
+        List<BitSet> notices = new ArrayList<>();
+        for (int t = 0; t < tests.size(); t++) {
+            notices.add(differences.noticedBy(t));
+            always.set(t, HandTests.isCustomary(tests.get(t), brief.order()));
+        }
+        int arming =
+                (int) Math.ceil(brief.kit().behaviour().armingDelay().high().value());
+        TestOrder order = TestOrder.of(tests, notices, always, results.size(), arming);
+        return new FaultProof(results, order, watch(order, differences), left, effort, bounds);
+    }
+
+    private Differences usual(List<Integer> numbers, List<Optional<Outcome>> outcomes) {
+        List<List<BitSet>> byResult = numbers.stream()
+                .map(number -> {
+                    Map<Integer, BitSet> noticed =
+                            outcomes.get(number).orElseThrow().noticed();
+                    return usual.stream().map(test -> differing(test, noticed)).toList();
+                })
+                .toList();
+        return new Differences(usual, byResult);
+    }
+
+    private BitSet differing(HandTest test, Map<Integer, BitSet> noticed) {
+        BitSet differing = new BitSet();
+        for (Situation situation : test.situations()) {
+            differing.or(noticed.getOrDefault(watched.indexOf(situation), new BitSet()));
+        }
+        return looked(test, differing);
+    }
+
+    /** What of that is looked at in the test. */
+    private BitSet looked(HandTest test, BitSet differing) {
+        BitSet looked = new BitSet();
+        differing.stream().filter(k -> test.looksAt(signs.list().get(k))).forEach(looked::set);
+        return looked;
+    }
+
+    /** Adds a test for each situation that alone shows what no usual test by hand notices. */
+    private Differences further(Differences usual, List<Integer> numbers, List<Optional<Outcome>> outcomes) {
+        Set<Situation> situations = new LinkedHashSet<>();
+        List<Integer> unnoticed = new ArrayList<>();
+        for (int r = 0; r < numbers.size(); r++) {
+            Optional<Outcome.Elsewhere> elsewhere =
+                    outcomes.get(numbers.get(r)).orElseThrow().elsewhere();
+            if (!isNoticedByHand(usual, r) && elsewhere.isPresent()) {
+                situations.add(elsewhere.get().situation());
+                unnoticed.add(r);
+            }
+        }
+        List<Situation> each = List.copyOf(situations);
+        List<HandTest> tests = new ArrayList<>(usual.tests());
+        for (int k = 0; k < each.size(); k++) {
+            tests.add(HandTests.of(each.get(k), brief, k + 1));
+        }
+        List<List<BitSet>> byResult = new ArrayList<>();
+        for (int r = 0; r < numbers.size(); r++) {
+            List<BitSet> row = new ArrayList<>(usual.byResult().get(r));
+            List<BitSet> more = unnoticed.contains(r)
+                    ? search.signs(List.of(damages.get(numbers.get(r))), each)
+                    : each.stream().map(s -> new BitSet()).toList();
+            for (int k = 0; k < each.size(); k++) {
+                row.add(looked(tests.get(usual.tests().size() + k), more.get(k)));
+            }
+            byResult.add(row);
+        }
+        return new Differences(tests, byResult);
+    }
+
+    private static boolean isNoticedByHand(Differences usual, int result) {
+        for (int t = 0; t < usual.tests().size(); t++) {
+            if (usual.tests().get(t).kind() == HandTest.Kind.BY_HAND
+                    && !usual.byResult().get(result).get(t).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What to watch in each test: for each mishap that no earlier test has noticed, one sign of it. */
+    private List<List<Sign>> watch(TestOrder order, Differences differences) {
+        List<List<Sign>> watch = new ArrayList<>();
+        BitSet known = new BitSet();
+        for (HandTest test : order.tests()) {
+            int place = differences.tests().indexOf(test);
+            BitSet here = new BitSet();
+            for (int r = 0; r < differences.byResult().size(); r++) {
+                BitSet differing = differences.byResult().get(r).get(place);
+                if (!known.get(r) && !differing.isEmpty()) {
+                    known.set(r);
+                    if (!differing.intersects(here)) {
+                        here.set(differing.nextSetBit(0));
+                    }
+                }
+            }
+            watch.add(here.stream().mapToObj(signs.list()::get).toList());
+        }
+        return watch;
+    }
+}

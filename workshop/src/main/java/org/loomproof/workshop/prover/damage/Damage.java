@@ -1,0 +1,82 @@
+package org.loomproof.workshop.prover.damage;
+
+import java.util.List;
+import org.loomproof.network.netlist.Setting;
+import org.loomproof.network.part.PartId;
+import org.loomproof.network.part.Resistor;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.fault.Fault;
+import org.loomproof.workshop.fault.Mishap;
+import org.loomproof.workshop.fault.Slip;
+import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.prover.explore.Vehicle;
+import org.loomproof.workshop.wiring.Corner;
+import org.loomproof.workshop.wiring.VehicleWiring;
+import org.loomproof.workshop.wiring.Wired;
+import org.loomproof.workshop.words.Phrase;
+
+/**
+ * What a mishap makes of the fitted vehicle. Two mishaps with equal damages are electrically one.
+ *
+ * @param plan what is in the car by then
+ * @param changes what is otherwise besides
+ */
+public record Damage(Plan plan, List<Change> changes) {
+
+    public Damage {
+        changes = List.copyOf(changes);
+    }
+
+    /** A fuse that has opened, of the factory's or of the plan's. */
+    public static Damage openedFuse(Plan plan, PartId fuse) {
+        return new Damage(plan, List.of(new Change.Broken(fuse)));
+    }
+
+    /**
+     * The damage of a mishap.
+     *
+     * @param whole the fitted vehicle as planned
+     */
+    public static Damage of(Mishap mishap, Plan plan, Wired whole) {
+        return switch (mishap) {
+            case Slip.LeftOut(AddedPartId part) ->
+                new Damage(plan, List.of(new Change.Broken(Changes.network(whole, part))));
+            case Slip.Rewiring slip -> new Damage(slip.on(plan), List.of());
+            case Slip.BadJoint slip -> new Damage(plan, Changes.open(whole, slip.wire()));
+            case Fault fault -> new Damage(plan, Changes.of(fault, plan, whole));
+        };
+    }
+
+    /** Both damages at once, where the second leaves the plan as it was; else the first plan's wires as the second has them. */
+    public Damage and(Damage other, Plan planned) {
+        List<Change> both = java.util.stream.Stream.concat(changes.stream(), other.changes.stream())
+                .toList();
+        return new Damage(other.plan.equals(planned) ? plan : other.plan, both);
+    }
+
+    /** Whether what the wires join is as planned. */
+    boolean isWiredAs(Plan planned) {
+        List<AddedWire> wires = planned.wires();
+        return plan.wires().equals(wires) && plan.parts().equals(planned.parts());
+    }
+
+    /** The vehicle with the damage. */
+    public Vehicle vehicle(Brief brief) {
+        Wired wired = VehicleWiring.fitted(brief, plan, Corner.TYPICAL);
+        List<Resistor> joined = changes.stream()
+                .filter(Change.Joined.class::isInstance)
+                .map(change -> ((Change.Joined) change).resistor())
+                .toList();
+        return Vehicle.of(wired.withMore(joined, Phrase.of("origin.touching")), brief, this::on);
+    }
+
+    private Setting on(Setting setting) {
+        Setting laid = setting;
+        for (Change change : changes) {
+            laid = change.on(laid);
+        }
+        return laid;
+    }
+}

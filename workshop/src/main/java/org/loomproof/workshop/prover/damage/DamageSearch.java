@@ -1,0 +1,121 @@
+package org.loomproof.workshop.prover.damage;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import org.loomproof.network.part.PartId;
+import org.loomproof.workshop.prover.explore.Area;
+import org.loomproof.workshop.prover.explore.Case;
+import org.loomproof.workshop.prover.state.Condition;
+import org.loomproof.workshop.wiring.Situation;
+
+/**
+ * Looks for what each damage comes to. An area that a damage leaves as it is need not be walked: it is as planned. In the
+ * others only those situations are solved in which the damage can change anything.
+ *
+ * <p>Several threads may ask for outcomes at once.
+ */
+public final class DamageSearch {
+
+    private final PlannedJob job;
+    private final Function<Damage, List<Case>> cases;
+    private final List<Damaged> damages;
+    private final Map<Ground, WholeWalk> walks = new ConcurrentHashMap<>();
+
+    /** What tells one walk of the whole vehicle from another. */
+    private record Ground(Set<PartId> parts, List<Condition> conditions) {}
+
+    /**
+     * @param job the job as planned
+     * @param cases what is to be asked of a damaged vehicle; those that do not hold as planned left out
+     * @param damages all that will be asked about
+     */
+    public DamageSearch(PlannedJob job, Function<Damage, List<Case>> cases, List<Damage> damages) {
+        this.job = job;
+        this.cases = cases;
+        this.damages = damages.stream().map(damage -> Damaged.of(job, damage)).toList();
+        walkWhole();
+    }
+
+    private void walkWhole() {
+        Map<Ground, Map<Integer, List<Change>>> grounds = new LinkedHashMap<>();
+        for (int number = 0; number < damages.size(); number++) {
+            Damaged damaged = damages.get(number);
+            for (Area area : damaged.reached()) {
+                grounds.computeIfAbsent(ground(damaged, area), g -> new LinkedHashMap<>())
+                        .put(number, damaged.changes());
+            }
+        }
+        grounds.forEach((ground, there) -> walks.put(ground, walk(ground, there)));
+    }
+
+    private WholeWalk walk(Ground ground, Map<Integer, List<Change>> damages) {
+        return new WholeWalk(job, ground.parts(), ground.conditions()).walk(damages);
+    }
+
+    private Ground ground(Damaged damaged, Area area) {
+        return new Ground(
+                damaged.planned(job, area),
+                WholeWalk.conditions(job, damaged.vehicle().wired().controller().orElseThrow()));
+    }
+
+    /** What the damage of that number comes to. */
+    public Outcome outcome(int number) {
+        return outcome(damages.get(number), Optional.of(number));
+    }
+
+    /** What a damage comes to that was not announced. */
+    public Outcome outcome(Damage damage) {
+        return outcome(Damaged.of(job, damage), Optional.empty());
+    }
+
+    private Outcome outcome(Damaged damaged, Optional<Integer> number) {
+        List<Case> asked = cases.apply(damaged.damage());
+        Outcome outcome = Outcome.NOTHING;
+        for (Area area : damaged.reached()) {
+            WholeWalk whole = walks.computeIfAbsent(ground(damaged, area), g -> walk(g, Map.of()));
+            List<Case> here = asked.stream()
+                    .filter(each -> area.parts().contains(each.about()))
+                    .toList();
+            DamageWalk walk =
+                    new DamageWalk(job, whole, damaged.vehicle().restrictedTo(area), fuses(damaged, area), here);
+            outcome = outcome.and(walk.walk(number, damaged));
+        }
+        return outcome;
+    }
+
+    private Fuses fuses(Damaged damaged, Area area) {
+        return new Fuses(
+                damaged.vehicle().restrictedTo(area).wired(), damaged.damage().plan());
+    }
+
+    /** The signs that surely differ from what is seen as planned when these damages are there together, in each situation. */
+    public List<BitSet> signs(List<Damage> together, List<Situation> situations) {
+        Damage both = together.stream()
+                .reduce((one, other) -> one.and(other, job.plan()))
+                .orElseThrow();
+        Damaged damaged = Damaged.of(job, both);
+        List<BitSet> differing = new ArrayList<>();
+        situations.forEach(s -> differing.add(new BitSet()));
+        for (Area area : damaged.reached()) {
+            WholeWalk whole = walks.computeIfAbsent(ground(damaged, area), g -> walk(g, Map.of()));
+            DamageWalk walk =
+                    new DamageWalk(job, whole, damaged.vehicle().restrictedTo(area), fuses(damaged, area), List.of());
+            for (int k = 0; k < situations.size(); k++) {
+                differing.get(k).or(walk.lookAt(situations.get(k)));
+            }
+        }
+        return differing;
+    }
+
+    /** Operating points asked for while the vehicle was walked as planned. */
+    public long wholeSolves() {
+        return walks.values().stream().mapToLong(WholeWalk::solves).sum();
+    }
+}

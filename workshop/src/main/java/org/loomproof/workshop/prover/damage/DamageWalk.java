@@ -1,0 +1,343 @@
+package org.loomproof.workshop.prover.damage;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.BiFunction;
+import org.jspecify.annotations.Nullable;
+import org.loomproof.network.netlist.Setting;
+import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.prover.explore.Answers;
+import org.loomproof.workshop.prover.explore.Beside;
+import org.loomproof.workshop.prover.explore.Case;
+import org.loomproof.workshop.prover.explore.Concern;
+import org.loomproof.workshop.prover.explore.Finding;
+import org.loomproof.workshop.prover.explore.Finding.Found;
+import org.loomproof.workshop.prover.explore.Key;
+import org.loomproof.workshop.prover.explore.Pair;
+import org.loomproof.workshop.prover.explore.Vehicle;
+import org.loomproof.workshop.prover.explore.Walker;
+import org.loomproof.workshop.prover.explore.Workbench;
+import org.loomproof.workshop.prover.state.Condition;
+import org.loomproof.workshop.prover.state.StepsTo;
+import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.prover.verdict.Severity;
+import org.loomproof.workshop.prover.verdict.Witness;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
+import org.loomproof.workshop.wiring.ControllerFeed;
+import org.loomproof.workshop.wiring.Situation;
+import org.loomproof.workshop.words.Phrase;
+
+/** One area of a damaged vehicle, solved wherever the damage may change something. */
+final class DamageWalk {
+
+    /** Volts of the controller's supply or ground that matter to nothing else. */
+    private static final double NO_FEED_VOLTS = 0.001;
+
+    private final PlannedJob job;
+    private final WholeWalk whole;
+    private final Vehicle damaged;
+    private final List<Case> cases;
+    private final Concern concern;
+    private final StepsTo stepsTo;
+    private final Fuses fuses;
+    private final Workbench bench = new Workbench();
+    private final Map<Key, List<Integer>> watched = new HashMap<>();
+    private final List<Finding> found = new ArrayList<>();
+    private final Map<Integer, BitSet> noticed = new TreeMap<>();
+    private final Set<Phrase> trouble = new LinkedHashSet<>();
+    private Outcome.@Nullable Elsewhere elsewhere;
+    private long walked;
+    private double feedMoved;
+
+    /** @param cases those that are about something in this area and hold as planned */
+    DamageWalk(PlannedJob job, WholeWalk whole, Vehicle damaged, Fuses fuses, List<Case> cases) {
+        this.job = job;
+        this.whole = whole;
+        this.damaged = damaged;
+        this.cases = List.copyOf(cases);
+        this.stepsTo = new StepsTo(job.brief().sheet(), job.brief().kit());
+        this.concern = new Concern(whole.space, stepsTo, this.cases);
+        this.fuses = fuses;
+        this.cases.forEach(c -> found.add(new Finding()));
+        for (int w = 0; w < job.watched().size(); w++) {
+            int place = w;
+            whole.places
+                    .find(job.watched().get(w))
+                    .ifPresent(key ->
+                            watched.computeIfAbsent(key, k -> new ArrayList<>()).add(place));
+        }
+    }
+
+    /**
+     * Walks what the damage of that number may change; everything when nobody looked where that is.
+     *
+     * <p>First only what is operated in the damaged blocks is moved. What lies in others can feel the damage through the
+     * controller's supply and ground alone: when these move by more than a case can bear, what is operated in its own blocks is
+     * moved as well.
+     */
+    Outcome walk(Optional<Integer> number, Damaged what) {
+        Set<OperableId> near = what.blocks().operables(what.touched());
+        BitSet nearby = whole.movingOnly(near);
+        BitSet walkedAlready = new BitSet();
+        walkAll((c, s) -> {
+            BitSet here = watchedAt(c, s);
+            here.or(nearby);
+            here.and(touched(number, c, s));
+            here.or(beyondRest(c, s, nearby));
+            return here;
+        });
+        walkedAlready.or(nearby);
+        for (Set<OperableId> far : far(what)) {
+            Set<OperableId> both = new LinkedHashSet<>(near);
+            both.addAll(far);
+            BitSet more = whole.movingOnly(both);
+            more.andNot(walkedAlready);
+            walkedAlready.or(more);
+            walkAll((c, s) -> {
+                BitSet here = touched(number, c, s);
+                here.and(more);
+                here.andNot(watchedAt(c, s));
+                return here;
+            });
+        }
+        return new Outcome(
+                breaks(),
+                noticed,
+                Optional.ofNullable(elsewhere),
+                fuses.opened(),
+                List.copyOf(trouble),
+                new Outcome.Effort(whole.situations(), walked, bench.solves()));
+    }
+
+    /** What is operated in the blocks of the cases that cannot bear what supply and ground of the controller have moved. */
+    private Set<Set<OperableId>> far(Damaged what) {
+        Set<Set<OperableId>> far = new LinkedHashSet<>();
+        if (feedMoved > NO_FEED_VOLTS) {
+            for (Case each : cases) {
+                if (feedMoved > bearableVolts(each)) {
+                    far.add(what.blocks().operables(each));
+                }
+            }
+        }
+        return far;
+    }
+
+    /**
+     * How far supply and ground of the controller may move without breaking a case: no volt elsewhere moves by more than they
+     * do. Half of its margin is taken; where the margin is in amps a contact may hang on it, and nothing is taken.
+     */
+    private double bearableVolts(Case each) {
+        Margin margin = job.margins().get(each.id());
+        if (margin == null) {
+            return 0;
+        }
+        return switch (margin.unit()) {
+            case "V" -> margin.slack() / 2;
+            case "%" -> margin.slack() / 200 * SupplyPoint.CRANKING.volts().value();
+            default -> 0;
+        };
+    }
+
+    private void walkAll(BiFunction<Integer, Integer, BitSet> combinations) {
+        for (int c = 0; c < whole.space.conditions().size(); c++) {
+            int[] under = concern.under(c);
+            for (int s = 0; s < whole.space.supplies().size(); s++) {
+                walk(c, s, under, combinations.apply(c, s));
+            }
+        }
+    }
+
+    private BitSet watchedAt(int condition, int supply) {
+        BitSet at = new BitSet();
+        watched.keySet().stream()
+                .filter(key -> key.condition() == condition && key.supply() == supply)
+                .forEach(key -> at.set(key.positions()));
+        return at;
+    }
+
+    /** Where a part that carries nothing may matter all the same, to a case that looks beyond the point of rest. */
+    private BitSet beyondRest(int condition, int supply, BitSet nearby) {
+        boolean asked = whole.space.supplies().get(supply) == SupplyPoint.HIGH
+                && Arrays.stream(concern.under(condition))
+                        .anyMatch(c -> cases.get(c).looksBeyondRest());
+        return asked ? nearby : new BitSet();
+    }
+
+    private BitSet touched(Optional<Integer> number, int condition, int supply) {
+        BitSet touched = new BitSet();
+        if (number.isPresent()) {
+            touched.or(whole.touched(number.get(), condition, supply));
+        } else {
+            touched.set(0, whole.space.positions().size());
+        }
+        return touched;
+    }
+
+    private void walk(int condition, int supply, int[] under, BitSet combinations) {
+        if (combinations.isEmpty()) {
+            return;
+        }
+        Condition.Doing doing = whole.space.conditions().get(condition).representative();
+        Walker settings = new Walker(
+                whole.space, damaged.settings(), whole.space.supplies().get(supply), doing);
+        for (int p = combinations.nextSetBit(0); p >= 0; p = combinations.nextSetBit(p + 1)) {
+            Key key = new Key(condition, supply, p);
+            int[] asked = concern.at(under, p);
+            if (asked.length > 0 || watched.containsKey(key)) {
+                walked++;
+                ask(asked, key, settings.at(p));
+            }
+        }
+    }
+
+    private void ask(int[] asked, Key key, Setting setting) {
+        pairs(key, setting, true).ifPresent(pairs -> {
+            for (int c : asked) {
+                double slack = Beside.slack(cases.get(c), pairs);
+                if (!Double.isNaN(slack)) {
+                    found.get(c).add(new Found(key, slack, concern.steps(c, key)));
+                }
+            }
+            look(key, pairs);
+        });
+    }
+
+    private Optional<List<List<Pair>>> pairs(Key key, Setting setting, boolean tell) {
+        Answers before = whole.stockTable.at(key.supply(), key.positions());
+        Answers after = fuses.settled(bench, damaged, setting);
+        feedMoved = Math.max(feedMoved, whole.feedMoved(key, damaged, after));
+        if (before instanceof Answers.AtRest stockAtRest && after instanceof Answers.AtRest damagedAtRest) {
+            return Optional.of(beside(key).pairs(stockAtRest, damagedAtRest));
+        }
+        if (tell) {
+            trouble.add(words(before instanceof Answers.AtRest ? after : before));
+        }
+        return Optional.empty();
+    }
+
+    private static Phrase words(Answers answers) {
+        return switch (answers) {
+            case Answers.Chatters(Phrase words) -> words;
+            case Answers.Lost(Phrase words) -> words;
+            case Answers.AtRest rest -> throw new IllegalArgumentException("at rest is no trouble");
+        };
+    }
+
+    private Beside beside(Key key) {
+        return new Beside(whole.space, key, whole.stock, damaged, whole.stockTable.working(), bench);
+    }
+
+    /** What a person would see otherwise than planned, where the battery is charged and at rest. */
+    private void look(Key key, List<List<Pair>> pairs) {
+        List<Integer> here = watched.get(key);
+        int steps = steps(key);
+        boolean isNearer = isAtHand(key) && (elsewhere == null || steps < elsewhere.steps());
+        if (here == null && !isNearer) {
+            return;
+        }
+        Seen planned = whole.seen(key);
+        if (planned == null) {
+            return;
+        }
+        BitSet differing =
+                job.signs().read(pairs).differing(planned, job.signs().standingCurrent());
+        if (here != null) {
+            here.forEach(w -> noticed.put(w, differing));
+        } else {
+            BitSet plain = withoutMeter(differing);
+            if (!plain.isEmpty()) {
+                elsewhere = new Outcome.Elsewhere(situation(key, doing(key)), plain, steps);
+            }
+        }
+    }
+
+    /** The signs that surely differ in one situation; none where it does not come to rest. */
+    BitSet lookAt(Situation situation) {
+        return whole.places
+                .find(situation)
+                .flatMap(key -> Optional.ofNullable(whole.seen(key))
+                        .flatMap(planned -> pairs(key, setting(key), false)
+                                .map(pairs -> job.signs()
+                                        .read(pairs)
+                                        .differing(planned, job.signs().standingCurrent()))))
+                .orElseGet(BitSet::new);
+    }
+
+    private Setting setting(Key key) {
+        return new Walker(
+                        whole.space, damaged.settings(), whole.space.supplies().get(key.supply()), doing(key))
+                .at(key.positions());
+    }
+
+    private BitSet withoutMeter(BitSet signs) {
+        BitSet plain = (BitSet) signs.clone();
+        plain.stream().filter(k -> job.signs().list().get(k).takesMeter()).forEach(plain::clear);
+        return plain;
+    }
+
+    /** A technician has the car as it stands: nothing unplugged, the battery charged. */
+    private boolean isAtHand(Key key) {
+        return whole.space.supplies().get(key.supply()) == SupplyPoint.REST
+                && doing(key).feed() == ControllerFeed.WHOLE;
+    }
+
+    private Condition.Doing doing(Key key) {
+        return whole.space.conditions().get(key.condition()).representative();
+    }
+
+    private int steps(Key key) {
+        return StepsTo.count(doing(key)) + stepsTo.count(whole.space.positions().get(key.positions()));
+    }
+
+    private Situation situation(Key key, Condition.Doing doing) {
+        return new Situation(
+                whole.space.positions().get(key.positions()),
+                whole.space.supplies().get(key.supply()),
+                doing.state(),
+                doing.feed(),
+                doing.moment());
+    }
+
+    private List<Break> breaks() {
+        List<Break> breaks = new ArrayList<>();
+        for (int c = 0; c < cases.size(); c++) {
+            Finding finding = found.get(c);
+            if (finding.soonestBroken().isPresent()) {
+                breaks.add(breakOf(
+                        c,
+                        finding.worst().orElseThrow(),
+                        finding.soonestBroken().get()));
+            }
+        }
+        return breaks;
+    }
+
+    private Break breakOf(int c, Found worst, Found soonest) {
+        Case each = cases.get(c);
+        Pair atWorst = deciding(each, worst.key());
+        Pair atSoonest = deciding(each, soonest.key());
+        Situation situation =
+                situation(soonest.key(), concern.doing(c, soonest.key().condition()));
+        Severity severity = each.severity(atWorst).or(each.severity(atSoonest));
+        return new Break(
+                each.id(),
+                each.statement(),
+                severity,
+                each.margin(atWorst),
+                new Witness(stepsTo.list(situation), situation, each.observations(atSoonest)));
+    }
+
+    private Pair deciding(Case each, Key key) {
+        List<List<Pair>> pairs = pairs(key, setting(key), false)
+                .orElseThrow(() -> new IllegalStateException("settled once, not settled again: " + key));
+        return Beside.deciding(each, pairs);
+    }
+}

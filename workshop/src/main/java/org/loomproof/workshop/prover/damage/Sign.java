@@ -1,0 +1,111 @@
+package org.loomproof.workshop.prover.damage;
+
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.brief.sheet.ElementId;
+import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.words.Phrase;
+
+/** Something that a person sees or hears at a finished car, or reads on a meter; it is surely there, surely not, or neither. */
+public sealed interface Sign {
+
+    /** What to watch, in words. */
+    Phrase words();
+
+    /** Whether it takes a meter. */
+    default boolean takesMeter() {
+        return false;
+    }
+
+    /** A load of the car works. */
+    record Works(ElementId load, Phrase named) implements Sign {
+        @Override
+        public Phrase words() {
+            return Phrase.of("sign.works", named);
+        }
+    }
+
+    /** An added load works: the siren sounds. */
+    record Sounds(AddedPartId part, Phrase named) implements Sign {
+        @Override
+        public Phrase words() {
+            return Phrase.of("sign.works", named);
+        }
+    }
+
+    /** A module of the car does what its input orders. */
+    record Ordered(ElementId input, Phrase named) implements Sign {
+        @Override
+        public Phrase words() {
+            return Phrase.of("sign.ordered", named);
+        }
+    }
+
+    /** The armed controller gives alarm. */
+    record Alarm() implements Sign {
+        @Override
+        public Phrase words() {
+            return Phrase.of("sign.alarm");
+        }
+    }
+
+    /** The controller answers. */
+    record Awake() implements Sign {
+        @Override
+        public Phrase words() {
+            return Phrase.of("sign.awake");
+        }
+    }
+
+    /** A meter at the plug finds a lead of the controller at the supply; it is at ground when the sign is surely not there. */
+    record AtPlug(LeadId lead) implements Sign {
+        @Override
+        public Phrase words() {
+            return Phrase.of("sign.at-plug", lead);
+        }
+
+        @Override
+        public boolean takesMeter() {
+            return true;
+        }
+    }
+
+    /** Volts are left across the place where a factory wire was cut. */
+    record AcrossCut(CircuitId circuit) implements Sign {
+        @Override
+        public Phrase words() {
+            return Phrase.of("sign.across-cut", circuit);
+        }
+
+        @Override
+        public boolean takesMeter() {
+            return true;
+        }
+    }
+
+    /** Volts are lost on the way from the battery to the controller. */
+    record FeedDrop() implements Sign {
+        @Override
+        public Phrase words() {
+            return Phrase.of("sign.feed-drop");
+        }
+
+        @Override
+        public boolean takesMeter() {
+            return true;
+        }
+    }
+
+    /** The car draws more than it should with everything at rest. */
+    record StandingCurrent() implements Sign {
+        @Override
+        public Phrase words() {
+            return Phrase.of("sign.standing-current");
+        }
+
+        @Override
+        public boolean takesMeter() {
+            return true;
+        }
+    }
+}

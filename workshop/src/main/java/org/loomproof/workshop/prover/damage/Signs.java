@@ -1,0 +1,197 @@
+package org.loomproof.workshop.prover.damage;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.loomproof.network.part.Node;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.brief.sheet.ElementId;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.prover.claim.Triggers;
+import org.loomproof.workshop.prover.claim.Triggers.Trigger;
+import org.loomproof.workshop.prover.explore.Pair;
+import org.loomproof.workshop.prover.explore.Reading;
+import org.loomproof.workshop.prover.explore.Working;
+import org.loomproof.workshop.wiring.InputReach;
+import org.loomproof.workshop.wiring.Reach;
+import org.loomproof.workshop.wiring.VehicleWiring;
+import org.loomproof.workshop.wiring.Wired;
+import org.loomproof.workshop.words.Phrase;
+
+/** All signs of a job, each with its place, and how they are read off a point of rest. */
+public final class Signs {
+
+    /** A load that gets this share of its volts plainly works, and one that gets the lesser share plainly does not. */
+    private static final double WORKS_SHARE = 0.7;
+
+    private static final double IDLE_SHARE = 0.15;
+
+    private static final double LEAST_AMPS = 1e-5;
+
+    /** A drop that a technician calls one, and one that he calls none; common practice, no published source. */
+    private static final double PLAIN_DROP_VOLTS = 1;
+
+    private static final double SMALL_DROP_VOLTS = 0.5;
+
+    private final List<Sign> all = new ArrayList<>();
+    private final List<Trigger> triggers;
+
+    /** The signs of a job: what the sheet's loads and inputs do, what is added, the alarm, the leads in use. */
+    public Signs(Brief brief, Plan plan, Wired fitted) {
+        this.triggers = Triggers.list(brief.kit());
+        fitted.factory().loads().forEach((load, reach) -> all.add(new Sign.Works(load, fitted.words(reach.part()))));
+        fitted.factory()
+                .inputs()
+                .forEach((input, reach) -> all.add(new Sign.Ordered(input, fitted.words(reach.part()))));
+        for (AddedPart part : plan.parts()) {
+            if (part instanceof AddedPart.Load load) {
+                all.add(new Sign.Sounds(load.id(), Phrase.of("sign.named", load.extra())));
+            }
+        }
+        all.add(new Sign.Alarm());
+        all.add(new Sign.Awake());
+        for (Hookup hookup : plan.hookups()) {
+            if (hookup instanceof Hookup.Connect connect) {
+                all.add(new Sign.AtPlug(connect.lead()));
+            }
+        }
+        VehicleWiring.cutCircuits(plan).forEach(cut -> all.add(new Sign.AcrossCut(cut)));
+        all.add(new Sign.FeedDrop());
+        all.add(new Sign.StandingCurrent());
+    }
+
+    /** All of them; the place in this list is the sign's place everywhere. */
+    public List<Sign> list() {
+        return List.copyOf(all);
+    }
+
+    /** The place of the sign that an ammeter gives. */
+    int standingCurrent() {
+        return all.size() - 1;
+    }
+
+    /** What is sure at every one of these points of rest. */
+    Seen read(List<List<Pair>> pairs) {
+        return pairs.stream()
+                .map(withEachStock -> read(withEachStock.getFirst()))
+                .reduce(Seen::or)
+                .orElseThrow();
+    }
+
+    private Seen read(Pair pair) {
+        BitSet there = new BitSet(all.size());
+        BitSet absent = new BitSet(all.size());
+        for (int k = 0; k < all.size(); k++) {
+            Boolean sure = sure(all.get(k), pair);
+            there.set(k, Boolean.TRUE.equals(sure));
+            absent.set(k, Boolean.FALSE.equals(sure));
+        }
+        Reading fitted = pair.fitted();
+        double amps = Math.abs(fitted.point().amps(fitted.wired().battery()));
+        return new Seen(there, absent, amps);
+    }
+
+    /** Whether the sign is there; null where nobody can say, or nothing of it lies here. */
+    private @Nullable Boolean sure(Sign sign, Pair pair) {
+        Reading fitted = pair.fitted();
+        double supply = pair.supply().volts().value();
+        return switch (sign) {
+            case Sign.Works(ElementId load, var named) -> {
+                Reach reach = fitted.wired().factory().loads().get(load);
+                double most = pair.working().volts(pair.supply(), load);
+                yield reach == null || !fitted.has(reach.part())
+                        ? null
+                        : share(workingVolts(fitted, reach), most > IDLE_SHARE * supply ? most : supply);
+            }
+            case Sign.Ordered(ElementId input, var named) -> {
+                InputReach reach = fitted.wired().factory().inputs().get(input);
+                yield reach == null || !fitted.has(reach.part()) || fitted.isFloating(reach)
+                        ? null
+                        : level(Working.Reads.of(reach, fitted));
+            }
+            case Sign.Sounds(var part, var named) -> {
+                Reach reach = fitted.wired().added().parts().get(part);
+                yield reach == null || !fitted.has(reach.part()) ? null : share(workingVolts(fitted, reach), supply);
+            }
+            case Sign.Alarm() -> fitted.hasController() ? alarm(pair) : null;
+            case Sign.Awake() -> fitted.hasController() ? fitted.aliveByVolts() >= 0 : null;
+            case Sign.AtPlug(LeadId lead) -> atPlug(fitted, lead, supply);
+            case Sign.AcrossCut(CircuitId cut) -> acrossCut(fitted, cut);
+            case Sign.FeedDrop() -> fitted.hasController() ? drop(supply - fitted.controllerVolts()) : null;
+            case Sign.StandingCurrent() -> null;
+        };
+    }
+
+    /** A load that takes no current does nothing, whatever lies across it. */
+    private static double workingVolts(Reading fitted, Reach load) {
+        return Math.abs(fitted.amps(load)) < LEAST_AMPS ? 0 : Math.abs(fitted.volts(load));
+    }
+
+    private static @Nullable Boolean share(double volts, double whole) {
+        if (volts >= WORKS_SHARE * whole) {
+            return true;
+        }
+        return volts <= IDLE_SHARE * whole ? false : null;
+    }
+
+    private static @Nullable Boolean level(Working.Reads reads) {
+        return switch (reads) {
+            case HIGH -> true;
+            case LOW -> false;
+            case BETWEEN -> null;
+        };
+    }
+
+    private @Nullable Boolean alarm(Pair pair) {
+        if (pair.doing().state() != ControllerState.ARMED) {
+            return null;
+        }
+        if (pair.fitted().aliveByVolts() < 0) {
+            return false;
+        }
+        boolean quiet = true;
+        for (Trigger trigger : triggers) {
+            if (trigger.activeBy(pair.fitted()) >= 0) {
+                return true;
+            }
+            quiet &= trigger.restingBy(pair.fitted()) >= 0;
+        }
+        return quiet ? false : null;
+    }
+
+    private static @Nullable Boolean acrossCut(Reading fitted, CircuitId cut) {
+        Node before = fitted.wired().factory().before().get(cut);
+        Node after = fitted.wired().factory().after().get(cut);
+        boolean lieHere = before != null
+                && after != null
+                && fitted.wired().network().hasNode(before)
+                && fitted.wired().network().hasNode(after)
+                && !fitted.point().isFloating(after);
+        return lieHere ? drop(Math.abs(fitted.point().volts(before, after))) : null;
+    }
+
+    private static @Nullable Boolean drop(double volts) {
+        if (volts >= PLAIN_DROP_VOLTS) {
+            return true;
+        }
+        return volts <= SMALL_DROP_VOLTS ? false : null;
+    }
+
+    private static @Nullable Boolean atPlug(Reading fitted, LeadId lead, double supply) {
+        Map<LeadId, Node> leads = fitted.wired().controller().orElseThrow().leads();
+        Node node = leads.get(lead);
+        if (node == null
+                || !fitted.wired().network().hasNode(node)
+                || fitted.point().isFloating(node)) {
+            return null;
+        }
+        return share(fitted.volts(node), supply);
+    }
+}

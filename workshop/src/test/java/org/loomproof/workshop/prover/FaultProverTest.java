@@ -1,0 +1,236 @@
+package org.loomproof.workshop.prover;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.loomproof.testing.Sample;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.fault.Mishap;
+import org.loomproof.workshop.fixture.Jobs;
+import org.loomproof.workshop.prover.claim.Claim;
+import org.loomproof.workshop.prover.claim.Claimed;
+import org.loomproof.workshop.prover.claim.Fitting;
+import org.loomproof.workshop.prover.damage.Break;
+import org.loomproof.workshop.prover.damage.Damage;
+import org.loomproof.workshop.prover.explore.Case;
+import org.loomproof.workshop.prover.explore.Explorer;
+import org.loomproof.workshop.prover.explore.Vehicle;
+import org.loomproof.workshop.prover.verdict.Severity;
+import org.loomproof.workshop.prover.verdict.Verdict;
+import org.loomproof.workshop.wiring.Corner;
+import org.loomproof.workshop.words.Messages;
+
+class FaultProverTest {
+
+    private static final Mishaps VAN = Mishaps.of(Jobs.vanJob());
+    private static final Mishaps CART = Mishaps.of(Jobs.simple());
+
+    @Test
+    void everyWirePartOutputAndSlipIsLookedAt() {
+        // 13 wires with four faults each; F1, F2 blown; K1 four; D1 two; B1 two; two outputs, each stuck on and off.
+        long faults = CART.ids().stream().filter(id -> !isSlip(id)).count();
+        assertThat(faults).isEqualTo(13 * 4 + 2 + 4 + 2 + 2 + 2 * 2);
+        // Five parts left out; D1 turned; K1 contacts and coil swapped; five leads loose; two grounds, painted and
+        // moving; three taps of the wrong size; the cut starter wire's sides exchanged. Nothing looks alike in any
+        // loom,
+        // and the two outputs sit in one plug of the fixture.
+        assertThat(CART.ids().stream().filter(FaultProverTest::isSlip).filter(id -> !id.startsWith("leads-exchanged")))
+                .hasSize(5 + 1 + 2 + 5 + 2 * 2 + 3 + 1);
+        assertThat(CART.proof().left()).isZero();
+    }
+
+    private static boolean isSlip(String id) {
+        return List.of(
+                        "left-out",
+                        "turned-round",
+                        "contacts-swapped",
+                        "coil-swapped",
+                        "left-loose",
+                        "painted-ground",
+                        "moving-ground",
+                        "wrong-tap",
+                        "sides-swapped",
+                        "neighbour-tapped",
+                        "leads-exchanged")
+                .contains(id.split(" ")[0]);
+    }
+
+    @Test
+    void theWorstComesFirst() {
+        assertThat(VAN.proof().results()).extracting(MishapResult::severity).isSorted();
+    }
+
+    @Test
+    void anInterruptThatStaysOn87LeavesTheDriverStranded() {
+        assertThat(CART.result("welded K1").severity()).isEqualTo(Severity.STRANDED);
+        assertThat(CART.steps("welded K1", "starts-when-disarmed starter-solenoid"))
+                .containsExactly("turn the key to start");
+        assertThat(CART.noticedBy("welded K1")).contains("start-disarmed");
+    }
+
+    @Test
+    void anInterruptThatStaysOn87aLeavesTheCarUnprotected() {
+        assertThat(CART.result("stuck K1").severity()).isEqualTo(Severity.UNPROTECTED);
+        assertThat(CART.broken("stuck K1")).containsExactly("does-not-start-when-armed starter-solenoid");
+        assertThat(CART.noticedBy("stuck K1")).contains("start-armed");
+    }
+
+    @Test
+    void aWireOnTheMotorSideThatMeetsTheSupplyTurnsTheStarterByItself() {
+        assertThat(CART.result("chafed-to-supply W11").severity()).isEqualTo(Severity.FIRE_OR_LOSS_OF_CONTROL);
+        assertThat(CART.steps("chafed-to-supply W11", "stock-as-before starter-solenoid"))
+                .isEmpty();
+    }
+
+    @Test
+    void aShortBehindTheFuseOfTheFeedOpensItAndNoOther() {
+        assertThat(CART.opens("chafed-to-body W1")).containsExactly("added fuse F1");
+        assertThat(CART.broken("chafed-to-body W1")).contains("opening-seen driver-door");
+        assertThat(CART.broken("chafed-to-body W1")).doesNotContain("within-rating wires W1");
+    }
+
+    @Test
+    void aShortAheadOfTheFuseOpensTheFactorysOwn() {
+        assertThat(CART.opens("chafed-to-body W2")).containsExactly("factory fuse constant-fuse of circuit constant");
+    }
+
+    @Test
+    void aClampDiodeThatIsGoneIsFoundByLookingAlone() {
+        assertThat(CART.broken("part-open D1")).contains("coil-kick interrupt K1");
+        assertThat(CART.noticedBy("part-open D1")).isEmpty();
+        assertThat(Messages.english().text(CART.result("part-open D1").mishap().inspection()))
+                .isEqualTo("measure D1 with one end free");
+    }
+
+    @Test
+    void aSirenThatIsDeadIsHeard() {
+        assertThat(CART.result("part-open B1").severity()).isEqualTo(Severity.UNPROTECTED);
+        CART.notices("part-open B1").notices("output-stuck-off siren").notices("left-loose W12");
+    }
+
+    @Test
+    void twoMishapsThatAreElectricallyOneComeToTheSame() {
+        assertThat(VAN.broken("left-loose W1")).isEqualTo(VAN.broken("wire-open W1"));
+        assertThat(VAN.noticedBy("left-loose W1")).isEqualTo(VAN.noticedBy("wire-open W1"));
+    }
+
+    @Test
+    void everySlipThatBreaksAnythingThatCanBeSeenIsNoticed() {
+        // A clamp diode that was left out shows only when the output dies of it.
+        List<String> unnoticed = new ArrayList<>();
+        for (int k = 0; k < VAN.proof().results().size(); k++) {
+            MishapResult result = VAN.proof().results().get(k);
+            if (isSlip(result.mishap().id())
+                    && result.severity() != Severity.NONE
+                    && !VAN.proof().isNoticed(k)) {
+                unnoticed.add(result.mishap().id());
+            }
+        }
+        assertThat(unnoticed).containsExactlyInAnyOrder("left-out D1", "left-out D5");
+    }
+
+    @Test
+    void theWorstAreNoticedWithoutException() {
+        assertThat(VAN.proof().coverage(Severity.FIRE_OR_LOSS_OF_CONTROL).percent())
+                .isEqualTo(100);
+        assertThat(VAN.proof().coverage(Severity.STRANDED).percent()).isEqualTo(100);
+        assertThat(VAN.proof().coverage().percent()).isGreaterThan(90);
+    }
+
+    @Test
+    void aSearchThatIsStoppedKeepsWhatItHasFound() {
+        AtomicInteger done = new AtomicInteger();
+        FaultWatch enough = new FaultWatch() {
+            @Override
+            public void lookedAt(int looked, int all) {
+                done.incrementAndGet();
+            }
+
+            @Override
+            public boolean isEnough() {
+                return done.get() >= 10;
+            }
+        };
+        Jobs.Job job = Jobs.simple();
+        FaultProof part = FaultProver.prove(job.brief(), job.plan(), enough);
+        assertThat(part.results()).hasSizeBetween(10, CART.proof().results().size() - 1);
+        assertThat(part.results().size() + part.left())
+                .isEqualTo(CART.proof().results().size());
+        assertThat(part.bounds()).extracting(b -> b.key()).contains("bound.faults-left");
+        part.results()
+                .forEach(result -> assertThat(result.severity())
+                        .isEqualTo(CART.result(result.mishap().id()).severity()));
+    }
+
+    /** The same cases, asked in every situation of the damaged vehicle, nothing taken over from the vehicle as planned. */
+    @Test
+    void nothingIsMissedByLeavingOutWhatADamageCannotReach() {
+        for (Jobs.Job job : List.of(Jobs.simple(), Jobs.vanJob())) {
+            Mishaps mishaps = job.plan().parts().size() > 6 ? VAN : CART;
+            Brute brute = new Brute(job);
+            int compared = 0;
+            for (MishapResult result : Sample.of(mishaps.proof().results(), 24)) {
+                if (result.opens().isEmpty() && result.undecided().isEmpty()) {
+                    Set<String> found =
+                            result.breaks().stream().map(Break::claim).collect(Collectors.toCollection(TreeSet::new));
+                    assertThat(found).as(result.mishap().id()).isEqualTo(brute.broken(result.mishap()));
+                    compared++;
+                }
+            }
+            assertThat(compared).isGreaterThan(10);
+        }
+    }
+
+    private static final class Brute {
+
+        private final Brief brief;
+        private final Jobs.Job job;
+        private final Vehicle stock;
+        private final Vehicle fitted;
+        private final Set<String> holding;
+
+        Brute(Jobs.Job job) {
+            this.job = job;
+            this.brief = job.brief().set(job.plan().settings());
+            this.stock = Vehicle.stock(brief, Corner.TYPICAL);
+            this.fitted = Vehicle.fitted(brief, job.plan(), Corner.TYPICAL);
+            List<Case> cases = cases(new Fitting(brief, job.plan(), stock, fitted));
+            Explorer explorer =
+                    Explorer.ofTypicalValues(brief, job.plan(), stock, fitted).decide(cases);
+            this.holding = ids(explorer, cases, Verdict.Holds.class);
+        }
+
+        private static List<Case> cases(Fitting fitting) {
+            return Claim.all().stream()
+                    .flatMap(claim -> claim.in(fitting).stream())
+                    .filter(Claimed.ToShow.class::isInstance)
+                    .map(claimed -> ((Claimed.ToShow) claimed).toShow())
+                    .toList();
+        }
+
+        private static Set<String> ids(Explorer explorer, List<Case> cases, Class<? extends Verdict> verdict) {
+            return cases.stream()
+                    .filter(c -> explorer.result(c)
+                            .filter(r -> verdict.isInstance(r.verdict()))
+                            .isPresent())
+                    .map(Case::id)
+                    .collect(Collectors.toCollection(TreeSet::new));
+        }
+
+        Set<String> broken(Mishap mishap) {
+            Damage damage = Damage.of(mishap, job.plan(), fitted.wired());
+            Vehicle damaged = damage.vehicle(brief);
+            List<Case> cases = cases(
+                    new Fitting(brief, damage.plan(), stock, Vehicle.fitted(brief, damage.plan(), Corner.TYPICAL)));
+            Explorer explorer = Explorer.ofTypicalValues(brief, damage.plan(), stock, damaged)
+                    .decide(cases.stream().filter(c -> holding.contains(c.id())).toList());
+            return ids(explorer, cases, Verdict.Broken.class);
+        }
+    }
+}

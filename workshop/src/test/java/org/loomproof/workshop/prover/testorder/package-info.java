@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.workshop.prover.testorder;
+
+import org.jspecify.annotations.NullMarked;
