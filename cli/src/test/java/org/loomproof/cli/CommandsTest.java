@@ -146,6 +146,31 @@ class CommandsTest {
     }
 
     @Test
+    void faultsAreToldTheWorstFirstWithTheOrderOfTheTests() throws IOException {
+        Path papers = folder.resolve("papers");
+        planHatchback(papers);
+        String plan = papers.resolve("plan.yaml").toString();
+        assertThat(run("faults", plan)).as(err.toString()).isZero();
+        assertThat(out.toString().replaceAll("\\s+", " "))
+                .containsSubsequence(
+                        "fire or loss of control:",
+                        "stranded:",
+                        "unprotected:",
+                        "Tests of the finished car",
+                        "windows down",
+                        "What no test can notice",
+                        "Noticed:",
+                        "One thing was taken to be wrong at a time.");
+
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(Files.readString(Path.of("..", "docs", "schemas", "faults.schema.json")), InputFormat.JSON);
+        assertThat(run("faults", plan, "--json")).isZero();
+        assertThat(schema.validate(out.toString(), InputFormat.JSON)).isEmpty();
+        assertThat(schema.validate(out.toString().replace("\"severity\"", "\"grade\""), InputFormat.JSON))
+                .isNotEmpty();
+    }
+
+    @Test
     void badInputTellsEveryProblemAndWritesNothing() throws IOException {
         String sheet = Files.readString(HATCHBACK.resolve("sheet.yaml"));
         Path wrong = Files.writeString(

@@ -132,15 +132,11 @@ public final class JobRun {
     /** Looks for what every fault and slip of a plan comes to, and for the tests that notice them; nothing is written. */
     public JobOutcome faults(Path plan, FaultWatch watch) {
         told.accept(Stage.READING);
-        return switch (new PlanFileReader(briefs, messages).read(plan)) {
-            case Checked.Bad<PlanFile> bad -> new JobOutcome.BadInput(bad.problems());
-            case Checked.Good<PlanFile> good -> {
-                told.accept(Stage.TRYING_FAULTS);
-                PlanFile file = good.value();
-                Brief brief = file.given().brief();
-                yield new JobOutcome.Tested(brief, file.plan(), FaultProver.prove(brief, file.plan(), watch));
-            }
-        };
+        return with(new PlanFileReader(briefs, messages).read(plan), Optional.empty(), (file, prices) -> {
+            told.accept(Stage.TRYING_FAULTS);
+            Brief brief = file.given().brief();
+            return new JobOutcome.Tested(brief, file.plan(), FaultProver.prove(brief, file.plan(), watch));
+        });
     }
 
     /** A plan to be written by hand: every lead on hold, with the three files inside. */

@@ -165,7 +165,7 @@ final class WithinRating implements Claim {
             case AddedPart.Resistor r -> List.of();
             case AddedPart.Load l ->
                 l.forward().isPresent()
-                        ? List.of(new Rated(reach, "", name, l.draws().value()))
+                        ? List.of(new Rated(reach, "", name, l.draws().value(), Severity.NUISANCE))
                         : List.of();
             case AddedPart.PinSwitch p -> List.of();
         };

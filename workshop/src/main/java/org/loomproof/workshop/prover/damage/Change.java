@@ -193,7 +193,7 @@ public sealed interface Change {
             if (gone.isEmpty() && come.isEmpty()) {
                 return true;
             }
-            return gone.stream().allMatch(part -> isIdle(whole, part))
+            return gone.stream().allMatch(part -> !has(whole.network(), part.id()) || isIdle(whole, part))
                     && come.stream().allMatch(part -> isLevelWire(whole, part))
                     && !Broken.mayFloat(whole.network());
         }

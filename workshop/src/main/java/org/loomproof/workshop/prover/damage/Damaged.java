@@ -54,7 +54,7 @@ record Damaged(
             touched.addAll(neighbours(job.fitted(), rewired.gone()));
             touched.addAll(neighbours(vehicle, rewired.come()));
         }
-        List<Area> reached = Area.list(job.stock().wired(), vehicle.wired()).stream()
+        List<Area> reached = Area.list(job.stock().wired(), job.fitted().wired(), vehicle.wired()).stream()
                 .filter(area -> area.parts().stream().anyMatch(touched::contains))
                 .toList();
         return new Damaged(damage, vehicle, changes, reached, Blocks.of(job, vehicle), touched);

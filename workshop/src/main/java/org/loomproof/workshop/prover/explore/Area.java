@@ -24,9 +24,14 @@ public record Area(Set<PartId> parts, boolean touched) {
         return new AreaFinder(stock, fitted).list();
     }
 
+    /** The areas of a damaged vehicle: what is joined in any of the three, so that each can be looked at by itself in all. */
+    public static List<Area> list(Wired stock, Wired fitted, Wired damaged) {
+        return new AreaFinder(stock, damaged, Set.of(), List.of(fitted)).list();
+    }
+
     /** What the areas fall into while the controller's own supply and ground are taken to be held as well. */
     public static List<Area> blocks(Wired stock, Wired fitted) {
         ControllerParts controller = fitted.controller().orElseThrow();
-        return new AreaFinder(stock, fitted, Set.of(controller.supply(), controller.ground())).list();
+        return new AreaFinder(stock, fitted, Set.of(controller.supply(), controller.ground()), List.of()).list();
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.loomproof.network.part.Node;
 import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
@@ -20,28 +21,34 @@ final class AreaFinder {
     private final Wired stock;
     private final Wired fitted;
     private final Set<Node> firm;
+    private final List<Wired> all;
     private final Map<Object, Object> parents = new HashMap<>();
 
-    private record Spot(boolean inFitted, Node node) {}
+    private record Spot(int vehicle, Node node) {}
 
     AreaFinder(Wired stock, Wired fitted) {
-        this(stock, fitted, Set.of());
+        this(stock, fitted, Set.of(), List.of());
     }
 
-    /** @param firm nodes besides posts and body that are taken to be held */
-    AreaFinder(Wired stock, Wired fitted, Set<Node> firm) {
+    /**
+     * @param firm nodes besides posts and body that are taken to be held
+     * @param others vehicles whose joints count as well
+     */
+    AreaFinder(Wired stock, Wired fitted, Set<Node> firm, List<Wired> others) {
         this.stock = stock;
         this.fitted = fitted;
         this.firm = Set.copyOf(firm);
-        join(stock, false);
-        join(fitted, true);
+        this.all = Stream.concat(Stream.of(stock, fitted), others.stream()).toList();
+        for (int vehicle = 0; vehicle < all.size(); vehicle++) {
+            join(all.get(vehicle), vehicle);
+        }
     }
 
-    private void join(Wired wired, boolean inFitted) {
+    private void join(Wired wired, int vehicle) {
         for (Part part : wired.network().parts()) {
             for (Pin pin : part.pins()) {
                 if (!part.id().equals(wired.battery()) && !isFirm(wired, pin.node())) {
-                    join(part.id(), new Spot(inFitted, pin.node()));
+                    join(part.id(), new Spot(vehicle, pin.node()));
                 }
             }
         }
@@ -69,7 +76,7 @@ final class AreaFinder {
 
     List<Area> list() {
         Map<Object, Set<PartId>> byRoot = new LinkedHashMap<>();
-        for (Wired wired : List.of(stock, fitted)) {
+        for (Wired wired : all) {
             for (Part part : wired.network().parts()) {
                 if (!part.id().equals(wired.battery())) {
                     byRoot.computeIfAbsent(root(part.id()), r -> new LinkedHashSet<>())
