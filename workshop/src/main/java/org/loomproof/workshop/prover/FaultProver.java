@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -129,7 +130,8 @@ public final class FaultProver {
         Map<Integer, MishapResult> results = new LinkedHashMap<>();
         known.forEach(m -> results.put(m, result(m, outcomes.get(number(m)).orElseThrow(), opened)));
         List<Integer> worstFirst = known.stream()
-                .sorted(Comparator.comparing((Integer m) -> results.get(m).severity()))
+                .sorted(Comparator.comparing(
+                        (Integer m) -> Objects.requireNonNull(results.get(m)).severity()))
                 .toList();
         TestChoice choice = new TestChoice(brief, tests, watched, signs, search, damages);
         List<Integer> numbersInOrder = worstFirst.stream().map(this::number).toList();
@@ -147,7 +149,8 @@ public final class FaultProver {
     }
 
     private int number(int mishap) {
-        return numbers.get(Damage.of(mishaps.get(mishap), plan, whole.fitted().wired()));
+        return Objects.requireNonNull(
+                numbers.get(Damage.of(mishaps.get(mishap), plan, whole.fitted().wired())));
     }
 
     private List<Optional<Outcome>> outcomes(FaultWatch watch) {
@@ -180,7 +183,7 @@ public final class FaultProver {
         List<Break> breaks = new ArrayList<>(outcome.breaks());
         Set<Phrase> undecided = new LinkedHashSet<>(outcome.trouble());
         for (PartId fuse : outcome.opened()) {
-            Outcome after = opened.get(fuse);
+            Outcome after = Objects.requireNonNull(opened.get(fuse));
             after.breaks().stream()
                     .filter(more -> breaks.stream().noneMatch(b -> b.claim().equals(more.claim())))
                     .forEach(breaks::add);

@@ -58,7 +58,7 @@ class FaultProverTest {
                         "sides-swapped",
                         "neighbour-tapped",
                         "leads-exchanged")
-                .contains(id.split(" ")[0]);
+                .contains(id.substring(0, id.indexOf(" ")));
     }
 
     @Test

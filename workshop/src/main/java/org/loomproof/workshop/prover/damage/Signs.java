@@ -106,19 +106,19 @@ public final class Signs {
             case Sign.Works(ElementId load, var named) -> {
                 Reach reach = fitted.wired().factory().loads().get(load);
                 double most = pair.working().volts(pair.supply(), load);
-                yield reach == null || !fitted.has(reach.part())
+                yield (reach == null || !fitted.has(reach.part()))
                         ? null
                         : share(workingVolts(fitted, reach), most > IDLE_SHARE * supply ? most : supply);
             }
             case Sign.Ordered(ElementId input, var named) -> {
                 InputReach reach = fitted.wired().factory().inputs().get(input);
-                yield reach == null || !fitted.has(reach.part()) || fitted.isFloating(reach)
+                yield (reach == null || !fitted.has(reach.part()) || fitted.isFloating(reach))
                         ? null
                         : level(Working.Reads.of(reach, fitted));
             }
             case Sign.Sounds(var part, var named) -> {
                 Reach reach = fitted.wired().added().parts().get(part);
-                yield reach == null || !fitted.has(reach.part()) ? null : share(workingVolts(fitted, reach), supply);
+                yield (reach == null || !fitted.has(reach.part())) ? null : share(workingVolts(fitted, reach), supply);
             }
             case Sign.Alarm() -> fitted.hasController() ? alarm(pair) : null;
             case Sign.Awake() -> fitted.hasController() ? fitted.aliveByVolts() >= 0 : null;
@@ -169,12 +169,14 @@ public final class Signs {
     private static @Nullable Boolean acrossCut(Reading fitted, CircuitId cut) {
         Node before = fitted.wired().factory().before().get(cut);
         Node after = fitted.wired().factory().after().get(cut);
-        boolean lieHere = before != null
-                && after != null
-                && fitted.wired().network().hasNode(before)
-                && fitted.wired().network().hasNode(after)
-                && !fitted.point().isFloating(after);
-        return lieHere ? drop(Math.abs(fitted.point().volts(before, after))) : null;
+        if (before == null
+                || after == null
+                || !fitted.wired().network().hasNode(before)
+                || !fitted.wired().network().hasNode(after)
+                || fitted.point().isFloating(after)) {
+            return null;
+        }
+        return drop(Math.abs(fitted.point().volts(before, after)));
     }
 
     private static @Nullable Boolean drop(double volts) {

@@ -4,6 +4,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -105,12 +106,12 @@ final class WholeWalk {
                 }
                 for (Map.Entry<Integer, List<Change>> damage : damages.entrySet()) {
                     if (!isLeftAlone(answers, damage.getValue())) {
-                        here.get(damage.getKey()).set(p);
+                        Objects.requireNonNull(here.get(damage.getKey())).set(p);
                     }
                 }
             }
             int chunk = condition * space.supplies().size() + s;
-            here.forEach((number, combinations) -> touched.get(number)[chunk] = combinations);
+            here.forEach((number, combinations) -> Objects.requireNonNull(touched.get(number))[chunk] = combinations);
         }
         return bench.solves();
     }

@@ -125,7 +125,8 @@ final class Sequence {
             for (int from = 0; from < order.size(); from++) {
                 for (int to = 0; to < order.size(); to++) {
                     List<Integer> moved = new ArrayList<>(order);
-                    moved.add(to, moved.remove(from));
+                    moved.subList(from, from + 1).clear();
+                    moved.add(to, order.get(from));
                     if (sum(moved) < sum(order)) {
                         order = moved;
                         better = true;
@@ -145,7 +146,7 @@ final class Sequence {
                     .min(Comparator.comparingLong(k -> order.isEmpty() ? first[k] : cost[order.getLast()][k]))
                     .orElseThrow();
             order.add(next);
-            left.remove(Integer.valueOf(next));
+            left.removeIf(k -> k == next);
         }
         return order;
     }

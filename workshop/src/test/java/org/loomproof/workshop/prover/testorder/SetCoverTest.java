@@ -44,7 +44,7 @@ class SetCoverTest {
                 set.set(e, random.nextInt(4) == 0);
             }
             sets.add(set);
-            costs[s] = 1 + random.nextInt(5);
+            costs[s] = 1L + random.nextInt(5);
         }
         SetCover.Choice choice = SetCover.solve(sets, costs);
         assertThat(choice.isProvenBest()).isTrue();
