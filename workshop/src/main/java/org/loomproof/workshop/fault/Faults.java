@@ -44,8 +44,7 @@ final class Faults {
                         new Fault.ContactStuck(id, true),
                         new Fault.ContactStuck(id, false));
             case AddedPart.Buffer b ->
-                List.of(
-                        new Fault.PartOpen(id), new Fault.ContactStuck(id, true), new Fault.ContactStuck(id, false));
+                List.of(new Fault.PartOpen(id), new Fault.ContactStuck(id, true), new Fault.ContactStuck(id, false));
             case AddedPart.Resistor r ->
                 List.of(
                         new Fault.PartOpen(id),

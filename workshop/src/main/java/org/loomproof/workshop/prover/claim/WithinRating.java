@@ -156,8 +156,7 @@ final class WithinRating implements Claim {
                                 r.breakRating().value(),
                                 Severity.FIRE_OR_LOSS_OF_CONTROL));
             case AddedPart.Buffer b ->
-                List.of(new Rated(
-                        reach.into("30"), "out", name, b.rating().value(), Severity.FIRE_OR_LOSS_OF_CONTROL));
+                List.of(new Rated(reach.into("30"), "out", name, b.rating().value(), Severity.FIRE_OR_LOSS_OF_CONTROL));
             case AddedPart.Diode d ->
                 List.of(new Rated(reach, "", name, d.rating().value(), Severity.FIRE_OR_LOSS_OF_CONTROL));
             case AddedPart.Fuse f ->
