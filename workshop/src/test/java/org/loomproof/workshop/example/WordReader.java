@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.loomproof.workshop.brief.sheet.CircuitId;
@@ -90,6 +91,10 @@ final class WordReader {
         return root(one).equals(root(other));
     }
 
+    private End end(String name) {
+        return Objects.requireNonNull(named.get(name), name);
+    }
+
     private Optional<String> name(End end) {
         return named.entrySet().stream()
                 .filter(e -> same(e.getValue(), end))
@@ -107,10 +112,10 @@ final class WordReader {
             }
         }
         Map<String, Tie> ties = new HashMap<>();
-        if (same(named.get(SOURCE), named.get(TARGET))) {
+        if (same(end(SOURCE), end(TARGET))) {
             ties.put(SOURCE, Tie.WIRE);
         } else {
-            follow(named.get(TARGET), new HashSet<>(), Tie.WIRE, ties);
+            follow(end(TARGET), new HashSet<>(), Tie.WIRE, ties);
         }
         return new Word(
                 ties.getOrDefault(SOURCE, Tie.NONE),
@@ -191,7 +196,7 @@ final class WordReader {
         boolean toSupply = name(at(relay, "86")).filter(SUPPLY::equals).isPresent();
         End driven = toSupply ? at(relay, "85") : at(relay, "86");
         Side pole = toSupply ? Side.HIGH : Side.LOW;
-        if (same(driven, named.get(SOURCE))) {
+        if (same(driven, end(SOURCE))) {
             return new Coil(Coil.Driver.SOURCE, pole, false);
         }
         boolean buffered = parts.stream().anyMatch(p -> p instanceof AddedPart.Buffer && same(at(p, "out"), driven));

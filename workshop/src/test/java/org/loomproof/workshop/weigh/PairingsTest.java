@@ -33,7 +33,10 @@ import org.loomproof.workshop.fixture.AnOrder;
 import org.loomproof.workshop.fixture.Figured;
 import org.loomproof.workshop.fixture.Steps;
 import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.planner.Planner;
+import org.loomproof.workshop.planner.search.Candidates;
 import org.loomproof.workshop.prover.ProofText;
+import org.loomproof.workshop.prover.Prover;
 import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Volts;
@@ -76,6 +79,26 @@ class PairingsTest {
             case Hookup.CapAndKeep cap ->
                 assertThat(job.plan().refusals()).as("%s", pairing).isNotEmpty();
         }
+    }
+
+    static LongStream fewerSeeds() {
+        return Sample.seeds(15, 150);
+    }
+
+    /** The weigher stops early; proving every candidate finds nothing that ranks before what it picked. */
+    @ParameterizedTest
+    @MethodSource("fewerSeeds")
+    void nothingBetterIsMissed(long seed) {
+        Brief brief = new Pairing(new Random(seed * 104_729)).brief();
+        Candidates candidates = Planner.plan(brief);
+
+        PlannedJob picked = new Weigher().weigh(brief, candidates);
+
+        Score score = Score.of(brief, picked.plan(), picked.proof());
+        assertThat(candidates.bounds()).isEmpty();
+        assertThat(candidates.plans())
+                .allSatisfy(plan -> assertThat(Score.of(brief, plan, Prover.prove(brief, plan)))
+                        .isGreaterThanOrEqualTo(score));
     }
 
     @AfterAll

@@ -39,6 +39,11 @@ public record Coil(Driver driver, Side pole, boolean isolated) {
         return List.of(new Coil(Driver.FIRST_MAKE, Side.HIGH, false), new Coil(Driver.FIRST_BREAK, Side.HIGH, false));
     }
 
+    /** True for one that hangs on the first relay's contact. */
+    boolean isBehindFirst() {
+        return driver == Driver.FIRST_MAKE || driver == Driver.FIRST_BREAK;
+    }
+
     int diodes() {
         return isolated ? 2 : 1;
     }

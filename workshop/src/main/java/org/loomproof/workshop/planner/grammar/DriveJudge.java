@@ -1,5 +1,6 @@
 package org.loomproof.workshop.planner.grammar;
 
+import java.util.Comparator;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
@@ -12,6 +13,9 @@ import org.loomproof.workshop.planner.grammar.Word.Buffering;
  * open or closed, a diode a wire one way; what a weak pull does is left to the prover.
  */
 final class DriveJudge {
+
+    private static final Comparator<Coil> ORDER =
+            Comparator.comparing(Coil::driver).thenComparing(Coil::pole).thenComparing(Coil::isolated);
 
     private final Drive drive;
     private final Way works;
@@ -54,7 +58,7 @@ final class DriveJudge {
         if (!own && !pole) {
             return LeftOut.NEVER_WORKS;
         }
-        if (own && pole || word.coils().size() > 1) {
+        if ((own && pole) || word.coils().size() > 1) {
             return LeftOut.SAME_WITH_FEWER;
         }
         return refined(
@@ -91,11 +95,11 @@ final class DriveJudge {
         }
         Coil one = word.coils().get(0);
         Coil two = word.coils().get(1);
-        if (two.driver().ordinal() >= Driver.FIRST_MAKE.ordinal()) {
+        if (two.isBehindFirst()) {
             return false;
         }
         if (!one.equals(two)) {
-            return code(one) > code(two);
+            return ORDER.compare(one, two) > 0;
         }
         return word.ties()
                 .map(tie -> tie.gate().relay())
@@ -103,10 +107,6 @@ final class DriveJudge {
                 .findFirst()
                 .filter(relay -> relay == 2)
                 .isPresent();
-    }
-
-    private static int code(Coil coil) {
-        return 4 * coil.driver().ordinal() + 2 * coil.pole().ordinal() + (coil.isolated() ? 1 : 0);
     }
 
     /** True when every relay and the buffer change with the source. */

@@ -101,8 +101,7 @@ public final class Grammar {
                 return false;
             }
             List<Coil> coils = word.coils();
-            boolean behindFirst =
-                    coils.size() > 1 && coils.get(1).driver().ordinal() >= Coil.Driver.FIRST_MAKE.ordinal();
+            boolean behindFirst = coils.size() > 1 && coils.get(1).isBehindFirst();
             if (behindFirst) {
                 // The first relay's contact is in the second one's coil, and 30 cannot be on the target as well.
                 if (uses(word, 1)) {

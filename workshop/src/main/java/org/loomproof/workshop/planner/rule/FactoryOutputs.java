@@ -123,7 +123,7 @@ final class FactoryOutputs {
             Enumeration found = Grammar.of(drive()).leavingOut(this::tooMuch);
             Searched searched = new Searched(lead.id(), found);
             List<Word> ordered = new ArrayList<>(found.words());
-            ordered.sort(Comparator.comparing(this::feedsTheDead).thenComparing(Catalogue::rank));
+            ordered.sort(Comparator.comparing(this::feedsTheDead).thenComparingInt(Catalogue::rank));
             List<Phrase> lost = lost();
             List<Option> options = new ArrayList<>();
             ordered.forEach(word -> options.add(join(word, lost).searched(searched)));

@@ -82,7 +82,7 @@ final class SteppedOutput {
                 .leavingOut(word -> tooMuch(word, leaks));
         Searched searched = new Searched(lead.id(), found);
         List<Word> ordered = new ArrayList<>(found.words());
-        ordered.sort(Comparator.comparing(Catalogue::rank));
+        ordered.sort(Comparator.comparingInt(Catalogue::rank));
         List<Option> options = new ArrayList<>();
         ordered.forEach(word -> options.add(join(word, side, lost).searched(searched)));
         if (options.isEmpty()) {

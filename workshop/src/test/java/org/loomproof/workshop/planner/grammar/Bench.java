@@ -2,7 +2,6 @@ package org.loomproof.workshop.planner.grammar;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.NetworkBuilder;
@@ -116,8 +115,7 @@ record Bench(Word word, Drive drive) {
             String name = "relay " + (i + 1);
             Node driven = driver(b, name, coil);
             Node far = pole(coil.pole());
-            boolean behind =
-                    i == 0 && coils.size() > 1 && coils.get(1).driver().ordinal() >= Driver.FIRST_MAKE.ordinal();
+            boolean behind = i == 0 && coils.size() > 1 && coils.get(1).isBehindFirst();
             Contact contact = behind
                     ? coils.get(1).driver() == Driver.FIRST_MAKE
                             ? Contact.make(BODY, new Node("behind first"))
@@ -128,12 +126,11 @@ record Bench(Word word, Drive drive) {
     }
 
     private static Node driver(NetworkBuilder b, String name, Coil coil) {
-        Node driver = Map.of(
-                        Driver.SOURCE, SOURCE,
-                        Driver.BUFFER, new Node("buffer out"),
-                        Driver.FIRST_MAKE, new Node("behind first"),
-                        Driver.FIRST_BREAK, new Node("behind first"))
-                .get(coil.driver());
+        Node driver = switch (coil.driver()) {
+            case SOURCE -> SOURCE;
+            case BUFFER -> new Node("buffer out");
+            case FIRST_MAKE, FIRST_BREAK -> new Node("behind first");
+        };
         if (!coil.isolated()) {
             return driver;
         }
