@@ -75,8 +75,9 @@ final class Factorisation {
             double inverse = inverse(k, ground + low + high, fed);
             share[start] = low * inverse;
             share[start + 1] = high * inverse;
-            if (pass(start, low * inverse, ground, fed)
-                    | put(toJoins, scheme.joinInbox[scheme.pairStart[k]], low * inverse * high)) {
+            boolean isPassed = pass(start, low * inverse, ground, fed);
+            boolean isJoined = put(toJoins, scheme.joinInbox[scheme.pairStart[k]], low * inverse * high);
+            if (isPassed || isJoined) {
                 touched.add(scheme.members[start]);
             }
             if (pass(start + 1, high * inverse, ground, fed)) {
@@ -129,7 +130,9 @@ final class Factorisation {
     /** Passes a member its part of what goes to the chassis and of what is fed in; whether it is another than before. */
     private boolean pass(int m, double part, double ground, double fed) {
         int place = 2 * scheme.rankInbox[m];
-        return put(toRanks, place, part * ground) | put(toRanks, place + 1, part * fed);
+        boolean isGroundOther = put(toRanks, place, part * ground);
+        boolean isFedOther = put(toRanks, place + 1, part * fed);
+        return isGroundOther || isFedOther;
     }
 
     private static boolean put(double[] inbox, int place, double value) {
