@@ -17,6 +17,7 @@ public interface Claim {
                 new StartsWhenDisarmed(),
                 new StartsWithControllerDead(),
                 new DoesNotStartWhenArmed(),
+                new EngineKeepsRunning(),
                 new OpeningSeen(),
                 new QuietWhenClosed(),
                 new StockAsBefore(),
