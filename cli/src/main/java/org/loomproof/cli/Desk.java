@@ -12,6 +12,8 @@ import org.loomproof.shop.job.FaultsJson;
 import org.loomproof.shop.job.JobOutcome;
 import org.loomproof.shop.job.JobRun;
 import org.loomproof.shop.job.ResultJson;
+import org.loomproof.shop.job.TriedFaults;
+import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.words.Messages;
 import picocli.CommandLine.Model.CommandSpec;
@@ -42,7 +44,6 @@ final class Desk {
         double seconds = (System.nanoTime() - began) / 1e9;
         return switch (outcome) {
             case JobOutcome.BadInput bad -> problems(bad.problems(), json);
-            case JobOutcome.Tested tested -> throw new IllegalStateException("faults were not asked for");
             case JobOutcome.Judged judged -> {
                 if (json) {
                     out.print(new ResultJson(messages)
@@ -65,27 +66,25 @@ final class Desk {
     /** Looks for what faults and slips of a plan come to, shows it, and gives the exit code. An interrupt ends the search only. */
     int tryFaults(Path plan, boolean json, boolean all) {
         long began = System.nanoTime();
+        Checked<TriedFaults> tried;
         try (Progress progress = new Progress(err, messages, Boolean.getBoolean("loomproof.terminal"));
                 Patience patience = new Patience(progress::counted)) {
-            JobOutcome outcome = new JobRun(messages, progress).faults(plan, patience);
-            progress.close();
-            return switch (outcome) {
-                case JobOutcome.BadInput bad -> problems(bad.problems(), json);
-                case JobOutcome.Judged judged -> throw new IllegalStateException("no proof was asked for");
-                case JobOutcome.Tested tested -> {
-                    if (json) {
-                        out.print(new FaultsJson(messages).of(tested.faults()));
-                    } else {
-                        new FaultReport(messages)
-                                .lines(tested.brief(), tested.faults(), all)
-                                .forEach(out::println);
-                        out.println(messages.text("report.took", (System.nanoTime() - began) / 1e9));
-                    }
-                    out.flush();
-                    yield tested.faults().left() == 0 ? 0 : ExitCode.STOPPED;
-                }
-            };
+            tried = new JobRun(messages, progress).faults(plan, patience);
         }
+        double seconds = (System.nanoTime() - began) / 1e9;
+        return switch (tried) {
+            case Checked.Bad<TriedFaults>(var problems) -> problems(problems, json);
+            case Checked.Good<TriedFaults>(TriedFaults(var brief, var faults)) -> {
+                if (json) {
+                    out.print(new FaultsJson(messages).of(faults));
+                } else {
+                    new FaultReport(messages).lines(brief, faults, all).forEach(out::println);
+                    out.println(messages.text("report.took", seconds));
+                }
+                out.flush();
+                yield faults.left() == 0 ? 0 : ExitCode.STOPPED;
+            }
+        };
     }
 
     /** Shows every problem and gives the exit code of bad input. */

@@ -7,7 +7,6 @@ import org.loomproof.papers.Papers;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.problem.Problem;
-import org.loomproof.workshop.prover.FaultProof;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.weigh.Search;
 
@@ -47,13 +46,4 @@ public sealed interface JobOutcome {
             return folder.map(f -> f.resolve(Papers.PROOF_REPORT));
         }
     }
-
-    /**
-     * A plan with what its faults and slips come to.
-     *
-     * @param brief what was given, completed
-     * @param plan as it stands
-     * @param faults what was found, the worst first, and the tests that notice it
-     */
-    record Tested(Brief brief, Plan plan, FaultProof faults) implements JobOutcome {}
 }

@@ -130,13 +130,16 @@ public final class JobRun {
     }
 
     /** Looks for what every fault and slip of a plan comes to, and for the tests that notice them; nothing is written. */
-    public JobOutcome faults(Path plan, FaultWatch watch) {
+    public Checked<TriedFaults> faults(Path plan, FaultWatch watch) {
         told.accept(Stage.READING);
-        return with(new PlanFileReader(briefs, messages).read(plan), Optional.empty(), (file, prices) -> {
-            told.accept(Stage.TRYING_FAULTS);
-            Brief brief = file.given().brief();
-            return new JobOutcome.Tested(brief, file.plan(), FaultProver.prove(brief, file.plan(), watch));
-        });
+        return switch (new PlanFileReader(briefs, messages).read(plan)) {
+            case Checked.Bad<PlanFile>(var problems) -> new Checked.Bad<>(problems);
+            case Checked.Good<PlanFile>(var file) -> {
+                told.accept(Stage.TRYING_FAULTS);
+                Brief brief = file.given().brief();
+                yield new Checked.Good<>(new TriedFaults(brief, FaultProver.prove(brief, file.plan(), watch)));
+            }
+        };
     }
 
     /** A plan to be written by hand: every lead on hold, with the three files inside. */
