@@ -1,0 +1,2 @@
+/** Files of readings. */
+package org.loomproof.workshop.meter.reading;
