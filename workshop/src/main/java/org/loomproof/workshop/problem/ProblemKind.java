@@ -7,6 +7,7 @@ public enum ProblemKind {
     FILE_NOT_FOUND,
     FILE_TOO_LARGE,
     NOT_UTF8,
+    NOT_TEXT,
     NOT_YAML,
     TOO_DEEP,
     TOO_MANY_ALIASES,

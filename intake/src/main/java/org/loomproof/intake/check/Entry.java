@@ -1,0 +1,59 @@
+package org.loomproof.intake.check;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.loomproof.intake.decode.Origin;
+import org.loomproof.intake.decode.Passage;
+import org.loomproof.intake.field.Behaviour;
+import org.loomproof.intake.field.Spot;
+import org.loomproof.intake.role.RoleReading;
+import org.loomproof.workshop.quantity.SquareMillimetres;
+import org.loomproof.workshop.trade.colour.WireColour;
+
+/**
+ * One circuit as it was understood; what is empty was not said, or not understood and then stands under {@code leftOver}.
+ *
+ * @param name what the source calls the circuit
+ * @param role what it is for
+ * @param colour its insulation
+ * @param colourAsWritten the cell of a column of colours that is none we know
+ * @param size its cross-section
+ * @param behaviour how it switches
+ * @param spot where it is found
+ * @param steering {@code LHD}, {@code RHD}, or empty when it holds for both
+ * @param doubted whether the writer marked it as doubtful
+ * @param notes what the writer added
+ * @param leftOver what was not understood
+ * @param origin from where to where it stands
+ */
+public record Entry(
+        String name,
+        Optional<Answer<RoleReading>> role,
+        Optional<Answer<WireColour>> colour,
+        String colourAsWritten,
+        Optional<Answer<SquareMillimetres>> size,
+        Optional<Answer<Behaviour>> behaviour,
+        Optional<Answer<Spot>> spot,
+        String steering,
+        boolean doubted,
+        List<Passage> notes,
+        List<Passage> leftOver,
+        Origin origin) {
+
+    public Entry {
+        notes = List.copyOf(notes);
+        leftOver = List.copyOf(leftOver);
+    }
+
+    /** The least sure of the fields that were read; 0 when the role was not. */
+    public double sure() {
+        return role.isEmpty()
+                ? 0
+                : Stream.of(role, colour, size, behaviour, spot)
+                        .flatMap(Optional::stream)
+                        .mapToDouble(Answer::sure)
+                        .min()
+                        .orElse(0);
+    }
+}

@@ -1,0 +1,307 @@
+package org.loomproof.intake.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.loomproof.intake.decode.Origin;
+import org.loomproof.intake.decode.Passage;
+import org.loomproof.intake.field.Behaviour;
+import org.loomproof.intake.field.Claims;
+import org.loomproof.intake.field.Colours;
+import org.loomproof.intake.field.Evidence;
+import org.loomproof.intake.field.Found;
+import org.loomproof.intake.field.Marks;
+import org.loomproof.intake.field.Places;
+import org.loomproof.intake.field.Polarity;
+import org.loomproof.intake.field.Segments;
+import org.loomproof.intake.field.Sizes;
+import org.loomproof.intake.field.Spot;
+import org.loomproof.intake.layout.Cell;
+import org.loomproof.intake.layout.ColumnKind;
+import org.loomproof.intake.layout.RawEntry;
+import org.loomproof.intake.role.RoleReading;
+import org.loomproof.intake.role.Roles;
+import org.loomproof.workshop.quantity.SquareMillimetres;
+import org.loomproof.workshop.trade.colour.WireColour;
+
+/** Puts the fields of one record together. A column that is there for a field has the say; other cells fill what it leaves. */
+final class EntryReader {
+
+    /** A row's number in a list, which is no second circuit of its name. */
+    private static final Pattern NUMBER = Pattern.compile("^\\s*\\(?\\d{1,3}[.)]\\s+");
+
+    private final RawEntry raw;
+    private final List<Passage> leftOver = new ArrayList<>();
+    private final List<Passage> notes = new ArrayList<>();
+    private String name = "";
+    private String colourAsWritten = "";
+    private String steering = "";
+    private boolean doubted;
+    private @Nullable Found<RoleReading> role;
+    private @Nullable Found<WireColour> colour;
+    private @Nullable Found<SquareMillimetres> size;
+    private @Nullable Found<Behaviour> behaviour;
+    private Spot spot = Spot.NOT_SAID;
+    private Evidence spotEvidence = Evidence.IN_ITS_COLUMN;
+    private @Nullable Origin spotOrigin;
+
+    private EntryReader(RawEntry raw) {
+        this.raw = raw;
+    }
+
+    static Entry read(RawEntry raw) {
+        EntryReader reader = new EntryReader(raw);
+        reader.cells();
+        reader.headings();
+        return reader.entry();
+    }
+
+    private void cells() {
+        // Columns that are there for one field come before those that may hold any.
+        for (ColumnKind kind : ColumnKind.values()) {
+            for (Cell cell : raw.cells()) {
+                if (cell.kind() == kind) {
+                    cell(cell);
+                }
+            }
+        }
+        for (Passage note : raw.notes()) {
+            note(note);
+        }
+    }
+
+    private void cell(Cell cell) {
+        Claims claims = new Claims(cell.text());
+        if (cell.text().folded().matches("[\\s\\p{Punct}]*(n/?a|none|unknown)?[\\s\\p{Punct}]*")
+                && cell.kind() != ColumnKind.POLARITY) {
+            doubted |= Marks.doubt(claims);
+            return;
+        }
+        doubted |= Marks.doubt(claims);
+        steering = steering.isEmpty() ? Marks.steering(claims) : steering;
+        switch (cell.kind()) {
+            case ROLE -> roleCell(cell, claims);
+            case COLOUR -> colourCell(cell, claims);
+            case POLARITY -> polarityCell(cell, claims);
+            case PLACE -> placeCell(cell, claims);
+            case CONNECTOR -> spot(new Spot("", cell.text().text(), ""), cell);
+            case CAVITY -> spot(new Spot("", "", cavity(cell.text())), cell);
+            case SIZE -> sizeCell(cell, claims);
+            case NOTE -> note(cell.text());
+            case FREE -> free(claims);
+        }
+    }
+
+    private static String cavity(Passage text) {
+        Spot read = Places.plug(new Claims(text));
+        return read.cavity().isEmpty() ? text.text() : read.cavity();
+    }
+
+    private void roleCell(Cell cell, Claims claims) {
+        name = name.isEmpty() ? cell.text().text() : name;
+        var number = NUMBER.matcher(claims.open());
+        if (number.find()) {
+            claims.claim(number.start(), number.end());
+        }
+        Spot plug = Places.plug(claims);
+        // A column of names keeps its words for the name: a place in it must be led to.
+        Optional<Found<String>> place = Places.afterPreposition(claims);
+        Optional<Found<Behaviour>> switching = Polarity.among(claims);
+        if (role == null) {
+            role = Roles.inColumn(claims).map(f -> takenOver(f, cell)).orElse(null);
+        }
+        behaviour = behaviour == null ? switching.orElse(null) : behaviour;
+        weakSpot(plug, place);
+        rest(claims);
+    }
+
+    private void colourCell(Cell cell, Claims claims) {
+        readSize(claims);
+        Optional<Found<WireColour>> found = Colours.inColumn(claims);
+        if (colour == null && found.isPresent()) {
+            colour = takenOver(found.get(), cell);
+        } else if (colour == null) {
+            colourAsWritten = cell.text().text();
+            return;
+        }
+        if (behaviour == null) {
+            behaviour = Polarity.among(claims).orElse(null);
+        }
+        rest(claims);
+    }
+
+    private void polarityCell(Cell cell, Claims claims) {
+        Optional<Found<Behaviour>> found = Polarity.inColumn(claims);
+        if (found.isPresent()) {
+            behaviour = takenOver(found.get(), cell);
+        }
+        rest(claims);
+    }
+
+    private void placeCell(Cell cell, Claims claims) {
+        Spot plug = Places.plug(claims);
+        List<Passage> left = claims.leftOver();
+        String panel = left.isEmpty() ? "" : panel(cell.text().text(), claims);
+        spot(new Spot(panel, plug.connector(), plug.cavity()), cell);
+    }
+
+    /** All of the cell that is no connector or cavity, without the signs that stood between them. */
+    private static String panel(String written, Claims claims) {
+        StringBuilder kept = new StringBuilder();
+        for (int i = 0; i < written.length(); i++) {
+            kept.append(claims.open().charAt(i) == '\u0001' ? '\u0001' : written.charAt(i));
+        }
+        return kept.toString()
+                .replaceAll("\u0001+", "\u0001")
+                .replaceAll("[\\s,;:()/-]*\u0001[\\s,;:()/-]*", " ")
+                .replaceAll("\\(\\s*\\)", "")
+                .strip()
+                .replaceAll("^[,;:/-]+\\s*|\\s*[,;:/(-]+$", "");
+    }
+
+    private void spot(Spot said, Cell cell) {
+        spot = spot.or(said);
+        spotOrigin = spotOrigin == null ? cell.text().origin() : spotOrigin;
+        if (cell.takenOver()) {
+            spotEvidence = Evidence.TAKEN_OVER;
+        }
+    }
+
+    private void weakSpot(Spot plug, Optional<Found<String>> place) {
+        Spot said = new Spot(place.map(Found::value).orElse(""), plug.connector(), plug.cavity());
+        if (said.isSaid()) {
+            boolean first = !spot.isSaid();
+            spot = spot.or(said);
+            if (first) {
+                spotEvidence = place.map(Found::evidence).orElse(Evidence.AMONG_OTHERS);
+                spotOrigin = place.map(Found::origin).orElse(spotOrigin);
+            }
+        }
+    }
+
+    private void sizeCell(Cell cell, Claims claims) {
+        readSize(claims);
+        rest(claims);
+    }
+
+    private void readSize(Claims claims) {
+        Optional<Found<SquareMillimetres>> found = Sizes.read(claims);
+        size = size == null ? found.orElse(null) : size;
+    }
+
+    /** A cell that may hold anything. */
+    private void free(Claims claims) {
+        readSize(claims);
+        Spot plug = Places.plug(claims);
+        Optional<Found<Behaviour>> switching = Polarity.among(claims);
+        behaviour = behaviour == null ? switching.orElse(null) : behaviour;
+        if (colour == null && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.COLOUR)) {
+            colour = Colours.among(claims).orElse(null);
+        }
+        Optional<Found<String>> place = Places.afterPreposition(claims);
+        if (role == null && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.ROLE)) {
+            freeRole(claims);
+        }
+        if (place.isEmpty()) {
+            place = Places.wholeSegment(claims);
+        }
+        weakSpot(plug, place);
+        rest(claims);
+    }
+
+    /** The first stretch that names a role in full; else the first that names one at all. */
+    private void freeRole(Claims claims) {
+        String open = claims.open();
+        List<int[]> segments = Segments.of(open);
+        Optional<int[]> full = segments.stream()
+                .filter(s -> Roles.names(open.substring(s[0], s[1])))
+                .findFirst();
+        Optional<int[]> any = full.or(() -> segments.stream()
+                .filter(s ->
+                        Roles.among(new Claims(claims.passage()), s[0], s[1]).isPresent())
+                .findFirst());
+        if (any.isPresent()) {
+            int[] segment = any.get();
+            name = claims.passage().text().substring(segment[0], segment[1]).strip();
+            role = Roles.among(claims, segment[0], segment[1]).orElse(null);
+        } else if (name.isEmpty() && !segments.isEmpty()) {
+            name = claims.passage()
+                    .text()
+                    .substring(segments.getFirst()[0], segments.getFirst()[1])
+                    .strip();
+        }
+    }
+
+    private void note(Passage note) {
+        Claims claims = new Claims(note);
+        doubted |= Marks.doubt(claims);
+        steering = steering.isEmpty() ? Marks.steering(claims) : steering;
+        notes.add(note);
+    }
+
+    /** What nobody claimed: words that carry nothing are let go, the others are kept to be shown. */
+    private void rest(Claims claims) {
+        claims.leftOver().stream().filter(p -> !Roles.isNoise(p.folded())).forEach(leftOver::add);
+    }
+
+    private void headings() {
+        for (Passage heading : raw.headings()) {
+            Claims claims = new Claims(heading);
+            steering = steering.isEmpty() ? Marks.steering(claims) : steering;
+            doubted |= Marks.doubt(claims);
+            boolean place = Places.isPlace(heading.folded());
+            if (place && spot.panel().isEmpty()) {
+                spot = new Spot(heading.text(), spot.connector(), spot.cavity());
+                spotEvidence = Evidence.TAKEN_OVER;
+                spotOrigin = heading.origin();
+            } else if (!place && role == null) {
+                role = Roles.inColumn(claims).map(EntryReader::takenOver).orElse(null);
+            }
+        }
+    }
+
+    private static <T> Found<T> takenOver(Found<T> found, Cell cell) {
+        return cell.takenOver() ? takenOver(found) : found;
+    }
+
+    private static <T> Found<T> takenOver(Found<T> found) {
+        return new Found<>(found.value(), Evidence.TAKEN_OVER, found.origin(), found.written());
+    }
+
+    private Entry entry() {
+        Origin origin = raw.cells().stream()
+                .filter(c -> !c.takenOver() && !c.text().isBlank())
+                .map(c -> c.text().origin())
+                .reduce(Origin::through)
+                .orElse(new Origin(1, 1, 1, 1));
+        Optional<Answer<Spot>> where = spot.isSaid()
+                ? Optional.of(new Answer<>(
+                        spot,
+                        spotEvidence,
+                        Sureness.of(Field.PLACE, spotEvidence, doubted),
+                        spotOrigin == null ? origin : spotOrigin,
+                        spot.panel()))
+                : Optional.empty();
+        return new Entry(
+                name,
+                answer(Field.ROLE, role),
+                answer(Field.COLOUR, colour),
+                colour == null ? colourAsWritten : "",
+                answer(Field.SIZE, size),
+                answer(Field.POLARITY, behaviour),
+                where,
+                steering,
+                doubted,
+                notes,
+                leftOver,
+                origin);
+    }
+
+    private <T> Optional<Answer<T>> answer(Field field, @Nullable Found<T> found) {
+        return Optional.ofNullable(found).map((Function<Found<T>, Answer<T>>) f -> new Answer<>(
+                f.value(), f.evidence(), Sureness.of(field, f.evidence(), doubted), f.origin(), f.written()));
+    }
+}

@@ -1,0 +1,83 @@
+package org.loomproof.intake.field;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.loomproof.intake.decode.Origin;
+import org.loomproof.intake.decode.Passage;
+
+/** A text while it is being read: each reader claims what it understood, so that the next one sees only the rest. */
+public final class Claims {
+
+    private static final char CLAIMED = '\u0001';
+
+    private final Passage passage;
+    private final BitSet taken = new BitSet();
+    private String open;
+
+    public Claims(Passage passage) {
+        this.passage = passage;
+        this.open = passage.folded();
+    }
+
+    public Passage passage() {
+        return passage;
+    }
+
+    /** The folded text, with what is claimed blotted out; offsets are those of the passage. */
+    public String open() {
+        return open;
+    }
+
+    /** The words that nobody has claimed. */
+    public List<Word> words() {
+        return Word.of(open);
+    }
+
+    /** Blots out what a reader understood. */
+    public void claim(int from, int to) {
+        taken.set(from, to);
+        StringBuilder blotted = new StringBuilder(open);
+        for (int i = from; i < to; i++) {
+            blotted.setCharAt(i, CLAIMED);
+        }
+        open = blotted.toString();
+    }
+
+    /** The first open match, claimed; its text as written is that of the passage. */
+    Optional<Matcher> claim(Pattern pattern) {
+        Matcher matcher = pattern.matcher(open);
+        if (!matcher.find()) {
+            return Optional.empty();
+        }
+        claim(matcher.start(), matcher.end());
+        return Optional.of(matcher);
+    }
+
+    /** As written, between two offsets. */
+    String written(int from, int to) {
+        return passage.text().substring(from, to).strip();
+    }
+
+    Origin origin(int from, int to) {
+        return passage.origin(from, to);
+    }
+
+    /** The stretches nobody has claimed and that hold a letter or digit, as passages of their own. */
+    public List<Passage> leftOver() {
+        List<Passage> left = new ArrayList<>();
+        int at = taken.nextClearBit(0);
+        while (at < passage.length()) {
+            int end = taken.nextSetBit(at);
+            int to = end < 0 ? passage.length() : end;
+            if (passage.text().substring(at, to).codePoints().anyMatch(Character::isLetterOrDigit)) {
+                left.add(passage.slice(at, to));
+            }
+            at = taken.nextClearBit(to);
+        }
+        return left;
+    }
+}

@@ -1,0 +1,21 @@
+package org.loomproof.intake.field;
+
+/** How a field came to be read, surest first; {@code calibration.csv} says how often each proves right. */
+public enum Evidence {
+    /** A known phrase, in a column that is there for it. */
+    IN_ITS_COLUMN,
+    /** A known phrase among others. */
+    AMONG_OTHERS,
+    /** Put together from known words. */
+    COMPOUND,
+    /** Taken over from the row above or a heading. */
+    TAKEN_OVER,
+    /** A word that is a letter off. */
+    MISSPELT,
+    /** Words nobody knows stand beside it and may change it. */
+    BESIDE_UNKNOWN,
+    /** Half of what usually names it. */
+    HALF_NAMED,
+    /** It may mean two things. */
+    AMBIGUOUS
+}

@@ -1,0 +1,163 @@
+package org.loomproof.intake.field;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.loomproof.intake.decode.Passage;
+
+/**
+ * Phrases and what they mean, from data files with lines {@code idea: phrase, phrase}. A phrase is found in any case, with
+ * or without accents and common endings, put together with others into one word, or misspelt by a letter.
+ */
+public final class Lexicon {
+
+    private static final int SHORTEST_STEM = 4;
+    private static final List<String> ENDINGS = List.of("en", "er", "es", "em", "e", "n", "s", "a", "as", "os", "o");
+
+    private record Entry(List<String> words, List<String> ideas) {}
+
+    private final Map<String, List<Entry>> byFirstWord = new HashMap<>();
+    private final Map<String, List<String>> single = new HashMap<>();
+    private final Misspelling misspelling;
+
+    private Lexicon(Map<String, Set<String>> ideasByPhrase) {
+        ideasByPhrase.forEach((phrase, ideas) -> {
+            List<String> words =
+                    Word.of(phrase).stream().map(w -> stem(w.text())).toList();
+            byFirstWord
+                    .computeIfAbsent(words.getFirst(), w -> new ArrayList<>())
+                    .add(new Entry(words, List.copyOf(ideas)));
+            if (words.size() == 1) {
+                single.put(words.getFirst(), List.copyOf(ideas));
+            }
+        });
+        byFirstWord
+                .values()
+                .forEach(entries -> entries.sort(
+                        Comparator.comparingInt((Entry e) -> e.words().size()).reversed()));
+        misspelling = new Misspelling(single.keySet());
+    }
+
+    /** The lexicon in the files that lie beside the class. */
+    public static Lexicon read(Class<?> beside, String... files) {
+        Map<String, Set<String>> ideas = new HashMap<>();
+        for (String file : files) {
+            for (String line : lines(beside, file)) {
+                int colon = line.indexOf(':');
+                if (line.isBlank() || line.startsWith("#")) {
+                    continue;
+                }
+                if (colon <= 0) {
+                    throw new IllegalStateException(file + ": no idea in front of a colon: " + line);
+                }
+                for (String phrase : line.substring(colon + 1).split(",", -1)) {
+                    String folded = Passage.fold(phrase.strip());
+                    if (Word.of(folded).isEmpty()) {
+                        throw new IllegalStateException(file + ": an empty phrase: " + line);
+                    }
+                    ideas.computeIfAbsent(folded, p -> new LinkedHashSet<>())
+                            .add(line.substring(0, colon).strip());
+                }
+            }
+        }
+        return new Lexicon(ideas);
+    }
+
+    private static List<String> lines(Class<?> beside, String file) {
+        try (InputStream in = beside.getResourceAsStream(file)) {
+            if (in == null) {
+                throw new IllegalStateException("data file " + file + " is not beside " + beside.getName());
+            }
+            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
+                    .lines()
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException("data file " + file + " cannot be read", e);
+        }
+    }
+
+    /** The phrases in these words, in order, the longest at each place; no two share a word. */
+    public List<Hit> find(List<Word> words) {
+        List<Hit> hits = new ArrayList<>();
+        int at = 0;
+        while (at < words.size()) {
+            Optional<Entry> phrase = phraseAt(words, at);
+            if (phrase.isPresent()) {
+                int last = at + phrase.get().words().size() - 1;
+                hits.add(new Hit(
+                        phrase.get().ideas(),
+                        words.get(at).from(),
+                        words.get(last).to(),
+                        Hit.Match.EXACT));
+                at = last + 1;
+            } else {
+                hits.addAll(alone(words.get(at)));
+                at++;
+            }
+        }
+        return hits;
+    }
+
+    private Optional<Entry> phraseAt(List<Word> words, int at) {
+        for (Entry entry : byFirstWord.getOrDefault(stem(words.get(at).text()), List.of())) {
+            if (fits(entry, words, at)) {
+                return Optional.of(entry);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean fits(Entry entry, List<Word> words, int at) {
+        if (at + entry.words().size() > words.size()) {
+            return false;
+        }
+        for (int i = 1; i < entry.words().size(); i++) {
+            if (!stem(words.get(at + i).text()).equals(entry.words().get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** What one word means that begins no phrase as it stands. */
+    private List<Hit> alone(Word word) {
+        if (word.isNumber() || word.text().length() < SHORTEST_STEM) {
+            return List.of();
+        }
+        for (String ending : ENDINGS) {
+            String text = word.text();
+            if (text.endsWith(ending) && text.length() - ending.length() >= SHORTEST_STEM) {
+                List<String> ideas = single.get(stem(text.substring(0, text.length() - ending.length())));
+                if (ideas != null) {
+                    return List.of(new Hit(ideas, word.from(), word.to(), Hit.Match.EXACT));
+                }
+            }
+        }
+        List<Hit> parts = Compound.parts(word, single);
+        if (!parts.isEmpty()) {
+            return parts;
+        }
+        return misspelling
+                .meant(word.text())
+                .map(meant -> List.of(new Hit(single.get(meant), word.from(), word.to(), Hit.Match.MISSPELT)))
+                .orElse(List.of());
+    }
+
+    /** A word without the s of a plural. */
+    private static String stem(String word) {
+        return word.length() >= SHORTEST_STEM && word.endsWith("s") && !word.endsWith("ss")
+                ? word.substring(0, word.length() - 1)
+                : word;
+    }
+}

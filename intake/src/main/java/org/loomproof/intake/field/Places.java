@@ -1,0 +1,159 @@
+package org.loomproof.intake.field;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads where a wire is found: connector and cavity by how they are written, panels by the words they are named with. */
+public final class Places {
+
+    private static final Lexicon WORDS = Lexicon.read(Places.class, "place.words");
+    private static final String PLUG =
+            "(?:connectors?|conn?|plug|stecker|steckverbinder|conector|ficha|connecteur|fiche|prise)";
+    private static final Pattern CAVITY = Pattern.compile(
+            "\\b(?:pin|cavity|cav|terminal|term|position|pos|way|borne|borna|patilla|pata|kammer|kontakt|pol|voie|via|broche)"
+                    + "\\.?\\s*(?:no\\.?|nr\\.?|num\\.?|#|:)?\\s*([a-z]?\\d{1,3}[a-z]?)\\b(?!\\s*[-]?\\s*(?:pin|way|v\\b|volt))");
+    private static final Pattern PLUG_BY_NAME = Pattern.compile(
+            "\\b" + PLUG + "\\b\\.?\\s*(?:no\\.?|nr\\.?|#|:)?\\s*([a-z]{0,3}\\d{1,4}[a-z]?|[a-z])\\b(?!\\s*-?\\s*pin)");
+    private static final Pattern PLUG_BY_SIZE = Pattern.compile(
+            "(?:\\b[a-z]{3,10}\\s+)?\\b\\d{1,3}\\s?-?\\s?(?:pin|way|pol|polig|poliger|poligen|poliges|vias|voies|terminal|cavity)\\s+(?:[a-z]{3,10}\\s+)?"
+                    + PLUG + "\\b");
+    private static final Pattern PLUG_CODE = Pattern.compile("\\b[cxjt]\\d{1,4}[a-z]?\\b");
+    private static final Pattern SIGNS_BETWEEN = Pattern.compile("[\\s.'/\u0001-]*");
+
+    private Places() {}
+
+    /** Connector and cavity, wherever they stand. */
+    public static Spot plug(Claims claims) {
+        String cavity = claims.claim(CAVITY).map(m -> written(claims, m, 1)).orElse("");
+        String connector = claims.claim(PLUG_BY_SIZE)
+                .map(m -> written(claims, m, 0))
+                .or(() -> claims.claim(PLUG_BY_NAME).map(m -> written(claims, m, 1)))
+                .or(() -> claims.claim(PLUG_CODE).map(m -> written(claims, m, 0)))
+                .orElse("");
+        return new Spot("", connector, cavity);
+    }
+
+    private static String written(Claims claims, Matcher matcher, int group) {
+        return claims.written(matcher.start(group), matcher.end(group));
+    }
+
+    /** A place behind a word that leads to it: {@code at the ignition switch}. */
+    public static Optional<Found<String>> afterPreposition(Claims claims) {
+        List<Word> words = claims.words();
+        List<Hit> hits = WORDS.find(words);
+        for (int i = 0; i < hits.size(); i++) {
+            if (!hits.get(i).means("toward") || hits.get(i).match() == Hit.Match.MISSPELT) {
+                continue;
+            }
+            Optional<int[]> run = run(hits, i + 1, claims);
+            if (run.isPresent() && isNear(hits.get(i).to(), run.get()[0], claims)) {
+                int from = run.get()[0];
+                int to = run.get()[1];
+                // "behind the radio" is a place, "in the radio" is the radio.
+                int start = isPosition(hits.get(i), claims) ? hits.get(i).from() : from;
+                return Optional.of(claimed(claims, hits.get(i).from(), start, to, Evidence.AMONG_OTHERS));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A place that fills all between two marks of punctuation. */
+    public static Optional<Found<String>> wholeSegment(Claims claims) {
+        String open = claims.open();
+        for (int[] segment : Segments.of(open)) {
+            List<Word> words = Word.of(open.substring(segment[0], segment[1])).stream()
+                    .map(w -> new Word(w.text(), w.from() + segment[0], w.to() + segment[0]))
+                    .toList();
+            if (words.isEmpty()) {
+                continue;
+            }
+            List<Hit> hits = WORDS.find(words);
+            boolean filled = !hits.isEmpty()
+                    && hits.getFirst().from() == words.getFirst().from()
+                    && coversAll(hits, words)
+                    && hits.stream().anyMatch(h -> h.means("head"));
+            if (filled) {
+                boolean misspelt = hits.stream().anyMatch(h -> h.match() == Hit.Match.MISSPELT);
+                int from = words.getFirst().from();
+                int to = words.getLast().to();
+                return Optional.of(
+                        claimed(claims, from, from, to, misspelt ? Evidence.MISSPELT : Evidence.AMONG_OTHERS));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** True when the text is made of nothing but words of places, and names one. */
+    public static boolean isPlace(String folded) {
+        List<Word> words = Word.of(folded);
+        List<Hit> hits = WORDS.find(words);
+        return !words.isEmpty() && coversAll(hits, words) && hits.stream().anyMatch(h -> h.means("head"));
+    }
+
+    private static boolean coversAll(List<Hit> hits, List<Word> words) {
+        for (Word word : words) {
+            if (hits.stream().noneMatch(h -> h.from() <= word.from() && word.to() <= h.to())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Found<String> claimed(Claims claims, int claimFrom, int from, int to, Evidence evidence) {
+        Found<String> found =
+                new Found<>(claims.written(from, to), evidence, claims.origin(from, to), claims.written(from, to));
+        claims.claim(claimFrom, to);
+        return found;
+    }
+
+    /** From where to where words of a place run on, when a head is among them; leading articles are left off. */
+    private static Optional<int[]> run(List<Hit> hits, int first, Claims claims) {
+        int from = -1;
+        int to = -1;
+        boolean head = false;
+        for (int i = first; i < hits.size(); i++) {
+            Hit hit = hits.get(i);
+            boolean near = to < 0
+                    || SIGNS_BETWEEN
+                                    .matcher(claims.open().substring(to, hit.from()))
+                                    .matches()
+                            && !claims.open().substring(to, hit.from()).contains(" - ")
+                            && !claims.open().substring(to, hit.from()).contains(". ");
+            if (!near || !hit.means("head") && !hit.means("which") && !hit.means("toward")) {
+                break;
+            }
+            from = from < 0 && !isArticle(hit, claims) ? hit.from() : from;
+            if (hit.means("head")) {
+                head = true;
+                to = hit.to();
+            } else if (from >= 0) {
+                to = head && !isTrailing(hit, claims) ? to : hit.to();
+            }
+        }
+        return head && from >= 0 ? Optional.of(new int[] {from, to}) : Optional.empty();
+    }
+
+    private static boolean isTrailing(Hit hit, Claims claims) {
+        String text = claims.open().substring(hit.from(), hit.to());
+        return !text.matches(
+                "links|rechts|vorn|vorne|hinten|unten|oben|left|right|front|rear|izquierd[oa]|derech[oa]|delanter[oa]|traser[oa]|conductor|gauche|droite?|avant|arriere|conducteur|passager|fahrerseite|beifahrerseite");
+    }
+
+    private static boolean isArticle(Hit hit, Claims claims) {
+        String text = claims.open().substring(hit.from(), hit.to());
+        return text.matches("the|der|die|das|dem|den|des|el|la|los|las|le|les|l|du|de|a|of|im|am");
+    }
+
+    private static boolean isPosition(Hit hit, Claims claims) {
+        String text = claims.open().substring(hit.from(), hit.to());
+        return text.matches(
+                "(behind|under|below|above|beside|next to|near|hinter|unter|neben|detras|bajo|debajo|junto|sous|derriere|pres).*");
+    }
+
+    private static boolean isNear(int end, int start, Claims claims) {
+        String gap = claims.open().substring(end, start);
+        return gap.length() <= 12 && !gap.matches("(?s).*[,;:()].*") && gap.matches("(?s)[\\s'a-z]*");
+    }
+}

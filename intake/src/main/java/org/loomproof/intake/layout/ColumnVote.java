@@ -1,0 +1,94 @@
+package org.loomproof.intake.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import org.loomproof.intake.decode.Passage;
+import org.loomproof.intake.field.Claims;
+import org.loomproof.intake.field.Colours;
+import org.loomproof.intake.field.Places;
+import org.loomproof.intake.field.Polarity;
+import org.loomproof.intake.field.Sizes;
+import org.loomproof.intake.role.Roles;
+
+/** Tells what columns without a name hold, by what their cells read as. */
+final class ColumnVote {
+
+    private static final int MOST_ROWS = 200;
+
+    private ColumnVote() {}
+
+    /** One test a kind, in the order in which kinds are given away, with the share of cells that must pass. */
+    private record Ballot(ColumnKind kind, double share, Predicate<Passage> fits) {}
+
+    private static final List<Ballot> BALLOTS = List.of(
+            new Ballot(ColumnKind.COLOUR, 0.4, ColumnVote::isColour),
+            new Ballot(ColumnKind.CAVITY, 0.7, c -> c.folded().matches("[a-z]?\\d{1,3}[a-z]?|pin\\s*\\d{1,3}")),
+            new Ballot(
+                    ColumnKind.CONNECTOR,
+                    0.7,
+                    c -> c.folded().matches("[cxjt]\\d{1,4}[a-z]?|(connector|plug|stecker)\\s*\\w{1,4}")),
+            new Ballot(ColumnKind.SIZE, 0.7, c -> Sizes.read(new Claims(c)).isPresent()),
+            new Ballot(ColumnKind.POLARITY, 0.4, ColumnVote::isPolarity),
+            new Ballot(ColumnKind.ROLE, 0.4, c -> Roles.names(c.folded()) && !Places.isPlace(c.folded())),
+            new Ballot(ColumnKind.ROLE, 0.25, c -> Roles.inColumn(new Claims(c)).isPresent()),
+            new Ballot(ColumnKind.PLACE, 0.3, ColumnVote::holdsPlace));
+
+    /** The kinds of all columns: the given ones, and for the others what their cells say. */
+    static List<ColumnKind> kinds(List<Optional<ColumnKind>> given, List<List<Passage>> rows) {
+        int width =
+                Math.max(given.size(), rows.stream().mapToInt(List::size).max().orElse(0));
+        List<ColumnKind> kinds = new ArrayList<>();
+        for (int i = 0; i < width; i++) {
+            kinds.add(i < given.size() ? given.get(i).orElse(ColumnKind.FREE) : ColumnKind.FREE);
+        }
+        List<List<Passage>> looked = rows.stream().limit(MOST_ROWS).toList();
+        for (Ballot ballot : BALLOTS) {
+            if (!kinds.contains(ballot.kind())) {
+                IntStream.range(0, width)
+                        .filter(i -> kinds.get(i) == ColumnKind.FREE
+                                && (i >= given.size() || given.get(i).isEmpty()))
+                        .boxed()
+                        .filter(i -> share(i, looked, ballot.fits()) >= ballot.share())
+                        .max(Comparator.comparingDouble((Integer i) -> share(i, looked, ballot.fits()))
+                                .thenComparing(Comparator.reverseOrder()))
+                        .ifPresent(i -> kinds.set(i, ballot.kind()));
+            }
+        }
+        return kinds;
+    }
+
+    private static double share(int column, List<List<Passage>> rows, Predicate<Passage> fits) {
+        List<Passage> cells = rows.stream()
+                .filter(r -> r.size() > column && !r.get(column).isBlank())
+                .map(r -> r.get(column))
+                .toList();
+        return cells.isEmpty() ? 0 : cells.stream().filter(fits).count() / (double) cells.size();
+    }
+
+    /** True when the cell is a colour and little else. */
+    static boolean isColour(Passage cell) {
+        Claims claims = new Claims(cell);
+        Sizes.read(claims);
+        return Colours.inColumn(claims).isPresent() && rest(claims) <= 8 && !Roles.names(cell.folded());
+    }
+
+    private static boolean isPolarity(Passage cell) {
+        Claims claims = new Claims(cell);
+        return Polarity.inColumn(claims).isPresent() && rest(claims) <= 6;
+    }
+
+    private static boolean holdsPlace(Passage cell) {
+        Claims claims = new Claims(cell);
+        return Places.plug(claims).isSaid()
+                || Places.wholeSegment(claims).isPresent()
+                || Places.afterPreposition(claims).isPresent();
+    }
+
+    private static int rest(Claims claims) {
+        return claims.leftOver().stream().mapToInt(Passage::length).sum();
+    }
+}

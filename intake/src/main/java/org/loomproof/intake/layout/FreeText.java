@@ -1,0 +1,190 @@
+package org.loomproof.intake.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.loomproof.intake.decode.Passage;
+import org.loomproof.intake.field.Claims;
+import org.loomproof.intake.field.Colours;
+import org.loomproof.intake.role.Roles;
+
+/** Text without columns: forms of "colour: red" lines, a circuit a line, a circuit a paragraph, or prose. */
+final class FreeText {
+
+    private static final Pattern BULLET =
+            Pattern.compile("^\\s*(?:[*\u2022\u00b7>o-]\\s+|\\(?\\d{1,3}[.)]\\s+|[a-z]\\)\\s+)");
+    private static final Pattern SENTENCE_INSIDE =
+            Pattern.compile("[a-z0-9)\u00df-\u024f][.!?]\\s+[\\p{Lu}]\\p{L}*\\s");
+    private static final int LONGEST_TITLE_WORDS = 6;
+
+    private final Draft draft;
+
+    FreeText(Draft draft) {
+        this.draft = draft;
+    }
+
+    /** A block of lines without an empty one between. */
+    void read(List<Passage> block) {
+        List<Passage> lines = new ArrayList<>(block);
+        if (isForm(lines)) {
+            form(lines);
+        } else if (isParagraph(lines)) {
+            draft.add(paragraph(lines));
+        } else if (isProse(lines)) {
+            prose(lines);
+        } else {
+            lines.forEach(this::line);
+        }
+    }
+
+    /** A line that stands between the rows of a table. */
+    void between(Passage line) {
+        boolean ownEntry = hasColour(line) && Roles.names(line.folded());
+        if (ownEntry) {
+            line(line);
+        } else {
+            draft.note(line.slice(0, line.length()));
+        }
+    }
+
+    private void line(Passage line) {
+        Optional<Passage> heading = Heading.of(line);
+        if (heading.isPresent()) {
+            draft.heading(heading.get());
+            return;
+        }
+        if (draft.footnote(line)) {
+            return;
+        }
+        Passage bare = withoutBullet(line);
+        if (hasColour(bare) || Roles.names(bare.folded())) {
+            draft.add(new RawEntry(List.of(new Cell(ColumnKind.FREE, bare)), draft.headings(), List.of()));
+        } else if (draft.isEmpty()) {
+            draft.loose(bare);
+        } else {
+            draft.note(bare);
+        }
+    }
+
+    private static Passage withoutBullet(Passage line) {
+        var bullet = BULLET.matcher(line.text());
+        return bullet.find() ? line.slice(bullet.end(), line.length()) : line.slice(0, line.length());
+    }
+
+    private static boolean hasColour(Passage text) {
+        return Colours.among(new Claims(text)).isPresent();
+    }
+
+    private static int colours(Passage text) {
+        Claims claims = new Claims(text);
+        int found = 0;
+        while (Colours.among(claims).isPresent()) {
+            found++;
+        }
+        return found;
+    }
+
+    // Forms.
+
+    private static Optional<Cell> field(Passage line) {
+        Passage bare = withoutBullet(line);
+        int sign = bare.text().indexOf(':');
+        sign = sign < 0 ? bare.text().indexOf('=') : sign;
+        if (sign <= 0) {
+            return Optional.empty();
+        }
+        Passage value = bare.slice(sign + 1, bare.length());
+        return Headers.kind(bare.folded().substring(0, sign)).map(kind -> new Cell(kind, value));
+    }
+
+    private static boolean isForm(List<Passage> lines) {
+        return lines.stream().filter(l -> field(l).isPresent()).count() * 2 >= lines.size() && lines.size() > 1;
+    }
+
+    private void form(List<Passage> lines) {
+        List<Cell> cells = new ArrayList<>();
+        for (Passage line : lines) {
+            Optional<Cell> field = field(line);
+            if (field.isEmpty()) {
+                // The first line of a form may be its circuit's bare name.
+                cells.add(new Cell(cells.isEmpty() ? ColumnKind.ROLE : ColumnKind.NOTE, withoutBullet(line)));
+                continue;
+            }
+            ColumnKind kind = field.get().kind();
+            if (kind == ColumnKind.ROLE && cells.stream().anyMatch(c -> c.kind() == kind)) {
+                draft.add(new RawEntry(cells, draft.headings(), List.of()));
+                cells = new ArrayList<>();
+            }
+            if (!field.get().text().isBlank()) {
+                cells.add(field.get());
+            }
+        }
+        if (!cells.isEmpty()) {
+            draft.add(new RawEntry(cells, draft.headings(), List.of()));
+        }
+    }
+
+    // Paragraphs.
+
+    private static boolean isParagraph(List<Passage> lines) {
+        if (lines.size() < 2) {
+            return false;
+        }
+        Passage title = lines.getFirst();
+        boolean isTitle = title.text().strip().split("\\s+", -1).length <= LONGEST_TITLE_WORDS
+                && !title.text().strip().endsWith(".")
+                && !hasColour(title)
+                && Roles.names(title.folded());
+        long others = lines.stream()
+                .skip(1)
+                .filter(l -> hasColour(l) && Roles.names(l.folded()))
+                .count();
+        long coloured = lines.stream().skip(1).filter(FreeText::hasColour).count();
+        return isTitle && coloured > 0 && others * 2 < coloured + 1;
+    }
+
+    private RawEntry paragraph(List<Passage> lines) {
+        return new RawEntry(
+                List.of(
+                        new Cell(ColumnKind.ROLE, withoutBullet(lines.getFirst())),
+                        new Cell(ColumnKind.FREE, Passage.join(lines.subList(1, lines.size())))),
+                draft.headings(),
+                List.of());
+    }
+
+    // Prose.
+
+    private static boolean isProse(List<Passage> lines) {
+        return lines.stream().anyMatch(l -> SENTENCE_INSIDE.matcher(l.text()).find())
+                || lines.stream().anyMatch(l -> colours(l) > 1 && Clauses.of(l).size() > 1);
+    }
+
+    private void prose(List<Passage> lines) {
+        Passage text = Passage.join(lines.stream().map(FreeText::withoutBullet).toList());
+        for (Passage sentence : Clauses.sentences(text)) {
+            for (Passage clause : Clauses.of(sentence)) {
+                clause(clause);
+            }
+        }
+    }
+
+    /** A clause with a circuit or colour of its own is a record; any other says more of the one before. */
+    private void clause(Passage clause) {
+        boolean colour = hasColour(clause);
+        boolean role = Roles.names(clause.folded());
+        boolean open = !draft.isEmpty() && !draft.last().cells().isEmpty();
+        if (colour && role || !open && (colour || role)) {
+            draft.add(new RawEntry(List.of(new Cell(ColumnKind.FREE, clause)), draft.headings(), List.of()));
+        } else if (!open) {
+            draft.loose(clause);
+        } else if (role && !colour && hasColour(draft.last().cells().getLast().text())) {
+            draft.add(new RawEntry(List.of(new Cell(ColumnKind.FREE, clause)), draft.headings(), List.of()));
+        } else {
+            List<Cell> cells = new ArrayList<>(draft.last().cells());
+            cells.add(new Cell(ColumnKind.FREE, clause));
+            draft.replaceLast(
+                    new RawEntry(cells, draft.last().headings(), draft.last().notes()));
+        }
+    }
+}

@@ -1,0 +1,65 @@
+package org.loomproof.intake.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.loomproof.intake.decode.Passage;
+import org.loomproof.intake.field.Claims;
+import org.loomproof.intake.field.Colours;
+import org.loomproof.intake.field.Marks;
+import org.loomproof.intake.field.Places;
+import org.loomproof.intake.role.Roles;
+
+/** Tells lines that stand over others, and which of them are still in force. */
+final class Heading {
+
+    private static final int LONGEST_WORDS = 8;
+
+    private Heading() {}
+
+    /** What sort of thing a heading says; a later heading of the same sort ends it. */
+    private enum Sort {
+        STEERING,
+        PLACE,
+        GROUP
+    }
+
+    /** The heading's text when the line is one: it ends in a colon, is marked up, or is nothing but a place. */
+    static Optional<Passage> of(Passage line) {
+        String text = line.text().strip();
+        String bare = text.replaceAll("^[#=*_\\[<-]+\\s*|\\s*[#=*_\\]>:-]+$", "");
+        if (bare.isEmpty() || bare.split("\\s+", -1).length > LONGEST_WORDS) {
+            return Optional.empty();
+        }
+        boolean marked = text.endsWith(":") || text.matches("#+\\s.*|=+\\s.*=+|\\*\\*.*\\*\\*|\\[.*\\]|--+\\s.*--+");
+        Passage slice = slice(line, bare);
+        boolean place = Places.isPlace(slice.folded()) && !Roles.names(slice.folded());
+        boolean colour = Colours.among(new Claims(slice)).isPresent();
+        return (marked || place || sort(slice) == Sort.STEERING) && !colour ? Optional.of(slice) : Optional.empty();
+    }
+
+    private static Passage slice(Passage line, String bare) {
+        int from = line.text().indexOf(bare);
+        return line.slice(from, from + bare.length());
+    }
+
+    /** The headings in force when a new one is met. */
+    static List<Passage> under(List<Passage> before, Passage heading) {
+        Sort sort = sort(heading);
+        List<Passage> inForce = new ArrayList<>();
+        for (Passage other : before) {
+            if (sort(other) != sort) {
+                inForce.add(other);
+            }
+        }
+        inForce.add(heading);
+        return inForce;
+    }
+
+    private static Sort sort(Passage heading) {
+        if (!Marks.steering(new Claims(heading)).isEmpty()) {
+            return Sort.STEERING;
+        }
+        return Places.isPlace(heading.folded()) ? Sort.PLACE : Sort.GROUP;
+    }
+}

@@ -1,0 +1,150 @@
+package org.loomproof.intake.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.loomproof.intake.decode.Passage;
+import org.loomproof.intake.decode.SourceLines;
+
+/** Finds how a text is laid out and parts it into records. */
+public final class LayoutReader {
+
+    private static final int MOST_LINES_A_BLOCK = 5_000;
+
+    private final Draft draft = new Draft();
+
+    private LayoutReader() {}
+
+    /** The records of the source. */
+    public static LaidOut read(SourceLines source) {
+        LayoutReader reader = new LayoutReader();
+        runs(source.lines()).forEach(reader::run);
+        return reader.draft.done();
+    }
+
+    /** Lines that share a divider; blocks of free text stay apart, since an empty line parts them. */
+    private record Run(Divider divider, List<Passage> lines) {}
+
+    private static List<Run> runs(List<Passage> lines) {
+        List<Run> runs = new ArrayList<>();
+        for (List<Passage> block : blocks(lines)) {
+            List<Passage> body =
+                    block.stream().filter(l -> Heading.of(l).isEmpty()).toList();
+            Divider divider = body.isEmpty() ? Divider.NONE : Divider.of(body);
+            boolean goesOn = !runs.isEmpty()
+                    && divider != Divider.NONE
+                    && runs.getLast().divider() == divider
+                    && !divider.isWeak();
+            // A heading between two parts of a table does not end it.
+            boolean headed = runs.size() > 1
+                    && divider != Divider.NONE
+                    && !divider.isWeak()
+                    && runs.get(runs.size() - 2).divider() == divider
+                    && runs.getLast().lines().stream()
+                            .allMatch(l -> Heading.of(l).isPresent());
+            if (headed) {
+                List<Passage> headings = runs.removeLast().lines();
+                runs.getLast().lines().addAll(headings);
+            }
+            if (goesOn || headed) {
+                runs.getLast().lines().addAll(block);
+            } else {
+                runs.add(new Run(divider, new ArrayList<>(block)));
+            }
+        }
+        return runs;
+    }
+
+    private static List<List<Passage>> blocks(List<Passage> lines) {
+        List<List<Passage>> blocks = new ArrayList<>();
+        List<Passage> block = new ArrayList<>();
+        for (Passage line : lines) {
+            boolean rule = !line.isBlank() && line.text().matches("[\\s|+:=_*~.-]{3,}");
+            if (line.isBlank() || block.size() >= MOST_LINES_A_BLOCK) {
+                if (!block.isEmpty()) {
+                    blocks.add(block);
+                    block = new ArrayList<>();
+                }
+            }
+            if (!line.isBlank() && !rule) {
+                block.add(line);
+            }
+        }
+        if (!block.isEmpty()) {
+            blocks.add(block);
+        }
+        return blocks;
+    }
+
+    private void run(Run run) {
+        if (run.divider() == Divider.NONE) {
+            new FreeText(draft).read(run.lines());
+            return;
+        }
+        List<Part> parts = parts(run);
+        for (Part part : parts) {
+            TableReader table = TableReader.of(part.header(), part.rows());
+            if (run.divider().isWeak() && part.header().isEmpty() && !table.hasColours()) {
+                new FreeText(draft).read(part.lines());
+            } else {
+                table(part, table, run.divider());
+            }
+        }
+    }
+
+    /** The rows under one header. */
+    private record Part(
+            List<Optional<ColumnKind>> header,
+            List<Passage> lines,
+            List<List<Passage>> rows,
+            List<List<Passage>> cells) {
+
+        Part(List<Optional<ColumnKind>> header) {
+            this(header, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        }
+    }
+
+    private static List<Part> parts(Run run) {
+        List<Passage> rowLines = run.lines().stream()
+                .filter(l -> run.divider().split(l).size() > 1)
+                .toList();
+        Optional<FixedColumns> fixed = run.divider() == Divider.GAPS ? FixedColumns.of(rowLines) : Optional.empty();
+        List<Part> parts = new ArrayList<>(List.of(new Part(List.of())));
+        for (Passage line : run.lines()) {
+            boolean isRow = run.divider().split(line).size() > 1;
+            List<Passage> cells = isRow && fixed.isPresent()
+                    ? fixed.get().split(line)
+                    : run.divider().split(line);
+            Optional<List<Optional<ColumnKind>>> header =
+                    isRow ? TableReader.header(cells, parts.getLast().rows().isEmpty()) : Optional.empty();
+            if (header.isPresent()) {
+                parts.add(new Part(header.get()));
+                continue;
+            }
+            parts.getLast().lines().add(line);
+            parts.getLast().cells().add(cells);
+            if (isRow) {
+                parts.getLast().rows().add(cells);
+            }
+        }
+        return parts.stream().filter(p -> !p.lines().isEmpty()).toList();
+    }
+
+    private void table(Part part, TableReader table, Divider divider) {
+        for (int i = 0; i < part.lines().size(); i++) {
+            Passage line = part.lines().get(i);
+            List<Passage> cells = part.cells().get(i);
+            long filled = cells.stream().filter(c -> !c.isBlank()).count();
+            Optional<Passage> heading = filled == 1 ? Heading.of(line.slice(0, line.length())) : Optional.empty();
+            if (heading.isPresent() && !table.isWrapped(cells)) {
+                draft.heading(heading.get());
+            } else if (cells.size() > 1 && !draft.isEmpty() && table.isWrapped(cells)) {
+                draft.replaceLast(table.joined(draft.last(), cells));
+            } else if (cells.size() > 1 && (filled > 1 || divider != Divider.GAPS)) {
+                draft.add(table.entry(cells, draft.headings()));
+            } else {
+                new FreeText(draft).between(line);
+            }
+        }
+    }
+}
