@@ -89,7 +89,7 @@ final class EntryReader {
             case PLACE -> placeCell(cell, claims);
             case CONNECTOR -> spot(new Spot("", cell.text().text(), ""), cell);
             case CAVITY -> spot(new Spot("", "", cavity(cell.text())), cell);
-            case SIZE -> sizeCell(cell, claims);
+            case SIZE -> sizeCell(claims);
             case NOTE -> note(cell.text());
             case FREE -> free(claims);
         }
@@ -182,7 +182,7 @@ final class EntryReader {
         }
     }
 
-    private void sizeCell(Cell cell, Claims claims) {
+    private void sizeCell(Claims claims) {
         readSize(claims);
         rest(claims);
     }
