@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.loomproof.intake.check.Entry;
@@ -44,7 +45,7 @@ class CorpusTest {
                 judge(sheet, tally, confused);
             }
         }
-        int[] sure = tally.remove("sure");
+        int[] sure = Objects.requireNonNull(tally.remove("sure"));
         tally.forEach((field, t) -> Note.that("corpus " + field + ": " + t[0] + " of " + t[1]));
         Note.that("corpus roles confused: " + confused);
         Note.that("corpus fields called at least 95 % sure: " + sure[0] + " of " + sure[1] + " right, on " + sheets
@@ -63,7 +64,8 @@ class CorpusTest {
     private static final double PLACE_FLOOR = 0.95;
 
     private static double share(Map<String, int[]> tally, String field) {
-        return tally.get(field)[0] / (double) tally.get(field)[1];
+        int[] rightOfAll = Objects.requireNonNull(tally.get(field));
+        return rightOfAll[0] / (double) rightOfAll[1];
     }
 
     @Test

@@ -83,8 +83,8 @@ final class HtmlLines {
         private final List<Passage> cells = new ArrayList<>();
 
         private static boolean startsLine(Element element) {
-            return element.isBlock() && !element.normalName().matches("t[dh]|tbody|thead|tfoot") && !isInCell(element)
-                    || element.normalName().equals("br") && !isInCell(element);
+            return (element.isBlock() && !element.normalName().matches("t[dh]|tbody|thead|tfoot") && !isInCell(element))
+                    || (element.normalName().equals("br") && !isInCell(element));
         }
 
         private static boolean isInCell(Element element) {

@@ -31,7 +31,7 @@ final class PictureText {
         if (bytes.length < 4) {
             return false;
         }
-        int head = (bytes[0] & 0xFF) << 24 | (bytes[1] & 0xFF) << 16 | (bytes[2] & 0xFF) << 8 | bytes[3] & 0xFF;
+        int head = ((bytes[0] & 0xFF) << 24) | ((bytes[1] & 0xFF) << 16) | ((bytes[2] & 0xFF) << 8) | (bytes[3] & 0xFF);
         return head == 0x89504E47 || head >>> 8 == 0xFFD8FF || head == 0x49492A00 || head == 0x4D4D002A;
     }
 

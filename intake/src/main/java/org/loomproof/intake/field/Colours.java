@@ -70,7 +70,8 @@ public final class Colours {
         }
         for (int to = end; to > at; to--) {
             List<Piece> run = pieces.subList(at, to);
-            if (run.getLast().kind() == Kind.SHADE && !isShadeBehind(run, claims) || !column && !isPlain(run, claims)) {
+            if ((run.getLast().kind() == Kind.SHADE && !isShadeBehind(run, claims))
+                    || (!column && !isPlain(run, claims))) {
                 continue;
             }
             Optional<WireColour> colour = ColourReader.read(english(run));
@@ -120,7 +121,7 @@ public final class Colours {
         String written = claims.written(piece.from(), piece.to());
         boolean capitals = written.equals(written.toUpperCase(Locale.ROOT)) && written.length() == 2;
         String folded = written.toLowerCase(Locale.ROOT);
-        return ALSO_WORDS.contains(folded) || folded.length() < 3 && !capitals;
+        return ALSO_WORDS.contains(folded) || (folded.length() < 3 && !capitals);
     }
 
     private static Evidence evidence(List<Piece> run, boolean column) {
@@ -168,7 +169,7 @@ public final class Colours {
         }
         // "w" is "with" before a stroke and a blank, and white anywhere else.
         boolean with = text.equals("w") && written.startsWith("/ ", word.to());
-        if (with || BETWEEN.contains(text) && !text.equals("w")) {
+        if (with || (BETWEEN.contains(text) && !text.equals("w"))) {
             return new Piece(with ? "with" : text, word.from(), word.to(), Kind.BETWEEN, Hit.Match.EXACT);
         }
         if (ColourReader.read(text).isPresent()) {

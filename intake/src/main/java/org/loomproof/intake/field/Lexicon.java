@@ -150,7 +150,8 @@ public final class Lexicon {
         }
         return misspelling
                 .meant(word.text())
-                .map(meant -> List.of(new Hit(single.get(meant), word.from(), word.to(), Hit.Match.MISSPELT)))
+                .flatMap(meant -> Optional.ofNullable(single.get(meant)))
+                .map(ideas -> List.of(new Hit(ideas, word.from(), word.to(), Hit.Match.MISSPELT)))
                 .orElse(List.of());
     }
 

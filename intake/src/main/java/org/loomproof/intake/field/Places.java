@@ -116,12 +116,12 @@ public final class Places {
         for (int i = first; i < hits.size(); i++) {
             Hit hit = hits.get(i);
             boolean near = to < 0
-                    || SIGNS_BETWEEN
+                    || (SIGNS_BETWEEN
                                     .matcher(claims.open().substring(to, hit.from()))
                                     .matches()
                             && !claims.open().substring(to, hit.from()).contains(" - ")
-                            && !claims.open().substring(to, hit.from()).contains(". ");
-            if (!near || !hit.means("head") && !hit.means("which") && !hit.means("toward")) {
+                            && !claims.open().substring(to, hit.from()).contains(". "));
+            if (!near || (!hit.means("head") && !hit.means("which") && !hit.means("toward"))) {
                 break;
             }
             from = from < 0 && !isArticle(hit, claims) ? hit.from() : from;

@@ -1,6 +1,7 @@
 package org.loomproof.intake.field;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -86,7 +87,7 @@ public final class Polarity {
 
     private static boolean isBeside(Term one, Term other) {
         int gap = Math.max(one.from() - other.to(), other.from() - one.to());
-        return one != other && gap >= 0 && gap <= 12;
+        return !one.equals(other) && gap >= 0 && gap <= 12;
     }
 
     private static Optional<Behaviour> behaviour(List<Term> all, boolean column) {
@@ -170,7 +171,7 @@ public final class Polarity {
         boolean restBefore = at > 0
                 && terms.get(at - 1).sort() == Sort.AT_REST
                 && (at == 1 || level(terms.get(at - 2)).isEmpty());
-        return restBehind && !restBefore || restBefore && !activeBehind;
+        return (restBehind && !restBefore) || (restBefore && !activeBehind);
     }
 
     private static Optional<Level> level(Term term) {
@@ -190,7 +191,6 @@ public final class Polarity {
     }
 
     private static List<Term> terms(Claims claims, boolean column) {
-        Claims open = new Claims(claims.passage());
         String text = claims.open();
         List<Term> terms = new ArrayList<>();
         StringBuilder left = new StringBuilder(text);
@@ -203,7 +203,7 @@ public final class Polarity {
                 terms.add(term(hit, text));
             }
         }
-        terms.sort(java.util.Comparator.comparingInt(Term::from));
+        terms.sort(Comparator.comparingInt(Term::from));
         return terms;
     }
 

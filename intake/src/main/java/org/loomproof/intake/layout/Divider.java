@@ -48,7 +48,7 @@ enum Divider {
     private static double share(List<Passage> lines, Divider divider, int cells) {
         long parted = lines.stream()
                 .filter(l -> divider.split(l).stream().filter(c -> !c.isBlank()).count() >= cells
-                        || divider != GAPS && divider.split(l).size() >= cells + 1)
+                        || (divider != GAPS && divider.split(l).size() >= cells + 1))
                 .count();
         return parted / (double) lines.size();
     }
@@ -85,7 +85,7 @@ enum Divider {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             // A quote opens only at the head of a cell: an inch sign or a "same as above" does not.
-            if (c == '"' && (quoted || text.substring(from, i).isBlank() && text.indexOf('"', i + 1) > i + 1)) {
+            if (c == '"' && (quoted || (text.substring(from, i).isBlank() && text.indexOf('"', i + 1) > i + 1))) {
                 quoted = !quoted;
             } else if (c == sign && !quoted) {
                 cells.add(unquoted(line.slice(from, i)));

@@ -35,7 +35,7 @@ final class FixedColumns {
         }
         List<Integer> starts = new ArrayList<>();
         for (int i = 0; i < width; i++) {
-            boolean afterGutter = i == 0 || !filled[i - 1] && (i == 1 || !filled[i - 2]);
+            boolean afterGutter = i == 0 || (!filled[i - 1] && (i == 1 || !filled[i - 2]));
             if (filled[i] && (starts.isEmpty() || afterGutter)) {
                 starts.add(i);
             }

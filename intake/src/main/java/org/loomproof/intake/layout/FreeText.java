@@ -174,7 +174,7 @@ final class FreeText {
         boolean colour = hasColour(clause);
         boolean role = Roles.names(clause.folded());
         boolean open = !draft.isEmpty() && !draft.last().cells().isEmpty();
-        if (colour && role || !open && (colour || role)) {
+        if ((colour && role) || (!open && (colour || role))) {
             draft.add(new RawEntry(List.of(new Cell(ColumnKind.FREE, clause)), draft.headings(), List.of()));
         } else if (!open) {
             draft.loose(clause);

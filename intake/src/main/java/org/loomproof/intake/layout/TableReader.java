@@ -34,7 +34,7 @@ final class TableReader {
         long filled = row.stream().filter(c -> !c.isBlank()).count();
         boolean colour = row.stream().anyMatch(ColumnVote::isColour);
         boolean isHeader = !colour
-                && (known >= 2 && known * 2 >= filled || first && known >= 1 && filled >= 2 && known * 3 >= filled);
+                && ((known >= 2 && known * 2 >= filled) || (first && known >= 1 && filled >= 2 && known * 3 >= filled));
         return isHeader ? Optional.of(kinds) : Optional.empty();
     }
 

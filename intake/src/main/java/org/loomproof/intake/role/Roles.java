@@ -82,7 +82,7 @@ public final class Roles {
                 claims.passage().origin(from, to),
                 claims.passage().text().substring(from, to));
         hits.stream()
-                .filter(h -> used.contains(h) || h.ideas().contains(NOISE) && h.match() != Hit.Match.MISSPELT)
+                .filter(h -> used.contains(h) || (h.ideas().contains(NOISE) && h.match() != Hit.Match.MISSPELT))
                 .forEach(h -> claims.claim(h.from(), h.to()));
         return Optional.of(found);
     }
