@@ -55,9 +55,11 @@ public final class JobReport {
                             search.offered(),
                             search.plansProven()),
                     "  ");
+        } else {
+            lines.gap();
         }
         if (!proof.bounds().isEmpty()) {
-            lines.gap().wrap(bounds(proof.bounds(), proofReport), "  ");
+            lines.wrap(bounds(proof.bounds(), proofReport), "  ");
         }
         return lines.all();
     }
