@@ -3,6 +3,7 @@ package org.loomproof.workshop.brief.kit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Volts;
@@ -78,6 +79,11 @@ public record Kit(
                 .filter(o -> o.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no option " + name + " on the kit"));
+    }
+
+    /** What comes in the box under that name, if anything does. */
+    public Optional<Extra> findExtra(String extra) {
+        return extras.stream().filter(e -> e.name().equals(extra)).findFirst();
     }
 
     /** The lead of that id; the id must be in the kit. */

@@ -27,8 +27,7 @@ public final class PluggedRule {
     public static Question question(Job job, Lead lead, int number, List<Wish> wishes) {
         String extra = lead.port() instanceof Port.ToExtra(var name) ? name : "";
         List<Wish> asked = wishes.stream().filter(job::wants).toList();
-        boolean known =
-                job.brief().kit().extras().stream().anyMatch(e -> e.name().equals(extra));
+        boolean known = job.brief().kit().findExtra(extra).isPresent();
         Wish serves = asked.isEmpty()
                 ? wishes.stream().findFirst().orElse(Wish.BASICS)
                 : asked.get(Math.min(number, asked.size() - 1));

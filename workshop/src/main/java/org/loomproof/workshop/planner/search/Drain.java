@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.sheet.VehicleFacts;
 import org.loomproof.workshop.planner.coupling.Piece;
@@ -104,11 +105,12 @@ final class Drain {
     }
 
     private static double pluggedIn(Job job, String extra) {
-        return job.brief().kit().extras().stream()
-                .filter(e -> e.name().equals(extra))
-                .flatMap(e -> e.draws().stream())
-                .mapToDouble(draws -> draws.typical().value())
-                .sum();
+        return job.brief()
+                .kit()
+                .findExtra(extra)
+                .flatMap(Extra::draws)
+                .map(draws -> draws.typical().value())
+                .orElse(0.0);
     }
 
     private static boolean isOnIgnition(Run run) {
