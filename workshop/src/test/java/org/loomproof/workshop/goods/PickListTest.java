@@ -4,21 +4,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Kit;
+import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.fixture.AKit;
+import org.loomproof.workshop.fixture.APlan;
 import org.loomproof.workshop.fixture.Figured;
 import org.loomproof.workshop.fixture.Jobs;
+import org.loomproof.workshop.goods.price.Labour;
+import org.loomproof.workshop.goods.price.Work;
 import org.loomproof.workshop.goods.shelf.Article;
 import org.loomproof.workshop.goods.shelf.Article.Kind;
 import org.loomproof.workshop.goods.shelf.Item;
 import org.loomproof.workshop.goods.shelf.PickList;
 import org.loomproof.workshop.goods.shelf.Tool;
+import org.loomproof.workshop.plan.Plan;
 
 /** What is counted for small plans, worked by hand from the plan's text. */
 class PickListTest {
@@ -66,6 +72,35 @@ class PickListTest {
         assertThat(find(list, Kind.EXTRA, "sounder").orElseThrow().from()).isEqualTo(Item.From.BOX);
         assertThat(amount(list, Kind.GROMMET, "")).isEqualByComparingTo("1");
         assertThat(amount(list, Kind.SCREW, "")).isEqualByComparingTo("5"); // relay 1, sounder 2, two wires on the body
+    }
+
+    /** An indicator hangs on its output as a siren does, but nothing of it goes through the bulkhead or is screwed down. */
+    @Test
+    void anIndicatorIsMountedLikeAPartAndNotLikeASiren() {
+        Kit kit = AKit.named("kit with an indicator")
+                .lowSide("indicator", LeadRole.INDICATOR, 0.1, AKit.GUARDING)
+                .extra(new Extra(
+                        "lamp",
+                        Extra.Kind.INDICATOR,
+                        Optional.of(Figured.amps(0.02)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()))
+                .kit();
+        Brief brief = new Brief(SIMPLE.brief().sheet(), kit, SIMPLE.brief().order());
+        Plan plan = APlan.byHand()
+                .load("L1", "lamp", 0.02)
+                .wire("W1", "lead indicator", "L1 -")
+                .connect("indicator", Wish.INDICATOR, "", "L1", "W1")
+                .forKit(kit);
+        PickList list = PickList.of(brief, plan);
+        assertThat(amount(list, Kind.EXTRA, "lamp")).isEqualByComparingTo("1");
+        assertThat(amount(list, Kind.GROMMET, "")).isEqualByComparingTo("0");
+        assertThat(amount(list, Kind.SCREW, "")).isEqualByComparingTo("0");
+        assertThat(Labour.of(brief, plan, Map.of()).lines())
+                .extracting(Labour.Line::work)
+                .contains(Work.ADDED_PART)
+                .doesNotContain(Work.SOUNDER, Work.ACTUATOR);
     }
 
     @Test

@@ -110,7 +110,8 @@ public record Labour(List<Line> lines) {
     private static Work work(Brief brief, AddedPart part) {
         return switch (part) {
             case AddedPart.PinSwitch pin -> Work.PIN_SWITCH;
-            case AddedPart.Load load -> isActuator(brief, load) ? Work.ACTUATOR : Work.SOUNDER;
+            case AddedPart.Load load ->
+                brief.kit().findExtra(load.extra()).map(Labour::mounting).orElse(Work.ADDED_PART);
             case AddedPart.Relay relay -> Work.ADDED_PART;
             case AddedPart.Buffer buffer -> Work.ADDED_PART;
             case AddedPart.Diode diode -> Work.ADDED_PART;
@@ -119,9 +120,12 @@ public record Labour(List<Line> lines) {
         };
     }
 
-    private static boolean isActuator(Brief brief, AddedPart.Load load) {
-        return brief.kit().extras().stream()
-                .anyMatch(e -> e.name().equals(load.extra()) && e.kind() == Extra.Kind.ACTUATOR);
+    private static Work mounting(Extra extra) {
+        return switch (extra.kind()) {
+            case ACTUATOR -> Work.ACTUATOR;
+            case SOUNDER -> Work.SOUNDER;
+            case INDICATOR, OVERRIDE_BUTTON, SHOCK_SENSOR, INTERRUPT_RELAY, RELAY_SOCKET, OTHER -> Work.ADDED_PART;
+        };
     }
 
     private static Map<Work, BigDecimal> usualMinutes() {

@@ -119,16 +119,21 @@ final class Picking {
         }
     }
 
-    /** A sounder's wire goes through the bulkhead, an actuator's into a door. */
     private void load(AddedPart.Load load, String name) {
-        Optional<Extra> extra = brief.kit().extras().stream()
-                .filter(e -> e.name().equals(load.extra()))
-                .findFirst();
         boolean inBox = fromBox(e -> e.name().equals(load.extra()));
         basket.add(new Article(Article.Kind.EXTRA, load.extra()), 1, inBox ? Item.From.BOX : Item.From.SHELF, name);
-        basket.add(Article.of(Article.Kind.GROMMET), 1, Item.From.SHELF, name);
-        if (extra.filter(e -> e.kind() == Extra.Kind.SOUNDER).isPresent()) {
-            screws(SCREWS_A_SOUNDER, name);
+        brief.kit().findExtra(load.extra()).ifPresent(extra -> mounting(extra, name));
+    }
+
+    /** A sounder's wire goes through the bulkhead, an actuator's into a door. */
+    private void mounting(Extra extra, String name) {
+        switch (extra.kind()) {
+            case SOUNDER -> {
+                basket.add(Article.of(Article.Kind.GROMMET), 1, Item.From.SHELF, name);
+                screws(SCREWS_A_SOUNDER, name);
+            }
+            case ACTUATOR -> basket.add(Article.of(Article.Kind.GROMMET), 1, Item.From.SHELF, name);
+            case INDICATOR, OVERRIDE_BUTTON, SHOCK_SENSOR, INTERRUPT_RELAY, RELAY_SOCKET, OTHER -> {}
         }
     }
 
