@@ -10,6 +10,7 @@ import org.loomproof.papers.drawing.Pen;
 import org.loomproof.papers.drawing.Port.Side;
 import org.loomproof.papers.drawing.Sketch;
 import org.loomproof.papers.page.Wording;
+import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
@@ -24,12 +25,14 @@ final class PartBlocks {
     private static final double BUFFER_ROW = 18;
     private static final double BUFFER_HEIGHT = 5 * BUFFER_ROW;
 
+    private final Kit kit;
     private final Connections connections;
     private final Nets nets;
     private final Sides sides;
     private final Wording words;
 
-    PartBlocks(Connections connections, Nets nets, Sides sides, Wording words) {
+    PartBlocks(Kit kit, Connections connections, Nets nets, Sides sides, Wording words) {
+        this.kit = kit;
         this.connections = connections;
         this.nets = nets;
         this.sides = sides;
@@ -55,7 +58,7 @@ final class PartBlocks {
                     }
                     case AddedPart.Resistor p -> pair(p, Symbols::resistor);
                     case AddedPart.Fuse p -> pair(p, Symbols::fuse);
-                    case AddedPart.Load p -> pair(p, Symbols::sounder);
+                    case AddedPart.Load p -> pair(p, load(p));
                     case AddedPart.PinSwitch p -> pair(p, Symbols::switchContact);
                 });
     }
@@ -63,6 +66,18 @@ final class PartBlocks {
     /** Draws a symbol on a conductor. */
     private interface Drawer {
         void draw(Sketch s, double x, double y);
+    }
+
+    /** A load by what the box says it is; what nobody knows is a plain box. */
+    private Drawer load(AddedPart.Load load) {
+        return kit.findExtra(load.extra())
+                .<Drawer>map(extra -> switch (extra.kind()) {
+                    case SOUNDER -> Symbols::sounder;
+                    case ACTUATOR -> Symbols::motor;
+                    case INDICATOR -> Symbols::lamp;
+                    case OVERRIDE_BUTTON, SHOCK_SENSOR, INTERRUPT_RELAY, RELAY_SOCKET, OTHER -> Symbols::load;
+                })
+                .orElse(Symbols::load);
     }
 
     private Block pair(AddedPart part, Drawer drawer) {

@@ -84,7 +84,7 @@ public final class Schematic {
     private Drawing drawing() {
         List<Block> blocks = new ArrayList<>();
         addPanels(blocks);
-        PartBlocks parts = new PartBlocks(connections, nets, sides, words);
+        PartBlocks parts = new PartBlocks(brief.kit(), connections, nets, sides, words);
         for (AddedPart part : plan.parts()) {
             parts.block(part).ifPresent(blocks::add);
         }
