@@ -19,11 +19,11 @@ import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.claim.Claim;
 import org.loomproof.workshop.prover.claim.Claimed;
 import org.loomproof.workshop.prover.claim.Fitting;
+import org.loomproof.workshop.prover.damage.AsPlanned;
 import org.loomproof.workshop.prover.damage.Break;
 import org.loomproof.workshop.prover.damage.Damage;
 import org.loomproof.workshop.prover.damage.DamageSearch;
 import org.loomproof.workshop.prover.damage.Outcome;
-import org.loomproof.workshop.prover.damage.PlannedJob;
 import org.loomproof.workshop.prover.damage.Signs;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Explorer;
@@ -79,7 +79,7 @@ public final class FaultProver {
         this.signs = new Signs(brief, plan, fitted.wired());
         Set<OperableId> askedAbout = new LinkedHashSet<>();
         cases.forEach(each -> askedAbout.addAll(each.asksAbout()));
-        PlannedJob job = new PlannedJob(brief, plan, whole.stock(), fitted, signs, askedAbout, watched, holding);
+        AsPlanned job = new AsPlanned(brief, plan, whole.stock(), fitted, signs, askedAbout, watched, holding);
         this.search = new DamageSearch(job, this::cases, damages);
     }
 

@@ -22,7 +22,7 @@ import org.loomproof.workshop.wiring.WorkedSwitch;
  */
 record Blocks(List<Set<PartId>> parts, List<WorkedSwitch> contacts) {
 
-    static Blocks of(PlannedJob job, Vehicle damaged) {
+    static Blocks of(AsPlanned job, Vehicle damaged) {
         List<Set<PartId>> parts = new ArrayList<>();
         for (Vehicle vehicle : List.of(job.fitted(), damaged)) {
             Area.blocks(job.stock().wired(), vehicle.wired()).forEach(block -> parts.add(block.parts()));

@@ -23,7 +23,7 @@ import org.loomproof.workshop.wiring.Situation;
  */
 public final class DamageSearch {
 
-    private final PlannedJob job;
+    private final AsPlanned job;
     private final Function<Damage, List<Case>> cases;
     private final List<Damaged> damages;
     private final Map<Ground, WholeWalk> walks = new ConcurrentHashMap<>();
@@ -36,7 +36,7 @@ public final class DamageSearch {
      * @param cases what is to be asked of a damaged vehicle; those that do not hold as planned left out
      * @param damages all that will be asked about
      */
-    public DamageSearch(PlannedJob job, Function<Damage, List<Case>> cases, List<Damage> damages) {
+    public DamageSearch(AsPlanned job, Function<Damage, List<Case>> cases, List<Damage> damages) {
         this.job = job;
         this.cases = cases;
         this.damages = damages.stream().map(damage -> Damaged.of(job, damage)).toList();

@@ -41,7 +41,7 @@ final class DamageWalk {
     /** Volts of the controller's supply or ground that matter to nothing else. */
     private static final double NO_FEED_VOLTS = 0.001;
 
-    private final PlannedJob job;
+    private final AsPlanned job;
     private final WholeWalk whole;
     private final Vehicle damaged;
     private final List<Case> cases;
@@ -58,7 +58,7 @@ final class DamageWalk {
     private double feedMoved;
 
     /** @param cases those that are about something in this area and hold as planned */
-    DamageWalk(PlannedJob job, WholeWalk whole, Vehicle damaged, Fuses fuses, List<Case> cases) {
+    DamageWalk(AsPlanned job, WholeWalk whole, Vehicle damaged, Fuses fuses, List<Case> cases) {
         this.job = job;
         this.whole = whole;
         this.damaged = damaged;

@@ -30,7 +30,7 @@ record Damaged(
         touched = Set.copyOf(touched);
     }
 
-    static Damaged of(PlannedJob job, Damage damage) {
+    static Damaged of(AsPlanned job, Damage damage) {
         Vehicle vehicle = damage.vehicle(job.brief());
         List<Change> changes = new ArrayList<>(damage.changes());
         Set<PartId> touched = new LinkedHashSet<>();
@@ -87,7 +87,7 @@ record Damaged(
     }
 
     /** The parts of an area that are there without the damage. */
-    Set<PartId> planned(PlannedJob job, Area area) {
+    Set<PartId> planned(AsPlanned job, Area area) {
         Set<PartId> parts = new LinkedHashSet<>();
         for (PartId part : area.parts()) {
             if (job.stock().wired().network().findPart(part).isPresent()

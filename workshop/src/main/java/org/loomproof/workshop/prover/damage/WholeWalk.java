@@ -55,7 +55,7 @@ final class WholeWalk {
      * @param parts the parts of the area, of either vehicle
      * @param conditions of its controller
      */
-    WholeWalk(PlannedJob job, Set<PartId> parts, List<Condition> conditions) {
+    WholeWalk(AsPlanned job, Set<PartId> parts, List<Condition> conditions) {
         Area area = new Area(parts, true);
         List<WorkedSwitch> switches = Stream.concat(
                         job.stock().wired().switches().stream(), job.fitted().wired().switches().stream())
@@ -73,7 +73,7 @@ final class WholeWalk {
     }
 
     /** The conditions of a vehicle with that controller. */
-    static List<Condition> conditions(PlannedJob job, ControllerParts controller) {
+    static List<Condition> conditions(AsPlanned job, ControllerParts controller) {
         return Condition.list(job.brief().kit(), !controller.feedFuses().isEmpty(), controller.fuseOutIsUnplugged());
     }
 

@@ -22,7 +22,7 @@ import org.loomproof.workshop.wiring.Situation;
  * @param watched the situations in which a person will look
  * @param margins of the cases that hold, by their ids
  */
-public record PlannedJob(
+public record AsPlanned(
         Brief brief,
         Plan plan,
         Vehicle stock,
@@ -32,7 +32,7 @@ public record PlannedJob(
         List<Situation> watched,
         Map<String, Margin> margins) {
 
-    public PlannedJob {
+    public AsPlanned {
         askedAbout = Set.copyOf(askedAbout);
         watched = List.copyOf(watched);
         margins = Map.copyOf(margins);
