@@ -3,7 +3,9 @@ package org.loomproof.papers.letter;
 import java.math.BigDecimal;
 import java.text.NumberFormat;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.joda.money.Money;
 import org.loomproof.papers.page.Page;
@@ -17,6 +19,10 @@ import org.loomproof.workshop.plan.Plan;
 
 /** What will be done, what it costs, how long that stands, and what it does not include. */
 public final class QuoteLetter {
+
+    /** What a customer asks about by itself; everything else stands in the line of small things. */
+    private static final Set<Article.Kind> ASKED_ABOUT = EnumSet.of(
+            Article.Kind.KIT, Article.Kind.EXTRA, Article.Kind.RELAY, Article.Kind.BUFFER, Article.Kind.PIN_SWITCH);
 
     private final Brief brief;
     private final Plan plan;
@@ -83,7 +89,7 @@ public final class QuoteLetter {
         List<Letter.Row> rows = new ArrayList<>();
         Money small = Money.zero(quote.prices().currency());
         for (Quote.GoodsLine line : quote.goods()) {
-            if (isSmall(line.item().article().kind())) {
+            if (!ASKED_ABOUT.contains(line.item().article().kind())) {
                 small = line.costs().map(small::plus).orElse(small);
             } else {
                 rows.add(new Letter.Row(
@@ -100,28 +106,6 @@ public final class QuoteLetter {
         }
         rows.add(total("quote.goods-sum", quote.goodsSum()));
         return rows;
-    }
-
-    private static boolean isSmall(Article.Kind kind) {
-        return switch (kind) {
-            case KIT, EXTRA, RELAY, BUFFER, PIN_SWITCH -> false;
-            case RELAY_SOCKET,
-                    DIODE,
-                    RESISTOR,
-                    FUSE,
-                    FUSE_HOLDER,
-                    WIRE,
-                    TAP,
-                    SPLICE,
-                    TERMINAL,
-                    RING,
-                    SLEEVE,
-                    END_CAP,
-                    GROMMET,
-                    SCREW,
-                    TIE,
-                    TAPE -> true;
-        };
     }
 
     private List<Letter.Row> work() {

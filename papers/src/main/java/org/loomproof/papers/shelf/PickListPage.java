@@ -11,6 +11,7 @@ import org.loomproof.papers.page.Parts;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.goods.shelf.Article;
+import org.loomproof.workshop.goods.shelf.Article.Bin;
 import org.loomproof.workshop.goods.shelf.Item;
 import org.loomproof.workshop.goods.shelf.PickList;
 
@@ -52,28 +53,18 @@ public final class PickListPage {
         return new Page(words.messages().locale(), title, "pick-list", content);
     }
 
-    private Map<String, List<Item>> bins() {
-        Map<String, List<Item>> bins = new LinkedHashMap<>();
+    private Map<Bin, List<Item>> bins() {
+        Map<Bin, List<Item>> bins = new LinkedHashMap<>();
         for (Item item : list.items()) {
-            bins.computeIfAbsent(bin(item), bin -> new ArrayList<>()).add(item);
+            Bin bin = item.from() == Item.From.BOX
+                    ? Bin.BOX
+                    : item.article().kind().bin();
+            bins.computeIfAbsent(bin, b -> new ArrayList<>()).add(item);
         }
         return bins;
     }
 
-    private static String bin(Item item) {
-        if (item.from() == Item.From.BOX) {
-            return "box";
-        }
-        return switch (item.article().kind()) {
-            case KIT, EXTRA -> "box";
-            case RELAY, RELAY_SOCKET, BUFFER, DIODE, RESISTOR, FUSE, FUSE_HOLDER, PIN_SWITCH -> "parts";
-            case WIRE -> "wire";
-            case TAP, SPLICE, TERMINAL, RING -> "terminals";
-            case SLEEVE, END_CAP, GROMMET, SCREW, TIE, TAPE -> "around";
-        };
-    }
-
-    private Element bin(String bin, List<Item> items) {
+    private Element bin(Bin bin, List<Item> items) {
         Element body = Element.of("tbody");
         for (Item item : items) {
             body = body.add(row(item));
@@ -81,7 +72,7 @@ public final class PickListPage {
         return Element.of("section")
                 .styled("bin")
                 .add(
-                        Element.of("h2", words.of("pick-list.bin." + bin))
+                        Element.of("h2", words.of("pick-list.bin." + bin.word()))
                                 .add(Element.of("small", words.of("pick-list.count", items.size()))),
                         Element.of("table")
                                 .styled("list picks")

@@ -41,27 +41,38 @@ public record Article(Kind kind, String size) implements Comparable<Article> {
 
     /** What it is; the order is that of the bins on the shelf. */
     public enum Kind {
-        KIT,
-        EXTRA,
-        RELAY,
-        RELAY_SOCKET,
-        BUFFER,
-        DIODE,
-        RESISTOR,
-        FUSE,
-        FUSE_HOLDER,
-        PIN_SWITCH,
-        WIRE,
-        TAP,
-        SPLICE,
-        TERMINAL,
-        RING,
-        SLEEVE,
-        END_CAP,
-        GROMMET,
-        SCREW,
-        TIE,
-        TAPE;
+        KIT(Bin.BOX),
+        EXTRA(Bin.BOX),
+        RELAY(Bin.PARTS),
+        RELAY_SOCKET(Bin.PARTS),
+        BUFFER(Bin.PARTS),
+        DIODE(Bin.PARTS),
+        RESISTOR(Bin.PARTS),
+        FUSE(Bin.PARTS),
+        FUSE_HOLDER(Bin.PARTS),
+        PIN_SWITCH(Bin.PARTS),
+        WIRE(Bin.WIRE),
+        TAP(Bin.TERMINALS),
+        SPLICE(Bin.TERMINALS),
+        TERMINAL(Bin.TERMINALS),
+        RING(Bin.TERMINALS),
+        SLEEVE(Bin.AROUND),
+        END_CAP(Bin.AROUND),
+        GROMMET(Bin.AROUND),
+        SCREW(Bin.AROUND),
+        TIE(Bin.AROUND),
+        TAPE(Bin.AROUND);
+
+        private final Bin bin;
+
+        Kind(Bin bin) {
+            this.bin = bin;
+        }
+
+        /** Where on the shelf it lies. */
+        public Bin bin() {
+            return bin;
+        }
 
         /** The word used in files, such as {@code fuse-holder}. */
         public String word() {
@@ -71,6 +82,22 @@ public record Article(Kind kind, String size) implements Comparable<Article> {
         /** In what it is counted. */
         public Per per() {
             return this == WIRE || this == SLEEVE ? Per.METRE : Per.PIECE;
+        }
+    }
+
+    /** The bins of the shelf, in the order in which a list goes along them. */
+    public enum Bin {
+        /** What usually comes with the kit. */
+        BOX,
+        PARTS,
+        WIRE,
+        TERMINALS,
+        /** What goes around the work. */
+        AROUND;
+
+        /** The word used in message keys. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
         }
     }
 
