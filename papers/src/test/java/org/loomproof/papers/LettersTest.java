@@ -50,6 +50,12 @@ class LettersTest {
         assertThat(unfolded(quoteText(QUOTE))).contains("What we do not do, and why", "The gearbox is manual");
     }
 
+    /** The sample's cautions are plain text, as those of a plan that was read from its file are. */
+    @Test
+    void howLongTheCarMayStandIsToldWhateverThePlanCameFrom() {
+        assertThat(unfolded(handOver())).contains("When it stands unused", "the engine cranks for");
+    }
+
     @Test
     void aQuoteWithoutAllPricesSaysThatItIsNone() {
         assertThat(unfolded(quoteText(QUOTE))).contains("Not a quote yet", "The price list says nothing of");

@@ -8,6 +8,7 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Behaviour;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.standby.Standby;
 
 /**
  * What the customer takes home: what was fitted, how to live with it, and what was not done. No hidden place stands on it;
@@ -64,10 +65,7 @@ public final class HandOverLetter {
         List<String> not = new ArrayList<>(wishes.refused());
         wishes.waiting().forEach(wish -> not.add(words.of("hand-over.not-yet", wish)));
         add(blocks, "hand-over.not-done", not);
-        plan.cautions().stream()
-                .filter(caution -> caution.key().endsWith(".drain"))
-                .findFirst()
-                .ifPresent(drain -> add(blocks, "hand-over.standing", List.of(words.of(drain))));
+        add(blocks, "hand-over.standing", List.of(words.of(Standby.phrase(brief, plan))));
         blocks.add(new Letter.Block.Beware(
                 words.of("hand-over.beware"),
                 List.of(

@@ -76,6 +76,11 @@ public record Plan(
         return new Plan(settings, hookups, parts, others, refusals, cautions);
     }
 
+    /** The same with other cautions. */
+    public Plan withCautions(List<Phrase> others) {
+        return new Plan(settings, hookups, parts, wires, refusals, others);
+    }
+
     /** The decision for a lead, if there is one. */
     public Optional<Hookup> findHookup(LeadId lead) {
         return hookups.stream().filter(h -> h.lead().equals(lead)).findFirst();

@@ -23,6 +23,7 @@ import org.loomproof.workshop.planner.rule.Job;
 import org.loomproof.workshop.planner.rule.Option;
 import org.loomproof.workshop.planner.survey.LookAlikes;
 import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.standby.Standby;
 import org.loomproof.workshop.words.Phrase;
 
 /** Makes a plan of one answer to every question: numbers and sizes for parts and wires, a hookup for every lead. */
@@ -75,8 +76,9 @@ final class Assembly {
         List<Hookup> hookups = leads.stream().map(this::hookup).toList();
         cautions.addAll(sizes.cautions());
         cautions.addAll(LookAlikes.cautions(job.brief().sheet(), joined(hookups)));
-        cautions.add(Drain.phrase(job, decisions.values()));
-        return new Plan(hookups, parts, wires, List.copyOf(refusals), List.copyOf(cautions));
+        Plan plan = new Plan(hookups, parts, wires, List.copyOf(refusals), List.of());
+        cautions.add(Standby.phrase(job.brief(), plan));
+        return plan.withCautions(List.copyOf(cautions));
     }
 
     private static List<CircuitId> joined(List<Hookup> hookups) {

@@ -1,16 +1,18 @@
-package org.loomproof.workshop.planner.search;
+package org.loomproof.workshop.standby;
 
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Port;
+import org.loomproof.workshop.brief.sheet.CircuitRole;
 import org.loomproof.workshop.brief.sheet.VehicleFacts;
-import org.loomproof.workshop.planner.coupling.Piece;
-import org.loomproof.workshop.planner.coupling.Run;
-import org.loomproof.workshop.planner.rule.Decision;
-import org.loomproof.workshop.planner.rule.Job;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Celsius;
 import org.loomproof.workshop.sizing.StandbyDrain;
@@ -21,7 +23,7 @@ import org.loomproof.workshop.words.Phrase;
  * What is drawn with the key out in each state in which the car is left standing, and how long the battery bears the worst of
  * them, in mild weather and in the cold.
  */
-final class Drain {
+public final class Standby {
 
     /** The states in which a car is left standing, the usual one first. */
     private static final List<ControllerState> STANDING =
@@ -35,19 +37,29 @@ final class Drain {
 
     private static final double MOST_DAYS_TOLD = 9999;
 
-    private Drain() {}
+    private final Brief brief;
+    private final Plan plan;
+
+    private Standby(Brief brief, Plan plan) {
+        this.brief = brief;
+        this.plan = plan;
+    }
 
     /** The worst state as a sentence: a plain one when the battery outlasts the longest time unused, otherwise a caution. */
-    static Phrase phrase(Job job, Collection<Decision> decisions) {
-        VehicleFacts vehicle = job.brief().sheet().vehicle();
-        Comparator<ControllerState> byDraw = Comparator.comparingDouble(s -> added(job, decisions, s));
+    public static Phrase phrase(Brief brief, Plan plan) {
+        return new Standby(brief, plan).phrase();
+    }
+
+    private Phrase phrase() {
+        VehicleFacts vehicle = brief.sheet().vehicle();
+        Comparator<ControllerState> byDraw = Comparator.comparingDouble(this::added);
         ControllerState worst = STANDING.stream()
                 .reduce((one, other) -> byDraw.compare(other, one) > 0 ? other : one)
                 .orElseThrow();
-        Amps added = new Amps(added(job, decisions, worst));
+        Amps added = new Amps(added(worst));
         Amps all = new Amps(added.value() + vehicle.sleepCurrent().typical().value());
-        int longest = job.brief().order().longestUnusedDays();
-        boolean cold = job.brief().order().shop().coldest().value() <= COLD.value();
+        int longest = brief.order().longestUnusedDays();
+        boolean cold = brief.order().shop().coldest().value() <= COLD.value();
         double mildDays = days(vehicle, MILD, all);
         double coldDays = days(vehicle, COLD, all);
         boolean tooShort = mildDays < longest || (cold && coldDays < longest);
@@ -68,20 +80,20 @@ final class Drain {
     }
 
     /** The controller itself, and what its outputs hold or feed in that state. */
-    private static double added(Job job, Collection<Decision> decisions, ControllerState state) {
-        double amps = job.brief().kit().standby().typical().value();
-        for (Decision decision : decisions) {
-            if (decision instanceof Decision.Join join) {
-                amps += onShare(job, join, state) * amps(job, join);
+    private double added(ControllerState state) {
+        double amps = brief.kit().standby().typical().value();
+        for (Hookup hookup : plan.hookups()) {
+            if (hookup instanceof Hookup.Connect connect) {
+                amps += onShare(connect, state) * amps(connect);
             }
         }
         return amps;
     }
 
     /** How much of the time the lead's output is on in a state; pulses are over before the car stands. */
-    private static double onShare(Job job, Decision.Join join, ControllerState state) {
-        return job.brief().kit().behaviour().outputs().stream()
-                .filter(o -> o.lead().equals(join.lead()) && o.onIn().contains(state))
+    private double onShare(Hookup.Connect connect, ControllerState state) {
+        return brief.kit().behaviour().outputs().stream()
+                .filter(o -> o.lead().equals(connect.lead()) && o.onIn().contains(state))
                 .mapToDouble(o -> switch (o.timing()) {
                     case STEADY -> 1;
                     case FLASHING -> FLASHING;
@@ -91,29 +103,37 @@ final class Drain {
                 .orElse(0);
     }
 
-    /** What the lead works: coils, loads out of the box, and what is plugged in; nothing that hangs on the ignition. */
-    private static double amps(Job job, Decision.Join join) {
-        if (join.draft().runs().stream().anyMatch(Drain::isOnIgnition)) {
+    /** What the lead works: coils, loads out of the box, and what is plugged in; nothing that the key feeds. */
+    private double amps(Hookup.Connect connect) {
+        if (plan.wires().stream()
+                .filter(wire -> connect.wires().contains(wire.id()))
+                .anyMatch(this::isFedByTheKey)) {
             return 0;
         }
-        double pieces = join.draft().pieces().stream()
-                .mapToDouble(p -> p instanceof Piece.Relay relay
-                        ? SupplyPoint.REST.volts().value() / relay.type().coil().value()
-                        : p instanceof Piece.Load load ? load.draws().value() : 0)
+        double parts = connect.parts().stream()
+                .flatMap(id -> plan.findPart(id).stream())
+                .mapToDouble(part -> part instanceof AddedPart.Relay relay
+                        ? SupplyPoint.REST.volts().value() / relay.coil().value()
+                        : part instanceof AddedPart.Load load ? load.draws().value() : 0)
                 .sum();
-        return pieces + (join.of().port() instanceof Port.ToExtra(var extra) ? pluggedIn(job, extra) : 0);
+        return parts
+                + (brief.kit().lead(connect.lead()).port() instanceof Port.ToExtra(var extra) ? pluggedIn(extra) : 0);
     }
 
-    private static double pluggedIn(Job job, String extra) {
-        return job.brief()
-                .kit()
+    private boolean isFedByTheKey(AddedWire wire) {
+        return isKeyFeed(wire.from()) || isKeyFeed(wire.to());
+    }
+
+    private boolean isKeyFeed(End end) {
+        return end instanceof End.Tap(var circuit)
+                && brief.sheet().circuit(circuit).role().kind() == CircuitRole.Kind.KEY_FEED;
+    }
+
+    private double pluggedIn(String extra) {
+        return brief.kit()
                 .findExtra(extra)
                 .flatMap(Extra::draws)
                 .map(draws -> draws.typical().value())
                 .orElse(0.0);
-    }
-
-    private static boolean isOnIgnition(Run run) {
-        return run.behind().filter(Job.IGNITION_FUSE::equals).isPresent();
     }
 }
