@@ -50,7 +50,10 @@ public final class PriceListReader {
     }
 
     private final Problems problems;
-    private final Map<Fact, String> facts = new EnumMap<>(Fact.class);
+    /** What stands in a line of such a kind. */
+    private record Stated(String value, long line) {}
+
+    private final Map<Fact, Stated> facts = new EnumMap<>(Fact.class);
     private final Map<Work, BigDecimal> minutes = new EnumMap<>(Work.class);
     private final Map<Article.Kind, Map<String, BigDecimal>> prices = new EnumMap<>(Article.Kind.class);
     private final Map<String, Long> seen = new HashMap<>();
@@ -90,7 +93,8 @@ public final class PriceListReader {
             bad(Place.file(problems.file()), String.valueOf(e.getMessage()), Phrase.of("problem.wanted.csv"));
         }
         Optional<CurrencyUnit> currency = currency();
-        BigDecimal hour = fact(Fact.HOUR).flatMap(v -> decimal(v, "hour")).orElse(BigDecimal.ZERO);
+        BigDecimal hour =
+                needed(Fact.HOUR).flatMap(stated -> decimal(stated, Fact.HOUR)).orElse(BigDecimal.ZERO);
         BigDecimal tax = optional(Fact.TAX, BigDecimal.ZERO, MOST_TAX_PERCENT);
         BigDecimal days = optional(Fact.VALID, BigDecimal.valueOf(USUAL_DAYS), BigDecimal.valueOf(MOST_DAYS));
         return problems.orElse(
@@ -140,7 +144,7 @@ public final class PriceListReader {
         Fact fact = Words.all(Fact.class).get(article);
         Article.Kind kind = Words.all(Article.Kind.class).get(article);
         if (fact != null) {
-            facts.put(fact, value);
+            facts.put(fact, new Stated(value, line));
         } else if (kind != null) {
             decimal(value, article, line)
                     .ifPresent(price ->
@@ -174,46 +178,46 @@ public final class PriceListReader {
     }
 
     private Optional<CurrencyUnit> currency() {
-        return fact(Fact.CURRENCY).flatMap(code -> {
+        return needed(Fact.CURRENCY).flatMap(code -> {
             try {
-                return Optional.of(CurrencyUnit.of(code));
+                return Optional.of(CurrencyUnit.of(code.value()));
             } catch (IllegalCurrencyException e) {
-                bad(place(line(Fact.CURRENCY), "currency"), code, Phrase.of("problem.wanted.currency"));
+                bad(place(code.line(), "currency"), code.value(), Phrase.of("problem.wanted.currency"));
                 return Optional.empty();
             }
         });
     }
 
-    private Optional<String> fact(Fact fact) {
-        Optional<String> value = Optional.ofNullable(facts.get(fact));
-        if (value.isEmpty()) {
+    private Optional<Stated> needed(Fact fact) {
+        Optional<Stated> stated = Optional.ofNullable(facts.get(fact));
+        if (stated.isEmpty()) {
             problems.add(
                     Place.file(problems.file()),
                     ProblemKind.MISSING,
                     "",
                     Phrase.of("problem.wanted.price-line", Words.of(fact)));
         }
-        return value;
+        return stated;
     }
 
     private BigDecimal optional(Fact fact, BigDecimal usual, BigDecimal most) {
-        String value = facts.get(fact);
-        if (value == null) {
+        Stated stated = facts.get(fact);
+        if (stated == null) {
             return usual;
         }
-        Optional<BigDecimal> read = decimal(value, Words.of(fact), line(fact));
+        Optional<BigDecimal> read = decimal(stated, fact);
         if (read.filter(v -> v.compareTo(most) > 0).isPresent()) {
             problems.add(
-                    place(line(fact), Words.of(fact)),
+                    place(stated.line(), Words.of(fact)),
                     ProblemKind.OUT_OF_RANGE,
-                    value,
+                    stated.value(),
                     Phrase.of("problem.wanted.between", "0", most.toPlainString()));
         }
         return read.orElse(usual);
     }
 
-    private Optional<BigDecimal> decimal(String value, String path) {
-        return decimal(value, path, line(Fact.HOUR));
+    private Optional<BigDecimal> decimal(Stated stated, Fact fact) {
+        return decimal(stated.value(), Words.of(fact), stated.line());
     }
 
     private Optional<BigDecimal> decimal(String value, String path, long line) {
@@ -226,14 +230,6 @@ public final class PriceListReader {
         problems.add(
                 place(line, path), ProblemKind.NOT_A_NUMBER, value, Phrase.of("problem.wanted.plain-decimal"), hint);
         return Optional.empty();
-    }
-
-    private long line(Fact fact) {
-        return seen.entrySet().stream()
-                .filter(e -> e.getKey().startsWith(Words.of(fact) + ","))
-                .mapToLong(Map.Entry::getValue)
-                .findFirst()
-                .orElse(0);
     }
 
     private Place place(long line, String path) {
