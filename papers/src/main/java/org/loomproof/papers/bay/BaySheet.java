@@ -113,11 +113,7 @@ public final class BaySheet {
         number++;
         return Element.of("tr")
                 .add(
-                        Element.of("td")
-                                .styled("tick")
-                                .add(Element.of("input")
-                                        .with("type", "checkbox")
-                                        .with("aria-label", words.of("bay-sheet.tick", number))),
+                        Parts.tick(words.of("bay-sheet.tick", number)),
                         Element.of("th", String.valueOf(number)).with("scope", "row"),
                         Element.of("td").styled("work").addAll(work(visit)),
                         Element.of("td").styled("measured").addAll(measured(visit)));

@@ -51,15 +51,7 @@ final class LeadRow {
         return Element.of("tr")
                 .styled("lead do-" + kind)
                 .add(
-                        Element.of("td")
-                                .styled("tick")
-                                .add(Element.of("input")
-                                        .with("type", "checkbox")
-                                        .with(
-                                                "aria-label",
-                                                words.of(
-                                                        "bench-card.tick",
-                                                        lead.id().value()))),
+                        Parts.tick(words.of("bench-card.tick", lead.id().value())),
                         Element.of("td")
                                 .styled("position")
                                 .add(

@@ -88,6 +88,13 @@ public final class Parts {
         return Element.of("td", text).with("data-title", title);
     }
 
+    /** A cell with a box to tick; the label is for those who cannot see what stands beside it. */
+    public static Element tick(String label) {
+        return Element.of("td")
+                .styled("tick")
+                .add(Element.of("input").with("type", "checkbox").with("aria-label", label));
+    }
+
     /** A list of sentences, small. */
     public static Element sentences(String styleClass, List<String> sentences) {
         return Element.of("ul", sentences.stream().map(s -> Element.of("li", s)).toList())

@@ -89,11 +89,7 @@ public final class PickListPage {
         String uses = item.uses().isEmpty() ? words.of(use(item)) : String.join(", ", item.uses());
         return Element.of("tr")
                 .add(
-                        Element.of("td")
-                                .styled("tick")
-                                .add(Element.of("input")
-                                        .with("type", "checkbox")
-                                        .with("aria-label", articles.name(item.article()))),
+                        Parts.tick(articles.name(item.article())),
                         Element.of("th", articles.amount(item)).with("scope", "row"),
                         Parts.cell(words.of("pick-list.article"), articles.name(item.article())),
                         Parts.cell(words.of("pick-list.for"), uses));
