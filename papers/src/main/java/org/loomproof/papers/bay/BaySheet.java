@@ -50,9 +50,7 @@ public final class BaySheet {
         content.add(Element.of("p", words.of("bay-sheet.meter")).styled("joints"));
         content.add(Parts.cautions(words.of("bay-sheet.cautions"), plan.cautions(), words));
         BayOrder.of(brief, plan).stations().forEach(station -> content.add(section(station)));
-        String title = words.of(
-                "page.title", words.of("bay-sheet.title"), brief.order().job());
-        return new Page(words.messages().locale(), title, "bay-sheet", content);
+        return Page.of(words.of("bay-sheet.title"), brief, "bay-sheet", content, words);
     }
 
     private Element section(Station station) {

@@ -65,9 +65,7 @@ public final class BenchCard {
         leadsByPlug().forEach((plug, leads) -> content.add(plug(plug, leads)));
         content.add(new PartTable(plan, words).section());
         content.add(new WireTable(brief, plan, words).section());
-        String title = words.of(
-                "page.title", words.of("bench-card.title"), brief.order().job());
-        return new Page(words.messages().locale(), title, "bench-card", content);
+        return Page.of(words.of("bench-card.title"), brief, "bench-card", content, words);
     }
 
     private String gap(Metres gap) {

@@ -20,8 +20,7 @@ final class LetterPage {
         List<Markup> content = new ArrayList<>();
         content.add(Parts.heading(letter.title(), brief, words));
         letter.blocks().forEach(block -> content.add(section(block)));
-        String title = words.of("page.title", letter.title(), brief.order().job());
-        return new Page(words.messages().locale(), title, "letter", content);
+        return Page.of(letter.title(), brief, "letter", content, words);
     }
 
     private static Element section(Letter.Block block) {

@@ -9,6 +9,7 @@ import java.util.Locale;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
 import org.loomproof.papers.markup.MarkupWriter;
+import org.loomproof.workshop.brief.Brief;
 
 /**
  * One page, before it is known whether it goes to a screen or to a printer.
@@ -22,6 +23,16 @@ public record Page(Locale language, String title, String bodyClass, List<Markup>
 
     public Page {
         content = List.copyOf(content);
+    }
+
+    /**
+     * A page of one job's papers.
+     *
+     * @param name what the page is called
+     */
+    public static Page of(String name, Brief brief, String bodyClass, List<Markup> content, Wording words) {
+        String title = words.of("page.title", name, brief.order().job());
+        return new Page(words.messages().locale(), title, bodyClass, content);
     }
 
     /** The page as a file for a browser: nothing fetched from anywhere, nothing that runs. */

@@ -45,9 +45,7 @@ public final class WarrantyRecord {
         content.add(places());
         content.add(joints());
         content.add(Parts.drawings(drawings, words));
-        String title =
-                words.of("page.title", words.of("warranty.title"), brief.order().job());
-        return new Page(words.messages().locale(), title, "warranty", content);
+        return Page.of(words.of("warranty.title"), brief, "warranty", content, words);
     }
 
     private Element places() {

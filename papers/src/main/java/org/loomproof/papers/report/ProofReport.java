@@ -63,9 +63,7 @@ public final class ProofReport {
             content.add(Parts.drawings(drawings, words));
         }
         content.add(effort());
-        String title = words.of(
-                "page.title", words.of("proof-report.title"), brief.order().job());
-        return new Page(words.messages().locale(), title, "report", content);
+        return Page.of(words.of("proof-report.title"), brief, "report", content, words);
     }
 
     private List<ClaimResult> listResults(Class<? extends Verdict> verdict) {

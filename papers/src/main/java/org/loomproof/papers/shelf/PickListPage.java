@@ -48,9 +48,7 @@ public final class PickListPage {
         }
         bins().forEach((bin, items) -> content.add(bin(bin, items)));
         content.add(tools());
-        String title = words.of(
-                "page.title", words.of("pick-list.title"), brief.order().job());
-        return new Page(words.messages().locale(), title, "pick-list", content);
+        return Page.of(words.of("pick-list.title"), brief, "pick-list", content, words);
     }
 
     private Map<Bin, List<Item>> bins() {
