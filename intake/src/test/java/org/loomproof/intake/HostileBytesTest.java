@@ -3,6 +3,7 @@ package org.loomproof.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Random;
+import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.loomproof.intake.check.Entry;
@@ -17,7 +18,7 @@ class HostileBytesTest {
 
     private static final String SIGNS = "red grn/blk door +-(),;|\t\n\n\"'*:. pin 12v ohm lock <td> %PDF ?ß\u00fc#=_/&";
 
-    static java.util.stream.LongStream seeds() {
+    static LongStream seeds() {
         return Sample.seeds(200, 5000);
     }
 

@@ -5,6 +5,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Tells how bytes stand for text: by a byte order mark, else UTF-16 when every other byte is zero, else UTF-8 when it is
@@ -32,7 +33,7 @@ final class Encoding {
         return text.indexOf('\0') >= 0 ? Optional.empty() : Optional.of(new Decoded(text, charset.name()));
     }
 
-    private static @org.jspecify.annotations.Nullable Charset mark(byte[] bytes) {
+    private static @Nullable Charset mark(byte[] bytes) {
         if (startsWith(bytes, 0xEF, 0xBB, 0xBF)) {
             return StandardCharsets.UTF_8;
         }

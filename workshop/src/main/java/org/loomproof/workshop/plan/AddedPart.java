@@ -3,6 +3,7 @@ package org.loomproof.workshop.plan;
 import java.util.List;
 import java.util.Optional;
 import org.loomproof.workshop.brief.kit.Port;
+import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Volts;
@@ -106,7 +107,7 @@ public sealed interface AddedPart {
      *
      * @param opening which opening works it, by its name on the sheet
      */
-    record PinSwitch(AddedPartId id, org.loomproof.workshop.brief.sheet.OperableId opening) implements AddedPart {
+    record PinSwitch(AddedPartId id, OperableId opening) implements AddedPart {
         @Override
         public List<String> terminals() {
             return List.of("1", "2");

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedPartId;
@@ -128,9 +129,8 @@ final class WordReader {
     private Buffering buffering() {
         return parts.stream()
                 .filter(AddedPart.Buffer.class::isInstance)
-                .map(b -> ((AddedPart.Buffer) b).worksOn() == org.loomproof.workshop.brief.kit.Port.Active.LOW
-                        ? Buffering.ON_GROUND
-                        : Buffering.ON_SUPPLY)
+                .map(b ->
+                        ((AddedPart.Buffer) b).worksOn() == Port.Active.LOW ? Buffering.ON_GROUND : Buffering.ON_SUPPLY)
                 .findFirst()
                 .orElse(Buffering.NONE);
     }

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /**
  * Everything that one file says.
@@ -41,7 +42,7 @@ public record Readings(List<Reading> readings) {
         return exact.isPresent() ? exact : batteryWhere(r -> r.step().key() == step.key());
     }
 
-    private OptionalDouble batteryWhere(java.util.function.Predicate<Reading> wanted) {
+    private OptionalDouble batteryWhere(Predicate<Reading> wanted) {
         for (Reading reading : readings) {
             if (reading.isOfBattery() && reading.measured() == Measured.VOLTS && wanted.test(reading)) {
                 OptionalDouble volts = middle(reading.shown());

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -123,7 +124,7 @@ final class ShownReader {
         });
     }
 
-    private static Outcome scaled(String own, String unit, java.util.function.Function<Scale, Shown> made) {
+    private static Outcome scaled(String own, String unit, Function<Scale, Shown> made) {
         String said = own.isBlank() ? unit.strip() : own.strip();
         if (said.isEmpty()) {
             return new Outcome.NoUnit();

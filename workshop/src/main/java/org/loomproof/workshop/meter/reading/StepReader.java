@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.loomproof.workshop.meter.reading.Step.Aid;
 import org.loomproof.workshop.meter.reading.Step.KeyAt;
 import org.loomproof.workshop.meter.reading.Step.Worked;
@@ -112,7 +113,7 @@ public final class StepReader {
             return first;
         }
 
-        private boolean worksNamed(@org.jspecify.annotations.Nullable String called, Worked bare) {
+        private boolean worksNamed(@Nullable String called, Worked bare) {
             if (called == null) {
                 return works(bare, "");
             }

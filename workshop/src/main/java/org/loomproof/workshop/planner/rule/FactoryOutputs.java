@@ -9,6 +9,7 @@ import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.brief.sheet.Level;
 import org.loomproof.workshop.brief.sheet.PathStep;
 import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.planner.coupling.Draft;
@@ -83,9 +84,7 @@ final class FactoryOutputs {
             case NEGATIVE -> Optional.of(Side.LOW);
             case POSITIVE -> Optional.of(Side.HIGH);
             case LOGIC ->
-                circuit.switching().active() instanceof org.loomproof.workshop.brief.sheet.Level.Ground
-                        ? Optional.of(Side.LOW)
-                        : Optional.empty();
+                circuit.switching().active() instanceof Level.Ground ? Optional.of(Side.LOW) : Optional.empty();
             case OPENS_WHEN_ACTIVE, STEPPED, REVERSING, DATA, CONTRADICTORY -> Optional.empty();
         };
     }

@@ -1,6 +1,7 @@
 package org.loomproof.workshop.prover.damage;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.Resistor;
@@ -51,8 +52,8 @@ public record Damage(Plan plan, List<Change> changes) {
 
     /** Both damages at once, where the second leaves the plan as it was; else the first plan's wires as the second has them. */
     public Damage and(Damage other, Plan planned) {
-        List<Change> both = java.util.stream.Stream.concat(changes.stream(), other.changes.stream())
-                .toList();
+        List<Change> both =
+                Stream.concat(changes.stream(), other.changes.stream()).toList();
         return new Damage(other.plan.equals(planned) ? plan : other.plan, both);
     }
 

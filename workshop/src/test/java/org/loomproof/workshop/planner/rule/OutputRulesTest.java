@@ -23,6 +23,7 @@ import org.loomproof.workshop.fixture.AnOrder;
 import org.loomproof.workshop.fixture.Figured;
 import org.loomproof.workshop.fixture.Steps;
 import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.planner.Planned;
 import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Volts;
@@ -168,9 +169,7 @@ class OutputRulesTest {
         Planned planned = Planned.of(carWithHorn(), kit, AnOrder.forWishes(Wish.HORN));
 
         List<String> ways = planned.candidates().plans().stream()
-                .map(p -> ((org.loomproof.workshop.plan.Hookup.Connect)
-                                p.hookups().getLast())
-                        .coupling())
+                .map(p -> ((Hookup.Connect) p.hookups().getLast()).coupling())
                 .toList();
         assertThat(ways)
                 .containsExactly(
