@@ -7,10 +7,13 @@ import java.util.function.Function;
 import org.loomproof.cli.report.FaultReport;
 import org.loomproof.cli.report.JobReport;
 import org.loomproof.cli.report.ProblemReport;
+import org.loomproof.cli.report.ReadingsReport;
 import org.loomproof.shop.job.Answer;
+import org.loomproof.shop.job.CarReadings;
 import org.loomproof.shop.job.FaultsJson;
 import org.loomproof.shop.job.JobOutcome;
 import org.loomproof.shop.job.JobRun;
+import org.loomproof.shop.job.ReadingsJson;
 import org.loomproof.shop.job.ResultJson;
 import org.loomproof.shop.job.TriedFaults;
 import org.loomproof.workshop.problem.Checked;
@@ -83,6 +86,26 @@ final class Desk {
                 }
                 out.flush();
                 yield faults.left() == 0 ? 0 : ExitCode.STOPPED;
+            }
+        };
+    }
+
+    /** Shows what a meter must show at a plan's circuits, and gives the exit code. */
+    int expect(Path plan, boolean json) {
+        Checked<CarReadings> readings;
+        try (Progress progress = new Progress(err, messages, Boolean.getBoolean("loomproof.terminal"))) {
+            readings = new JobRun(messages, progress).readings(plan);
+        }
+        return switch (readings) {
+            case Checked.Bad<CarReadings>(var problems) -> problems(problems, json);
+            case Checked.Good<CarReadings>(var car) -> {
+                if (json) {
+                    out.print(new ReadingsJson(messages).of(car));
+                } else {
+                    new ReadingsReport(messages).lines(car).forEach(out::println);
+                }
+                out.flush();
+                yield 0;
             }
         };
     }

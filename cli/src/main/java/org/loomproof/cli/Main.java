@@ -29,6 +29,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new PapersCommand(messages))
                 .addSubcommand(new ChangesCommand(messages))
                 .addSubcommand(new FaultsCommand(messages))
+                .addSubcommand(new ReadingsCommand(messages))
                 .addSubcommand(new BlankCommand(messages))
                 .addSubcommand(new HelpCommand())
                 .setResourceBundle(new CommandWords(messages))

@@ -135,8 +135,7 @@ class CommandsTest {
 
         assertThat(run("changes", old.toString(), next.resolve("plan.yaml").toString(), "--json"))
                 .isZero();
-        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                .getSchema(Files.readString(Path.of("..", "docs", "schemas", "change.schema.json")), InputFormat.JSON);
+        Schema schema = schema("change");
         assertThat(schema.validate(out.toString(), InputFormat.JSON)).isEmpty();
         JsonNode change = new ObjectMapper().readTree(out.toString());
         assertThat(change.get("leads")).hasSize(1);
@@ -162,12 +161,38 @@ class CommandsTest {
                         "Noticed:",
                         "One thing was taken to be wrong at a time.");
 
-        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                .getSchema(Files.readString(Path.of("..", "docs", "schemas", "faults.schema.json")), InputFormat.JSON);
+        Schema schema = schema("faults");
         assertThat(run("faults", plan, "--json")).isZero();
         assertThat(schema.validate(out.toString(), InputFormat.JSON)).isEmpty();
         assertThat(schema.validate(out.toString().replace("\"severity\"", "\"grade\""), InputFormat.JSON))
                 .isNotEmpty();
+    }
+
+    private static Schema schema(String name) throws IOException {
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(Files.readString(Path.of("..", "docs", "schemas", name + ".schema.json")), InputFormat.JSON);
+    }
+
+    @Test
+    void readingsAreToldCircuitByCircuitWithBothEndsOfTheCut() throws IOException {
+        Path papers = folder.resolve("papers");
+        planHatchback(papers);
+        String plan = papers.resolve("plan.yaml").toString();
+        assertThat(run("readings", plan)).as(err.toString()).isZero();
+        assertThat(out.toString().replaceAll("\\s+", " "))
+                .containsSubsequence(
+                        "Black lead on bare metal",
+                        "starter at rest",
+                        "turn the key to start: the battery's volts, at most",
+                        "after the cut, cut end towards the switch: at rest",
+                        "nothing holds it",
+                        "after the cut, cut end away from the switch:");
+        assertThat(run("readings", plan, "--json")).isZero();
+        assertThat(schema("readings").validate(out.toString(), InputFormat.JSON))
+                .isEmpty();
+        assertThat(schema("readings").validate(out.toString().replace("\"floats\"", "\"hangs\""), InputFormat.JSON))
+                .isNotEmpty();
+        assertThat(run("readings", folder.resolve("none.yaml").toString())).isEqualTo(ExitCode.BAD_INPUT);
     }
 
     @Test

@@ -1,8 +1,11 @@
 package org.loomproof.papers.bay;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.loomproof.papers.card.JointText;
@@ -19,6 +22,11 @@ import org.loomproof.workshop.goods.bay.BayOrder;
 import org.loomproof.workshop.goods.bay.Station;
 import org.loomproof.workshop.goods.bay.Visit;
 import org.loomproof.workshop.goods.joint.Joints;
+import org.loomproof.workshop.meter.expected.CircuitReadings;
+import org.loomproof.workshop.meter.expected.ExpectedReading;
+import org.loomproof.workshop.meter.expected.ExpectedReadings;
+import org.loomproof.workshop.meter.expected.ReadingWords;
+import org.loomproof.workshop.meter.expected.Touch;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.WireId;
@@ -30,6 +38,8 @@ public final class BaySheet {
     private final Plan plan;
     private final Wording words;
     private final JointText joints;
+    private final ReadingWords said;
+    private final Map<CircuitId, CircuitReadings> readings = new HashMap<>();
     private int number;
 
     private BaySheet(Brief brief, Plan plan, Wording words) {
@@ -37,6 +47,8 @@ public final class BaySheet {
         this.plan = plan;
         this.words = words;
         this.joints = new JointText(new Joints(brief, plan), words);
+        this.said = new ReadingWords(brief);
+        ExpectedReadings.of(brief, plan).forEach(circuit -> readings.put(circuit.circuit(), circuit));
     }
 
     /** The sheet as a page. */
@@ -180,21 +192,37 @@ public final class BaySheet {
         return line.add(size + (where.isEmpty() ? words.of("where.not-said") : where));
     }
 
-    /** Room for what the meter shows before anything is joined, and after a cut at both of its ends. */
+    /**
+     * What the meter must show before anything is joined, and after a cut at both of its ends, with room for what it does show.
+     */
     private List<Markup> measured(Visit visit) {
         return switch (visit) {
             case Visit.Ground ground -> blanks("bay-sheet.reads-ground");
-            case Visit.Tapped tapped -> blanks("bay-sheet.reads-rest", "bay-sheet.reads-active");
+            case Visit.Tapped(var id, var wires) -> expected(found(id).whole());
             case Visit.Mounted mounted -> blanks("bay-sheet.works");
-            case Visit.Cut cut ->
-                blanks(
-                        "bay-sheet.reads-rest",
-                        "bay-sheet.reads-active",
-                        "bay-sheet.evidence",
-                        "bay-sheet.end-before",
-                        "bay-sheet.end-after");
+            case Visit.Cut(var id, var wires) -> {
+                List<Markup> lines = new ArrayList<>(expected(found(id).whole()));
+                lines.addAll(blanks("bay-sheet.evidence"));
+                for (Touch.End end : List.of(Touch.End.BEFORE_CUT, Touch.End.AFTER_CUT)) {
+                    lines.add(Element.of("p", words.of(ReadingWords.at(new Touch(id, end)))));
+                    lines.addAll(expected(found(id).cut().stream()
+                            .filter(reading -> reading.at().end() == end)
+                            .toList()));
+                }
+                yield lines;
+            }
             case Visit.SupplyFuse fuse -> blanks("bay-sheet.sleep-current");
         };
+    }
+
+    private CircuitReadings found(CircuitId id) {
+        return Objects.requireNonNull(readings.get(id));
+    }
+
+    private List<Markup> expected(List<ExpectedReading> there) {
+        return said.lines(there).stream()
+                .map(line -> (Markup) Element.of("p", words.of(line)).styled("write-in reading"))
+                .toList();
     }
 
     private List<Markup> blanks(String... keys) {

@@ -18,6 +18,7 @@ import org.loomproof.workshop.goods.change.PlanChange;
 import org.loomproof.workshop.goods.change.PlanOf;
 import org.loomproof.workshop.goods.price.PriceList;
 import org.loomproof.workshop.goods.price.PriceListReader;
+import org.loomproof.workshop.meter.expected.ExpectedReadings;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.file.BlankPlan;
 import org.loomproof.workshop.plan.file.PlanFile;
@@ -138,6 +139,18 @@ public final class JobRun {
                 told.accept(Stage.TRYING_FAULTS);
                 Brief brief = file.given().brief();
                 yield new Checked.Good<>(new TriedFaults(brief, FaultProver.prove(brief, file.plan(), watch)));
+            }
+        };
+    }
+
+    /** What a meter must show at every circuit of a plan; nothing is proven and nothing written. */
+    public Checked<CarReadings> readings(Path plan) {
+        told.accept(Stage.READING);
+        return switch (new PlanFileReader(briefs, messages).read(plan)) {
+            case Checked.Bad<PlanFile>(var problems) -> new Checked.Bad<>(problems);
+            case Checked.Good<PlanFile>(var file) -> {
+                Brief brief = file.given().brief();
+                yield new Checked.Good<>(new CarReadings(brief, ExpectedReadings.of(brief, file.plan())));
             }
         };
     }

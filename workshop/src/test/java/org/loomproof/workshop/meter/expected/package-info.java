@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.workshop.meter.expected;
+
+import org.jspecify.annotations.NullMarked;
