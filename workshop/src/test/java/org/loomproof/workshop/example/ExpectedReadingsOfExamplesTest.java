@@ -83,7 +83,7 @@ class ExpectedReadingsOfExamplesTest {
             Corner corner = Corner.TYPICAL;
             for (RangedFigure figure :
                     VehicleWiring.stock(brief.sheet(), Corner.TYPICAL).ranged()) {
-                corner = corner.with(figure.key(), Corner.Taken.values()[chance.nextInt(3)]);
+                corner = corner.with(figure.key(), ENDS.get(chance.nextInt(ENDS.size())));
             }
             double battery = chance.nextDouble(10, 14);
             for (CircuitReadings circuit : expected) {
@@ -101,6 +101,8 @@ class ExpectedReadingsOfExamplesTest {
     }
 
     private static final int CORNERS = 10;
+
+    private static final List<Corner.Taken> ENDS = List.of(Corner.Taken.values());
 
     static List<Path> picked() {
         return Sample.of(ExampleFiles.list(), 6);
