@@ -31,6 +31,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new FaultsCommand(messages))
                 .addSubcommand(new ReadingsCommand(messages))
                 .addSubcommand(new BlankCommand(messages))
+                .addSubcommand(new ReadSheetCommand(messages))
+                .addSubcommand(new ReadKitCommand(messages))
                 .addSubcommand(new HelpCommand())
                 .setResourceBundle(new CommandWords(messages))
                 .setCaseInsensitiveEnumValuesAllowed(true)

@@ -12,4 +12,10 @@ import org.loomproof.intake.field.Evidence;
  * @param origin where it stands
  * @param written as it stands there
  */
-public record Answer<T>(T value, Evidence evidence, double sure, Origin origin, String written) {}
+public record Answer<T>(T value, Evidence evidence, double sure, Origin origin, String written) {
+
+    /** The same, as sure as what the writer doubted. */
+    Answer<T> contested() {
+        return new Answer<>(value, evidence, Math.min(sure, Sureness.DOUBTED), origin, written);
+    }
+}

@@ -46,6 +46,23 @@ public record Entry(
         leftOver = List.copyOf(leftOver);
     }
 
+    /** The same entry, its use and way of switching less sure: something speaks against them. */
+    Entry contested() {
+        return new Entry(
+                name,
+                role.map(Answer::contested),
+                colour,
+                colourAsWritten,
+                size,
+                behaviour.map(Answer::contested),
+                spot,
+                steering,
+                doubted,
+                notes,
+                leftOver,
+                origin);
+    }
+
     /** The least sure of the fields that were read; 0 when the role was not. */
     public double sure() {
         return role.isEmpty()

@@ -28,7 +28,7 @@ import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.trade.colour.WireColour;
 
 /** Puts the fields of one record together. A column that is there for a field has the say; other cells fill what it leaves. */
-final class EntryReader {
+public final class EntryReader {
 
     /** A row's number in a list, which is no second circuit of its name. */
     private static final Pattern NUMBER = Pattern.compile("^\\s*\\(?\\d{1,3}[.)]\\s+");
@@ -52,7 +52,8 @@ final class EntryReader {
         this.raw = raw;
     }
 
-    static Entry read(RawEntry raw) {
+    /** What the record says, field by field. */
+    public static Entry read(RawEntry raw) {
         EntryReader reader = new EntryReader(raw);
         reader.cells();
         reader.headings();

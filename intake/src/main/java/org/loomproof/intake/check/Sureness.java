@@ -15,7 +15,7 @@ import org.loomproof.intake.field.Evidence;
 final class Sureness {
 
     /** A mark of doubt takes away this much; no published source. */
-    private static final double DOUBTED = 0.6;
+    static final double DOUBTED = 0.6;
 
     private static final Map<String, Double> MEASURED = measured();
 

@@ -78,7 +78,9 @@ final class ColumnVote {
 
     private static boolean isPolarity(Passage cell) {
         Claims claims = new Claims(cell);
-        return Polarity.inColumn(claims).isPresent() && rest(claims) <= 6;
+        return Polarity.inColumn(claims).isPresent()
+                && rest(claims) <= 6
+                && claims.leftOver().stream().noneMatch(p -> Roles.names(p.folded()));
     }
 
     private static boolean holdsPlace(Passage cell) {

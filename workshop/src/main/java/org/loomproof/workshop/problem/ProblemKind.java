@@ -26,7 +26,8 @@ public enum ProblemKind {
     CHANGED_INPUT,
     WRONG_UNIT,
     MORE_PROBLEMS,
-    FOLDER_NOT_OURS;
+    FOLDER_NOT_OURS,
+    FILE_EXISTS;
 
     /** The key under which messages and documents know this kind, such as {@code unknown-key}. */
     public String id() {

@@ -27,6 +27,13 @@ public final class YamlPrinter {
         return printer.out.toString();
     }
 
+    /** A line for the eye only, which a reader of YAML passes over. */
+    public static String remark(String line) {
+        StringBuilder remark = new StringBuilder("# ");
+        line.codePoints().map(c -> c != '\n' && isPrintable(c) ? c : ' ').forEach(remark::appendCodePoint);
+        return remark.append('\n').toString();
+    }
+
     private void pairs(Map<String, ?> entries, int indent) {
         boolean first = true;
         for (Map.Entry<String, ?> entry : entries.entrySet()) {

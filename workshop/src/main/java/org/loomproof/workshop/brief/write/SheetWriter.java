@@ -28,23 +28,27 @@ public final class SheetWriter {
 
     /** The sheet's text. */
     public static String write(Sheet sheet) {
+        return write(vehicle(sheet.vehicle()), sheet.operables(), sheet.circuits());
+    }
+
+    /** The text of a sheet of which perhaps not all of the vehicle is known yet; {@code vehicle} is printed as given. */
+    public static String write(Map<String, ?> vehicle, List<Operable> operables, List<Circuit> circuits) {
         Map<String, Object> entries = new LinkedHashMap<>();
         entries.put("format", "loomproof sheet 1");
-        entries.put("vehicle", vehicle(sheet.vehicle()));
+        entries.put("vehicle", vehicle);
         entries.put(
                 "openings",
-                sheet.operables().stream()
+                operables.stream()
                         .filter(Operable::isOpening)
                         .map(SheetWriter::opening)
                         .toList());
         entries.put(
                 "controls",
-                sheet.operables().stream()
+                operables.stream()
                         .filter(operable -> operable.kind() == Operable.Kind.CONTROL)
                         .map(SheetWriter::control)
                         .toList());
-        entries.put(
-                "circuits", sheet.circuits().stream().map(SheetWriter::circuit).toList());
+        entries.put("circuits", circuits.stream().map(SheetWriter::circuit).toList());
         return YamlPrinter.print(entries);
     }
 
@@ -139,7 +143,8 @@ public final class SheetWriter {
                         .orElse("");
     }
 
-    private static String level(Level level) {
+    /** The level as a sheet writes it. */
+    public static String level(Level level) {
         return switch (level) {
             case Level.Ground ground -> "ground";
             case Level.Supply supply -> "supply";

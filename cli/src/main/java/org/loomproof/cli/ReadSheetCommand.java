@@ -1,0 +1,67 @@
+package org.loomproof.cli;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.loomproof.cli.report.SheetNotesReport;
+import org.loomproof.shop.notes.NotesJson;
+import org.loomproof.shop.notes.NotesRun;
+import org.loomproof.shop.notes.SheetReading;
+import org.loomproof.workshop.problem.Checked;
+import org.loomproof.workshop.words.Messages;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Wiring notes as they come, read into a sheet. */
+@Command(name = "read-sheet", mixinStandardHelpOptions = true)
+final class ReadSheetCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "notes")
+    private Path notes;
+
+    @Option(names = "--fact", paramLabel = "KEY=VALUE", descriptionKey = "fact")
+    private Map<String, String> facts = new LinkedHashMap<>();
+
+    @Option(names = "--order", paramLabel = "FILE", descriptionKey = "order")
+    private @Nullable Path order;
+
+    @Option(names = "--out", paramLabel = "FILE", descriptionKey = "out")
+    private @Nullable Path out;
+
+    @Option(names = "--json", descriptionKey = "json")
+    private boolean json;
+
+    private final Messages messages;
+
+    @SuppressWarnings("NullAway.Init") // picocli fills the fields before it calls the command
+    ReadSheetCommand(Messages messages) {
+        this.messages = messages;
+    }
+
+    @Override
+    public Integer call() {
+        ReadingDesk desk = new ReadingDesk(spec, messages, json);
+        Checked<SheetReading> read = new NotesRun(messages).sheet(notes, facts, Optional.ofNullable(order));
+        return switch (read) {
+            case Checked.Bad<SheetReading>(var problems) -> desk.problems(problems);
+            case Checked.Good<SheetReading>(SheetReading reading) ->
+                desk.show(
+                        json
+                                ? List.of(new NotesJson(messages).of(reading).stripTrailing())
+                                : new SheetNotesReport(messages).lines(reading),
+                        reading.text(),
+                        Optional.ofNullable(out),
+                        reading.isSettled());
+        };
+    }
+}

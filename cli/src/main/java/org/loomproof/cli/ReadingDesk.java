@@ -1,0 +1,43 @@
+package org.loomproof.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.loomproof.shop.notes.NewFile;
+import org.loomproof.workshop.problem.Problem;
+import org.loomproof.workshop.words.Messages;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** What the commands that read notes share: the file written first, then the report, and the exit code. */
+final class ReadingDesk {
+
+    private final CommandSpec spec;
+    private final Messages messages;
+    private final boolean json;
+
+    ReadingDesk(CommandSpec spec, Messages messages, boolean json) {
+        this.spec = spec;
+        this.messages = messages;
+        this.json = json;
+    }
+
+    int problems(List<Problem> problems) {
+        return new Desk(spec, messages).problems(problems, json);
+    }
+
+    /** Writes the text where it is wanted and prints the report; nothing is printed when it cannot be written. */
+    int show(List<String> report, String text, Optional<Path> file, boolean settled) {
+        Optional<Problem> refused = file.flatMap(f -> NewFile.write(f, text));
+        if (refused.isPresent()) {
+            return problems(List.of(refused.get()));
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        report.forEach(out::println);
+        if (!json) {
+            file.ifPresent(f -> out.println(messages.text("intake.report.file", f)));
+        }
+        out.flush();
+        return settled ? 0 : ExitCode.STOPPED;
+    }
+}

@@ -1,0 +1,117 @@
+package org.loomproof.intake.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.loomproof.intake.check.Answer;
+import org.loomproof.intake.check.Entry;
+import org.loomproof.intake.check.EntryReader;
+import org.loomproof.intake.decode.Passage;
+import org.loomproof.intake.field.Behaviour;
+import org.loomproof.intake.field.Claims;
+import org.loomproof.intake.field.Places;
+import org.loomproof.intake.field.Spot;
+import org.loomproof.intake.field.Word;
+import org.loomproof.intake.kit.LeadReading.PortKind;
+import org.loomproof.intake.layout.Cell;
+import org.loomproof.intake.layout.RawEntry;
+import org.loomproof.intake.role.Roles;
+import org.loomproof.workshop.brief.kit.LeadRole;
+import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.words.Phrase;
+
+/** Reads one lead. */
+final class LeadReader {
+
+    private final Entry entry;
+    private final String folded;
+    private final Spot spot;
+
+    LeadReader(RawEntry raw) {
+        this.entry = EntryReader.read(raw);
+        this.folded = Passage.join(Stream.concat(raw.cells().stream().map(Cell::text), raw.notes().stream())
+                        .toList())
+                .folded();
+        Spot said = entry.spot().map(Answer::value).orElse(Spot.NOT_SAID);
+        for (Passage heading : raw.headings()) {
+            said = said.or(Places.plug(new Claims(heading)));
+        }
+        this.spot = said;
+    }
+
+    /** The lead, as the given one in its list; its id is none of those taken and is taken from then on. */
+    LeadReading read(int number, Set<String> ids) {
+        Optional<LeadWords.Use> use = LeadWords.use(folded, entry.role());
+        Optional<Amps> rating = Ratings.amps(folded);
+        Optional<PortKind> port = use.flatMap(this::port);
+        String plug = spot.connector().isEmpty() ? spot.panel() : spot.connector();
+        return new LeadReading(
+                id(plug, number, ids),
+                entry.name(),
+                plug,
+                spot.cavity(),
+                use.map(LeadWords.Use::role),
+                entry.colour(),
+                entry.size(),
+                port,
+                rating,
+                Ratings.pulse(folded),
+                asks(use.map(LeadWords.Use::role), port, rating),
+                entry.leftOver().stream().filter(p -> !isUnderstood(p)).toList(),
+                entry.origin());
+    }
+
+    /** Words that name no circuit may still be figures, or words that only a kit has. */
+    private static boolean isUnderstood(Passage passage) {
+        String rest = LeadWords.without(Ratings.without(passage.folded()));
+        return Word.of(rest).stream().allMatch(w -> Roles.isNoise(w.text()));
+    }
+
+    private String id(String plug, int number, Set<String> ids) {
+        String joined = (plug + "-" + spot.cavity()).replaceAll("[^A-Za-z0-9._+-]", "");
+        boolean said = !plug.isEmpty() && !spot.cavity().isEmpty() && joined.length() > 2;
+        String wanted = said ? joined : "L" + number;
+        String id = wanted;
+        for (int i = 2; !ids.add(id); i++) {
+            id = wanted + "-" + i;
+        }
+        return id;
+    }
+
+    private Optional<PortKind> port(LeadWords.Use use) {
+        Optional<Behaviour.Kind> pole = entry.behaviour().map(a -> a.value().kind());
+        boolean low = pole.filter(k -> k == Behaviour.Kind.NEGATIVE).isPresent();
+        boolean high = pole.filter(k -> k == Behaviour.Kind.POSITIVE).isPresent();
+        return switch (use.way()) {
+            case FEED -> Optional.of(PortKind.SUPPLY);
+            case GROUND -> Optional.of(PortKind.GROUND);
+            case EXTRA -> Optional.of(PortKind.TO_EXTRA);
+            case INPUT -> {
+                // What senses a switched supply can only mean something when it is high.
+                boolean senses = use.role().value() == LeadRole.IGNITION_SENSE;
+                yield high || (senses && !low)
+                        ? Optional.of(PortKind.HIGH_INPUT)
+                        : low ? Optional.of(PortKind.LOW_INPUT) : Optional.empty();
+            }
+            case OUTPUT ->
+                high ? Optional.of(PortKind.HIGH_SIDE) : low ? Optional.of(PortKind.LOW_SIDE) : Optional.empty();
+            case UNSAID -> Optional.empty();
+        };
+    }
+
+    private static List<Phrase> asks(Optional<Answer<LeadRole>> role, Optional<PortKind> port, Optional<Amps> rating) {
+        List<Phrase> asks = new ArrayList<>();
+        if (role.isEmpty()) {
+            asks.add(Phrase.of("intake.ask.lead-role"));
+        }
+        if (port.isEmpty()) {
+            asks.add(Phrase.of("intake.ask.port"));
+        }
+        if (rating.isEmpty() && port.map(PortKind::isOutput).orElse(true)) {
+            asks.add(Phrase.of("intake.ask.rating"));
+        }
+        return asks;
+    }
+}

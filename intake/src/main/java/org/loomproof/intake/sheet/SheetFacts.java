@@ -1,0 +1,47 @@
+package org.loomproof.intake.sheet;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Facts of the vehicle that every sheet must state and that wiring notes hardly ever hold: asked for, never assumed. */
+public final class SheetFacts {
+
+    /** The keys that a sheet's {@code vehicle} must have, each with what may stand there. */
+    private static final Map<String, String> NEEDED = needed();
+
+    private SheetFacts() {}
+
+    /** The needed facts that are not among the given ones, each with what may stand there. */
+    public static Map<String, String> listMissing(Map<String, String> given) {
+        Map<String, String> missing = new LinkedHashMap<>(NEEDED);
+        missing.keySet().removeAll(given.keySet());
+        return missing;
+    }
+
+    /** {@code LHD}, {@code RHD}, or empty when it is not among the facts. */
+    public static String steering(Map<String, String> given) {
+        return switch (given.getOrDefault("steering", "")) {
+            case "left" -> "LHD";
+            case "right" -> "RHD";
+            default -> "";
+        };
+    }
+
+    /** The keys, in the order in which a sheet has them. */
+    public static List<String> listKeys() {
+        return List.copyOf(NEEDED.keySet());
+    }
+
+    private static Map<String, String> needed() {
+        Map<String, String> needed = new LinkedHashMap<>();
+        needed.put("name", "…");
+        needed.put("system-voltage", "12 V");
+        needed.put("ground", "negative, positive");
+        needed.put("drive", "combustion, hybrid, electric");
+        needed.put("start", "key, button, data-only");
+        needed.put("key", "plain, transponder, proximity");
+        needed.put("steering", "left, right");
+        return needed;
+    }
+}

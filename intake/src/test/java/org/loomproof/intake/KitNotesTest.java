@@ -1,0 +1,94 @@
+package org.loomproof.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.loomproof.intake.kit.KitText;
+import org.loomproof.intake.kit.LeadNotes;
+import org.loomproof.intake.kit.LeadReading;
+import org.loomproof.workshop.words.Messages;
+
+/** Lists of leads. */
+class KitNotesTest {
+
+    private static final String LEADS = """
+            Pin | Colour | Function
+            1 | red | +12V battery supply, fused 15A
+            2 | black | ground
+            3 | green | door trigger input (-)
+            4 | white/blue | (-) 200 mA starter interrupt output
+            5 | brown | siren output (+) 2A, 30 sec
+            6 | yellow | ignition input
+            7 | pink/black | lock output negative
+            8 | blue | status LED
+            9 | grey | wuzzle
+            """;
+
+    private static LeadNotes read(String text) {
+        return LeadNotes.of(Notes.lines("leads.txt", text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    private static LeadReading lead(int number) {
+        return read(LEADS).leads().get(number - 1);
+    }
+
+    @Test
+    void leadsAreReadWithWhatTheyAreMeantForAndWhatTheyAreElectrically() {
+        assertThat(read(LEADS).leads())
+                .extracting(l -> l.role().map(a -> a.value().word()).orElse("-") + " "
+                        + l.port().map(Enum::name).orElse("-"))
+                .containsExactly(
+                        "supply SUPPLY",
+                        "ground GROUND",
+                        "door-input LOW_INPUT",
+                        "starter-interrupt LOW_SIDE",
+                        "siren HIGH_SIDE",
+                        "ignition-sense HIGH_INPUT",
+                        "lock LOW_SIDE",
+                        "indicator TO_EXTRA",
+                        "- -");
+    }
+
+    @Test
+    void statedRatingsAreTakenAndOthersAskedForNeverAssumed() {
+        assertThat(lead(4).rating())
+                .hasValueSatisfying(a -> assertThat(a.value()).isEqualTo(0.2));
+        assertThat(lead(5).pulse())
+                .hasValueSatisfying(s -> assertThat(s.value()).isEqualTo(30));
+        assertThat(lead(7).rating()).isEmpty();
+        assertThat(lead(7).asks()).extracting(p -> p.key()).containsExactly("intake.ask.rating");
+        assertThat(lead(3).asks()).isEmpty();
+        String text = new KitText(Messages.english()).write(read(LEADS), "leads.txt", "box");
+        assertThat(text).contains("rating: 200 mA", "# ", "L7: how many amps");
+        assertThat(text.lines().filter(l -> l.contains("rating:"))).hasSize(2);
+    }
+
+    @Test
+    void aLeadOfUnknownMeaningIsKeptAndAskedAbout() {
+        assertThat(lead(9).asks()).hasSize(3);
+        assertThat(new KitText(Messages.english()).write(read(LEADS), "leads.txt", "box"))
+                .contains("wuzzle");
+    }
+
+    @Test
+    void twoCurrentsInOneLineAreAskedAbout() {
+        LeadReading lead = read("5 | brown | siren output (+) 2A or 3A\n6 | green | horn output (-) 1 A\n")
+                .leads()
+                .getFirst();
+        assertThat(lead.rating()).isEmpty();
+        assertThat(lead.asks()).isNotEmpty();
+    }
+
+    @Test
+    void plugsComeFromTheirHeadingsAndNameTheLeads() {
+        List<LeadReading> leads = read("""
+                        Connector P1:
+                        Pin | Colour | Function
+                        1 | red | battery supply
+                        2 | black | ground
+                        """).leads();
+        assertThat(leads).extracting(LeadReading::id).containsExactly("P1-1", "P1-2");
+    }
+}

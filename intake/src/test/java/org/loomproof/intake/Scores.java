@@ -1,0 +1,167 @@
+package org.loomproof.intake;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.loomproof.intake.check.Answer;
+import org.loomproof.intake.check.Entry;
+import org.loomproof.intake.check.ReadNotes;
+import org.loomproof.intake.decode.Passage;
+import org.loomproof.testing.Note;
+import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.brief.sheet.Level;
+import org.loomproof.workshop.brief.text.Words;
+
+/** How well sheets are read whose right answers are known. An answer is role, colour, polarity, and panel|connector|cavity. */
+final class Scores {
+
+    static final List<String> FIELDS = List.of("role", "colour", "polarity", "place");
+    private static final double CALLED_SURE = 0.95;
+
+    private final Map<String, int[]> right = new TreeMap<>();
+    private final Map<String, int[]> byEvidence = new TreeMap<>();
+    private final Map<String, Map<String, Integer>> confusion = new TreeMap<>();
+    private final int[] sure = new int[2];
+    private final boolean tells;
+    private int sheets;
+
+    /** @param tells whether every wrong field is printed */
+    Scores(boolean tells) {
+        this.tells = tells;
+    }
+
+    /** Reads the text and compares each answer with the entry that is most like it. */
+    void judge(String name, String text, List<List<String>> answers) {
+        sheets++;
+        List<Entry> left = new ArrayList<>(ReadNotes.of(Notes.lines(name, text.getBytes(StandardCharsets.UTF_8)))
+                .entries());
+        for (List<String> wanted : answers) {
+            Optional<Entry> entry = take(wanted, left);
+            List<String> got = entry.map(Scores::fields).orElse(List.of("-", "-", "-", "-"));
+            for (int f = 0; f < FIELDS.size(); f++) {
+                if (!wanted.get(f).equals("*")) {
+                    count(name, f, wanted.get(f), got.get(f), entry);
+                }
+            }
+        }
+    }
+
+    private static Optional<Entry> take(List<String> wanted, List<Entry> left) {
+        int best = -1;
+        int most = 0;
+        for (int i = 0; i < left.size(); i++) {
+            int equal = equal(wanted, fields(left.get(i)));
+            if (equal > most) {
+                most = equal;
+                best = i;
+            }
+        }
+        return best < 0 ? Optional.empty() : Optional.of(left.remove(best));
+    }
+
+    private void count(String name, int f, String wanted, String got, Optional<Entry> entry) {
+        boolean isRight = isEqual(wanted, got);
+        String field = FIELDS.get(f);
+        add(right.computeIfAbsent(field, x -> new int[2]), isRight);
+        Optional<? extends Answer<?>> answer = entry.flatMap(e -> answer(e, f));
+        answer.ifPresent(a -> add(
+                byEvidence.computeIfAbsent(
+                        field + "," + Words.of(a.evidence()) + (entry.get().doubted() ? ",doubted" : ""),
+                        x -> new int[2]),
+                isRight));
+        if (answer.isPresent() && answer.get().sure() >= CALLED_SURE) {
+            add(sure, isRight);
+        }
+        if (f == 0) {
+            confusion.computeIfAbsent(wanted, x -> new TreeMap<>()).merge(got, 1, Integer::sum);
+        }
+        if (!isRight && tells) {
+            System.out.println(name + " " + field + ": wanted " + wanted + ", got " + got
+                    + entry.map(e -> " in \"" + e.name() + "\"").orElse(""));
+        }
+    }
+
+    private static void add(int[] tally, boolean isRight) {
+        tally[0] += isRight ? 1 : 0;
+        tally[1]++;
+    }
+
+    /** The share of the fields that were read right, from 0 to 1. */
+    double share(String field) {
+        int[] tally = right.getOrDefault(field, new int[] {0, 1});
+        return tally[0] / (double) tally[1];
+    }
+
+    /** The share of right ones among fields called at least 95 % sure. */
+    double shareOfSure() {
+        return sure[1] == 0 ? 0 : sure[0] / (double) sure[1];
+    }
+
+    int sheets() {
+        return sheets;
+    }
+
+    /** Prints what was counted, the roles as a confusion matrix: each row a role, then what it was read as. */
+    void print(String what) {
+        right.forEach((field, t) -> Note.that(what + " " + field + ": " + t[0] + " of " + t[1]));
+        Note.that(what + " fields called at least 95 % sure: " + sure[0] + " of " + sure[1] + " right, on " + sheets
+                + " sheets");
+        confusion.forEach((wanted, got) -> System.out.println(what + " " + wanted + " read as " + got));
+        byEvidence.forEach((evidence, t) -> System.out.println(what + " by " + evidence + ": " + t[0] + " of " + t[1]));
+    }
+
+    private static Optional<? extends Answer<?>> answer(Entry entry, int field) {
+        return switch (field) {
+            case 0 -> entry.role();
+            case 1 -> entry.colour();
+            case 2 -> entry.behaviour();
+            default -> entry.spot();
+        };
+    }
+
+    private static int equal(List<String> wanted, List<String> got) {
+        int equal = 0;
+        for (int f = 0; f < FIELDS.size(); f++) {
+            equal += !got.get(f).isEmpty() && isEqual(wanted.get(f), got.get(f)) ? f < 2 ? 3 : 1 : 0;
+        }
+        return equal;
+    }
+
+    private static boolean isEqual(String wanted, String got) {
+        return wanted.equals("*") || plain(wanted).equals(plain(got));
+    }
+
+    private static String plain(String text) {
+        return Passage.fold(text)
+                .replaceAll("\\b(the|der|die|das|dem|la|el|le)\\b", "")
+                .replaceAll("[^a-z0-9|]", "");
+    }
+
+    static List<String> fields(Entry e) {
+        String role = e.role().map(a -> a.value().role()).map(CircuitRole::word).orElse("unknown");
+        String colour = e.colour().map(a -> a.value().letters()).orElse("");
+        String place = e.spot()
+                .map(a -> a.value().panel() + "|" + a.value().connector() + "|"
+                        + a.value().cavity())
+                .orElse("||");
+        String polarity = e.behaviour()
+                .map(a -> switch (a.value().kind()) {
+                    case NEGATIVE -> "neg";
+                    case POSITIVE -> "pos";
+                    case REVERSING -> "rev";
+                    case DATA -> "data";
+                    case MODULE_VOLTAGE -> "5";
+                    case STEPPED -> a.value().active().map(Scores::ohms).orElse("");
+                })
+                .orElse("");
+        return List.of(role, colour, polarity, place);
+    }
+
+    private static String ohms(Level level) {
+        return level instanceof Level.Resistance(var ohms) ? String.format(Locale.ROOT, "%.0f", ohms.value()) : "";
+    }
+}

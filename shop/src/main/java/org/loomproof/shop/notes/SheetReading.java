@@ -1,0 +1,40 @@
+package org.loomproof.shop.notes;
+
+import java.util.List;
+import java.util.Map;
+import org.loomproof.intake.check.ReadNotes;
+import org.loomproof.intake.decode.SourceLines;
+import org.loomproof.intake.sheet.DraftSheet;
+import org.loomproof.intake.sheet.Needs;
+
+/**
+ * Wiring notes that were read.
+ *
+ * @param source their lines
+ * @param notes what was understood
+ * @param draft what of it goes on a sheet, and what is held back
+ * @param missing circuits that the order needs and nobody speaks of; empty without an order
+ * @param missingFacts facts of the vehicle that are to be filled in, each with what may stand there
+ * @param text the sheet as a file
+ */
+public record SheetReading(
+        SourceLines source,
+        ReadNotes notes,
+        DraftSheet draft,
+        List<Needs.Missing> missing,
+        Map<String, String> missingFacts,
+        String text) {
+
+    public SheetReading {
+        missing = List.copyOf(missing);
+    }
+
+    /** True when the file can be used as it is and nothing is left to be settled. */
+    public boolean isSettled() {
+        return notes.findings().isEmpty()
+                && draft.heldBack().isEmpty()
+                && missing.isEmpty()
+                && missingFacts.isEmpty()
+                && !draft.circuits().isEmpty();
+    }
+}
