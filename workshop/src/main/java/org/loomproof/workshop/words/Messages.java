@@ -27,8 +27,8 @@ import java.util.TreeSet;
 public final class Messages {
 
     /** The rooms of the English text, in reading order. */
-    public static final List<String> ROOMS =
-            List.of("problem", "brief", "plan", "proof", "fault", "readings", "papers", "intake", "terminal", "command");
+    public static final List<String> ROOMS = List.of(
+            "problem", "brief", "plan", "proof", "fault", "readings", "papers", "intake", "terminal", "command");
 
     private final Locale locale;
     private final Map<String, String> patterns;
