@@ -19,6 +19,16 @@ final class ContactPattern {
         return new ContactPattern(passed);
     }
 
+    /** The pattern in which each threshold is passed or not as told; this one itself if that is so. */
+    ContactPattern with(IntPredicate isPassed) {
+        for (int t = 0; t < passed.length; t++) {
+            if (passed[t] != isPassed.test(t)) {
+                return of(passed.length, isPassed);
+            }
+        }
+        return this;
+    }
+
     int count() {
         return passed.length;
     }

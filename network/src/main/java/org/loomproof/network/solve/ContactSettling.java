@@ -1,6 +1,7 @@
 package org.loomproof.network.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.loomproof.network.law.Threshold;
 import org.loomproof.network.netlist.PartFault;
@@ -24,6 +25,16 @@ final class ContactSettling {
     /** Made when first asked for: the later ones seldom are. */
     private final List<PointSolver> tracks = new ArrayList<>();
 
+    /** Per threshold where it lies, and the drive last found. */
+    private final double[] riseVolts;
+
+    private final double[] fallVolts;
+    private final double[] drive;
+
+    /** Whether the setting lets the drive move it, and where it stays if not. */
+    private final boolean[] isFree;
+
+    private final boolean[] isHeldPassed;
     private PointSolver points;
     private int moves;
 
@@ -32,6 +43,16 @@ final class ContactSettling {
         this.options = options;
         this.points = new PointSolver(layout, options);
         tracks.add(points);
+        int count = layout.thresholds.length;
+        riseVolts = Arrays.stream(layout.thresholds)
+                .mapToDouble(Threshold::riseVolts)
+                .toArray();
+        fallVolts = Arrays.stream(layout.thresholds)
+                .mapToDouble(Threshold::fallVolts)
+                .toArray();
+        drive = new double[count];
+        isFree = new boolean[count];
+        isHeldPassed = new boolean[count];
     }
 
     private PointSolver track(int move) {
@@ -97,12 +118,12 @@ final class ContactSettling {
             if (!points.solveRoughly(pattern)) {
                 return new Ending.Lost();
             }
-            ContactPattern called = called(setting, pattern);
+            ContactPattern called = called(pattern);
             if (called.equals(pattern) || isClose()) {
                 if (!points.solve()) {
                     return new Ending.Lost();
                 }
-                called = called(setting, pattern);
+                called = called(pattern);
                 if (called.equals(pattern)) {
                     return new Ending.AtRest(pattern);
                 }
@@ -120,7 +141,13 @@ final class ContactSettling {
 
     /** The pattern to begin with: the one given, but held contacts where they are held. */
     ContactPattern begin(Setting setting, ContactPattern from) {
-        return ContactPattern.of(from.count(), t -> held(setting, t, from.isPassed(t)));
+        for (int t = 0; t < isFree.length; t++) {
+            int part = layout.thresholdPart[t];
+            boolean isHeld = layout.isRelay[t] && setting.isHeld(part);
+            isHeldPassed[t] = isHeld && setting.isHeldPulledIn(part);
+            isFree[t] = !layout.isRelay[t] || (!isHeld && setting.fault(part) == PartFault.NONE);
+        }
+        return from.with(t -> isFree[t] ? from.isPassed(t) : isHeldPassed[t]);
     }
 
     List<PartId> parts(List<Integer> thresholds) {
@@ -130,44 +157,21 @@ final class ContactSettling {
     }
 
     /** The pattern the drives call for; {@code now} itself when they call for no move. */
-    private ContactPattern called(Setting setting, ContactPattern now) {
-        for (int t = 0; t < now.count(); t++) {
-            if (called(setting, now, t) != now.isPassed(t)) {
-                return ContactPattern.of(now.count(), each -> called(setting, now, each));
-            }
-        }
-        return now;
-    }
-
-    private boolean called(Setting setting, ContactPattern now, int threshold) {
-        Threshold limits = layout.thresholds[threshold];
-        double drive = points.thresholdVolts(threshold);
-        boolean free = now.isPassed(threshold) ? drive > limits.fallVolts() : drive >= limits.riseVolts();
-        return held(setting, threshold, free);
+    private ContactPattern called(ContactPattern now) {
+        points.takeDrives(drive);
+        return now.with(t ->
+                isFree[t] ? now.isPassed(t) ? drive[t] > fallVolts[t] : drive[t] >= riseVolts[t] : isHeldPassed[t]);
     }
 
     /** Whether some drive is so near its threshold that rough voltages do not tell on which side it is. */
     private boolean isClose() {
-        for (int t = 0; t < layout.thresholds.length; t++) {
-            Threshold threshold = layout.thresholds[t];
-            double drive = points.thresholdVolts(t);
-            if (Math.abs(drive - threshold.riseVolts()) < Trust.ROUGH_VOLTS
-                    || Math.abs(drive - threshold.fallVolts()) < Trust.ROUGH_VOLTS) {
+        for (int t = 0; t < drive.length; t++) {
+            if (Math.abs(drive[t] - riseVolts[t]) < Trust.ROUGH_VOLTS
+                    || Math.abs(drive[t] - fallVolts[t]) < Trust.ROUGH_VOLTS) {
                 return true;
             }
         }
         return false;
-    }
-
-    private boolean held(Setting setting, int threshold, boolean free) {
-        int part = layout.thresholdPart[threshold];
-        if (!layout.isRelay[threshold]) {
-            return free;
-        }
-        if (setting.isHeld(part)) {
-            return setting.isHeldPulledIn(part);
-        }
-        return free && setting.fault(part) == PartFault.NONE;
     }
 
     private static List<Integer> moving(List<ContactPattern> circle) {

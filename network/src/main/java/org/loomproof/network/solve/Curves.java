@@ -68,7 +68,7 @@ final class Curves {
 
     private boolean bend(int k, double volts) {
         return !firmness.allows(tangents, k, mostMissAmps(k, volts), tangents.usual)
-                && kindOf[k].bend(k, volts, tangents.usual.missVolts);
+                && kindOf[k].bend(k, volts, Trust.USUAL_MISS_VOLTS);
     }
 
     /** No less than by how much an active curve's tangent misses it: by the next term of its series while that is small. */

@@ -12,9 +12,9 @@ import java.util.stream.IntStream;
  * In what order nodes are eliminated and where each number of the elimination lives. A node's <em>rank</em> is its place in
  * that order; its <em>members</em> are the higher ranks it meets, directly or because eliminating lower ones joins them.
  *
- * <p>Ranks come in <em>groups</em>. Within a group no rank meets another and all have equally many members, so a group is one
- * plain loop whose turns do not wait for each other. Within a group the <em>watched</em> ranks come first: those whose voltage
- * is asked for at every step, and all that these need.
+ * <p>Every rank has at least {@link #FEW} members; the chassis stands in for those that are missing. Ranks come in four blocks, each a
+ * plain loop: first those whose voltage is asked for with an answer only, then the <em>watched</em>, whose voltage is asked for
+ * at every step, with all that these need; and of each first the ranks of few members, then those of more and all above them.
  *
  * <p>The numbers: for every rank the conductance to the chassis, then for every rank the current fed in, then for every rank
  * its joins with its members. The chassis has the rank after the last. Immutable, made once a network.
@@ -26,11 +26,14 @@ final class EliminationScheme {
     /** Rank of every node; of node 0, the chassis, the one after the last. */
     final int[] rankOfNode;
 
-    /** Where each group begins, with one more at the end; where its watched ranks end; how many members each rank has. */
-    final int[] groupStart;
+    /** Members of most ranks. */
+    static final int FEW = 2;
 
-    final int[] groupWatchedEnd;
-    final int[] groupMembers;
+    /** Where the blocks begin but for the first: ranks of many members, watched ranks, and watched ones of many members. */
+    final int manyStart;
+
+    final int watchedStart;
+    final int watchedManyStart;
 
     /** Where a rank's members begin in {@link #members}, with one more at the end. Members ascend. */
     final int[] memberStart;
@@ -75,14 +78,30 @@ final class EliminationScheme {
                 structure.get(k).forEach(member -> needed[member] = true);
             }
         }
+        boolean[] many = new boolean[rankCount];
+        for (int k = 0; k < rankCount; k++) {
+            many[k] |= structure.get(k).size() > FEW;
+            if (many[k]) {
+                structure.get(k).forEach(member -> many[member] = true);
+            }
+        }
         int[] sorted = IntStream.range(0, rankCount)
                 .boxed()
-                .sorted(Comparator.<Integer>comparingInt(k -> levels[k])
-                        .thenComparingInt(k -> structure.get(k).size())
-                        .thenComparing(k -> !needed[k])
+                .sorted(Comparator.<Integer, Boolean>comparing(k -> needed[k])
+                        .thenComparing(k -> many[k])
+                        .thenComparingInt(k -> levels[k])
                         .thenComparingInt(k -> k))
                 .mapToInt(Integer::intValue)
                 .toArray();
+        watchedStart =
+                (int) IntStream.range(0, rankCount).filter(k -> !needed[k]).count();
+        manyStart = (int) IntStream.range(0, rankCount)
+                .filter(k -> !needed[k] && !many[k])
+                .count();
+        watchedManyStart = rankCount
+                - (int) IntStream.range(0, rankCount)
+                        .filter(k -> needed[k] && many[k])
+                        .count();
         int[] rankOf = new int[rankCount];
         rankOfNode = new int[nodeCount];
         rankOfNode[0] = rankCount;
@@ -92,9 +111,6 @@ final class EliminationScheme {
         }
         memberStart = new int[rankCount + 1];
         IntList all = new IntList();
-        IntList starts = new IntList();
-        IntList watchedEnds = new IntList();
-        IntList counts = new IntList();
         for (int rank = 0; rank < rankCount; rank++) {
             int k = sorted[rank];
             int[] own = structure.get(k).stream()
@@ -102,37 +118,26 @@ final class EliminationScheme {
                     .sorted()
                     .toArray();
             all.addAll(own);
+            for (int missing = own.length; missing < FEW; missing++) {
+                all.add(rankCount);
+            }
             memberStart[rank + 1] = all.size();
-            int before = rank == 0 ? -1 : sorted[rank - 1];
-            if (before < 0
-                    || levels[before] != levels[k]
-                    || structure.get(before).size() != own.length) {
-                starts.add(rank);
-                counts.add(own.length);
-                watchedEnds.add(rank);
-            }
-            if (needed[k]) {
-                watchedEnds.setLast(rank + 1);
-            }
         }
-        starts.add(rankCount);
-        groupStart = starts.toArray();
-        groupWatchedEnd = watchedEnds.toArray();
-        groupMembers = counts.toArray();
         members = all.toArray();
         lowOfJoin = new int[members.length];
         for (int k = 0; k < rankCount; k++) {
             Arrays.fill(lowOfJoin, memberStart[k], memberStart[k + 1], k);
         }
         pairStart = new int[rankCount + 1];
-        int[] ofRank = new int[rankCount + 1];
-        int[] ofJoin = new int[members.length + 1];
+        int[] ofRank = new int[rankCount + 2];
+        int[] ofJoin = new int[members.length + 2];
         IntList pairJoins = new IntList();
         for (int k = 0; k < rankCount; k++) {
             for (int i = memberStart[k]; i < memberStart[k + 1]; i++) {
                 ofRank[members[i] + 1]++;
                 for (int j = i + 1; j < memberStart[k + 1]; j++) {
-                    int join = joinSlot(members[i], members[j]) - joinSlots();
+                    int join =
+                            members[j] == rankCount ? members.length : joinSlot(members[i], members[j]) - joinSlots();
                     pairJoins.add(join);
                     ofJoin[join + 1]++;
                 }

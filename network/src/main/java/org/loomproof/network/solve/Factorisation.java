@@ -62,14 +62,16 @@ final class Factorisation {
         }
         int start = scheme.memberStart[k];
         int stop = scheme.memberStart[k + 1];
-        if (stop == start + 1) {
+        if (stop > start + EliminationScheme.FEW) {
+            eliminateOfMany(k, own, ground, fed, touched);
+        } else if (scheme.members[start + 1] == scheme.rankCount) {
             double join = join(start, own);
             double inverse = inverse(k, ground + join, fed);
             share[start] = join * inverse;
             if (pass(start, join * inverse, ground, fed)) {
                 touched.add(scheme.members[start]);
             }
-        } else if (stop == start + 2) {
+        } else {
             double low = join(start, own);
             double high = join(start + 1, own);
             double inverse = inverse(k, ground + low + high, fed);
@@ -83,11 +85,10 @@ final class Factorisation {
             if (pass(start + 1, high * inverse, ground, fed)) {
                 touched.add(scheme.members[start + 1]);
             }
-        } else {
-            eliminateOfMany(k, own, ground, fed, touched);
         }
     }
 
+    /** Of many members nearly all change, so all are touched. */
     private void eliminateOfMany(int k, double[] own, double ground, double fed, RankSet touched) {
         int start = scheme.memberStart[k];
         int stop = scheme.memberStart[k + 1];
@@ -100,14 +101,14 @@ final class Factorisation {
         int pair = scheme.pairStart[k];
         for (int m = start; m < stop; m++) {
             double part = share[m] * inverse;
-            boolean isChanged = pass(m, part, ground, fed);
+            int place = 2 * scheme.rankInbox[m];
+            toRanks[place] = part * ground;
+            toRanks[place + 1] = part * fed;
             for (int other = m + 1; other < stop; other++) {
-                isChanged |= put(toJoins, scheme.joinInbox[pair++], part * share[other]);
+                toJoins[scheme.joinInbox[pair++]] = part * share[other];
             }
             share[m] = part;
-            if (isChanged) {
-                touched.add(scheme.members[m]);
-            }
+            touched.add(scheme.members[m]);
         }
     }
 
@@ -151,9 +152,7 @@ final class Factorisation {
 
     /** Voltage of the ranks that are not watched, once the watched are known. */
     void backSubstituteRest(double[] volts) {
-        for (int group = scheme.groupMembers.length - 1; group >= 0; group--) {
-            backSubstitute(fedVolts, volts, group, scheme.groupWatchedEnd[group], scheme.groupStart[group + 1]);
-        }
+        backSubstitute(fedVolts, volts, 0, scheme.manyStart, scheme.watchedStart);
     }
 
     /** Voltage of the watched ranks only. */
@@ -171,34 +170,23 @@ final class Factorisation {
     }
 
     private void backSubstituteWatched(double[] own, double[] all) {
-        for (int group = scheme.groupMembers.length - 1; group >= 0; group--) {
-            backSubstitute(own, all, group, scheme.groupStart[group], scheme.groupWatchedEnd[group]);
-        }
+        backSubstitute(own, all, scheme.watchedStart, scheme.watchedManyStart, scheme.rankCount);
     }
 
-    /** For ranks first to end of a group, their own and the shares of their members. */
-    private void backSubstitute(double[] own, double[] all, int group, int first, int end) {
+    /** Ranks from the last before {@code end} to {@code first}, below {@code many} of few members each. */
+    private void backSubstitute(double[] own, double[] all, int first, int many, int end) {
         int[] members = scheme.members;
-        int count = scheme.groupMembers[group];
-        int at = scheme.memberStart[first];
-        if (count == 1) {
-            for (int k = first; k < end; k++) {
-                all[k] = own[k] + share[at] * all[members[at]];
-                at++;
+        for (int k = end - 1; k >= many; k--) {
+            double sum = own[k];
+            for (int m = scheme.memberStart[k], stop = scheme.memberStart[k + 1]; m < stop; m++) {
+                sum += share[m] * all[members[m]];
             }
-        } else if (count == 2) {
-            for (int k = first; k < end; k++) {
-                all[k] = own[k] + share[at] * all[members[at]] + share[at + 1] * all[members[at + 1]];
-                at += 2;
-            }
-        } else {
-            for (int k = first; k < end; k++) {
-                double sum = own[k];
-                for (int m = 0; m < count; m++, at++) {
-                    sum += share[at] * all[members[at]];
-                }
-                all[k] = sum;
-            }
+            all[k] = sum;
+        }
+        int at = scheme.memberStart[many];
+        for (int k = many - 1; k >= first; k--) {
+            at -= 2;
+            all[k] = own[k] + share[at] * all[members[at]] + share[at + 1] * all[members[at + 1]];
         }
     }
 }

@@ -17,7 +17,7 @@ final class Firmness {
     /** Whether a tangent may miss its curve by so many amps. */
     boolean allows(Tangents tangents, int k, double missAmps, Trust trust) {
         double size = Math.abs(missAmps);
-        if (size > trust.missAmps + trust.missPart * Math.abs(tangents.touchAmps[k])) {
+        if (size > trust.mostMissAmps(tangents.touchAmps[k])) {
             return false;
         }
         if (eliminations != factorisation.eliminations()) {

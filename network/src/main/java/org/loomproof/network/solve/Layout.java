@@ -56,6 +56,7 @@ final class Layout {
     final Threshold[] thresholds;
 
     final boolean[] isRelay;
+    final boolean[] isEitherPolarity;
     final int[] thresholdPart;
     final int[] thresholdOfPart;
     final int[] thresholdPlus;
@@ -111,7 +112,9 @@ final class Layout {
         thresholds = foundThresholds.toArray(Threshold[]::new);
         thresholdPart = thresholdEnds.stream().mapToInt(t -> t[0]).toArray();
         isRelay = new boolean[thresholds.length];
+        isEitherPolarity = new boolean[thresholds.length];
         for (int t = 0; t < thresholds.length; t++) {
+            isEitherPolarity[t] = thresholds[t].eitherPolarity();
             isRelay[t] = parts.get(thresholdPart[t]) instanceof Relay;
         }
         thresholdPlus = thresholdEnds.stream().mapToInt(t -> rankOfNode[t[1]]).toArray();

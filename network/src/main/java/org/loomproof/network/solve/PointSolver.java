@@ -109,9 +109,16 @@ final class PointSolver {
         return check.holds(volts, options.kirchhoffAmps(), options.kirchhoffPart());
     }
 
+    /** The voltages across the ends of all thresholds, in size where polarity does not count. */
+    void takeDrives(double[] drive) {
+        for (int t = 0; t < drive.length; t++) {
+            drive[t] = thresholdVolts(t);
+        }
+    }
+
     double thresholdVolts(int threshold) {
         double drive = volts[layout.thresholdPlus[threshold]] - volts[layout.thresholdMinus[threshold]];
-        return layout.thresholds[threshold].eitherPolarity() ? Math.abs(drive) : drive;
+        return layout.isEitherPolarity[threshold] ? Math.abs(drive) : drive;
     }
 
     /** The point last found and checked. */

@@ -37,9 +37,6 @@ final class Tangents {
     final Trust rough;
     final Trust usual;
 
-    /** Reach under the usual trust over that under the rough one. */
-    private final double narrower;
-
     private final BranchSums sums;
 
     Tangents(Layout layout, BranchSums sums, SolverOptions options) {
@@ -58,7 +55,6 @@ final class Tangents {
         span = new double[count];
         rough = Trust.rough(count);
         usual = Trust.usual(count, options);
-        narrower = Math.sqrt(usual.missVolts / rough.missVolts);
     }
 
     /** The branch does not count: nothing is looked at whatever its voltage. */
@@ -82,15 +78,13 @@ final class Tangents {
     }
 
     /**
-     * Trusts a tangent about its touching point while the square of the distance is below {@code volts} times the miss
-     * allowed, as for a curve whose slope changes by its own size over half as many volts.
+     * Trusts a tangent about its touching point while what the square of the distance over {@code volts} makes of its slope may be
+     * missed, as for a curve whose slope changes by its own size over half as many volts.
      */
     void trustAbout(int k, double volts) {
         span[k] = volts;
-        double touch = touchVolts[k];
-        double reach = Math.sqrt(volts * rough.missVolts);
-        rough.between(k, touch - reach, touch + reach);
-        usual.between(k, touch - reach * narrower, touch + reach * narrower);
+        rough.about(k, touchVolts[k], Math.sqrt(volts * rough.mostMissVolts(touchAmps[k], siemens[k])));
+        usual.about(k, touchVolts[k], Math.sqrt(volts * usual.mostMissVolts(touchAmps[k], siemens[k])));
     }
 
     /** Trusts a tangent between two voltages, however close it is to be. */

@@ -12,28 +12,26 @@ final class Trust {
     /** By how many volts the misses of all rough tangents together may move any voltage. */
     static final double ROUGH_VOLTS = 0.05;
 
-    private static final double USUAL_MISS_VOLTS = 2e-8;
+    /** What the tangents of answers may miss once they are looked at closely, as a voltage in series with the curve. */
+    static final double USUAL_MISS_VOLTS = 2e-8;
+
     private static final double USUAL_ERROR_VOLTS = 1e-7;
 
     /** Part of what Kirchhoff's law is checked to that one curve may miss; few nodes have more than two curves that move. */
     private static final double PART_OF_CHECK = 1.0 / 3;
 
-    /** The miss that is let pass, as a voltage in series with the curve. */
-    final double missVolts;
-
-    /** By how much the miss of one curve may move any voltage, where {@link Firmness} tells by how much it does. */
+    /** By how much the miss of one curve may move any voltage. */
     final double errorVolts;
 
     /** The miss that is let pass as a current, and that as a part of the curve's own. */
-    final double missAmps;
+    private final double missAmps;
 
-    final double missPart;
+    private final double missPart;
 
     final double[] low;
     final double[] high;
 
-    private Trust(double missVolts, double errorVolts, double missAmps, double missPart, int curves) {
-        this.missVolts = missVolts;
+    private Trust(double errorVolts, double missAmps, double missPart, int curves) {
         this.errorVolts = errorVolts;
         this.missAmps = missAmps;
         this.missPart = missPart;
@@ -45,18 +43,30 @@ final class Trust {
 
     /** Close enough to tell on which side of a threshold a drive is, unless it is within {@link #ROUGH_VOLTS} of it. */
     static Trust rough(int curves) {
-        double each = ROUGH_VOLTS / Math.max(curves, 10);
-        return new Trust(each, each, Double.POSITIVE_INFINITY, 0, curves);
+        return new Trust(ROUGH_VOLTS / Math.max(curves, 10), Double.POSITIVE_INFINITY, 0, curves);
     }
 
     /** As answers are given, which must also pass the check of Kirchhoff's law. */
     static Trust usual(int curves, SolverOptions options) {
         return new Trust(
-                USUAL_MISS_VOLTS,
                 USUAL_ERROR_VOLTS,
                 PART_OF_CHECK * options.kirchhoffAmps(),
                 PART_OF_CHECK * options.kirchhoffPart(),
                 curves);
+    }
+
+    /** The miss that is let pass as a current where the tangent touches its curve at so many amps. */
+    double mostMissAmps(double touchAmps) {
+        return missAmps + missPart * Math.abs(touchAmps);
+    }
+
+    /** The miss that is let pass, as a voltage in series with a curve of this slope. */
+    double mostMissVolts(double touchAmps, double siemens) {
+        return Math.min(errorVolts, mostMissAmps(touchAmps) / siemens);
+    }
+
+    void about(int curve, double volts, double reachVolts) {
+        between(curve, volts - reachVolts, volts + reachVolts);
     }
 
     void between(int curve, double lowVolts, double highVolts) {
