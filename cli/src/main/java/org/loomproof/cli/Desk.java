@@ -3,11 +3,13 @@ package org.loomproof.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.loomproof.cli.report.FaultReport;
 import org.loomproof.cli.report.JobReport;
 import org.loomproof.cli.report.ProblemReport;
 import org.loomproof.cli.report.ReadingsReport;
+import org.loomproof.cli.report.WireReport;
 import org.loomproof.shop.job.Answer;
 import org.loomproof.shop.job.CarReadings;
 import org.loomproof.shop.job.FaultsJson;
@@ -16,6 +18,10 @@ import org.loomproof.shop.job.JobRun;
 import org.loomproof.shop.job.ReadingsJson;
 import org.loomproof.shop.job.ResultJson;
 import org.loomproof.shop.job.TriedFaults;
+import org.loomproof.shop.meter.FindingJson;
+import org.loomproof.shop.meter.MeterRun;
+import org.loomproof.workshop.meter.advice.Costs;
+import org.loomproof.workshop.meter.finding.WireFinding;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.words.Messages;
@@ -103,6 +109,22 @@ final class Desk {
                     out.print(new ReadingsJson(messages).of(car));
                 } else {
                     new ReadingsReport(messages).lines(car).forEach(out::println);
+                }
+                out.flush();
+                yield 0;
+            }
+        };
+    }
+
+    /** Shows what each wire of a file of readings is, and gives the exit code. */
+    int identify(Path readings, Optional<Path> sheet, Costs costs, boolean json) {
+        return switch (new MeterRun().identify(readings, sheet, costs)) {
+            case Checked.Bad<List<WireFinding>>(var problems) -> problems(problems, json);
+            case Checked.Good<List<WireFinding>>(var findings) -> {
+                if (json) {
+                    out.print(new FindingJson(messages).of(findings, costs));
+                } else {
+                    new WireReport(messages).lines(findings, costs).forEach(out::println);
                 }
                 out.flush();
                 yield 0;

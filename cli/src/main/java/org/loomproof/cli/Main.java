@@ -33,6 +33,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new BlankCommand(messages))
                 .addSubcommand(new ReadSheetCommand(messages))
                 .addSubcommand(new ReadKitCommand(messages))
+                .addSubcommand(new IdentifyCommand(messages))
                 .addSubcommand(new HelpCommand())
                 .setResourceBundle(new CommandWords(messages))
                 .setCaseInsensitiveEnumValuesAllowed(true)

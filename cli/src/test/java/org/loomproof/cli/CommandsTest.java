@@ -168,6 +168,45 @@ class CommandsTest {
                 .isNotEmpty();
     }
 
+    @Test
+    void wiresAreIdentifiedFromReadingsWithAndWithoutASheet() throws IOException {
+        Path readings = Files.writeString(folder.resolve("readings.csv"), """
+                wire;step;value;unit;meter
+                battery;key off;12,6;V
+                battery;key on;12,3;V
+                battery;cranking;10,3;V;min/max
+                ignition;key off;0,0;V
+                ignition;key acc;0,01;V
+                ignition;key on;12,2;V
+                ignition;cranking;10,2;V;min/max
+                """);
+        assertThat(run("identify", "--readings", readings.toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(out.toString().lines())
+                .allSatisfy(line ->
+                        assertThat(line.codePointCount(0, line.length())).isLessThanOrEqualTo(80));
+        assertThat(out.toString()).contains("ignition: a true ignition", "connect", "cut", "because");
+
+        String sheet = HATCHBACK.resolve("sheet.yaml").toString();
+        assertThat(run("identify", "--readings", readings.toString(), "--sheet", sheet, "--json"))
+                .as(err.toString())
+                .isZero();
+        assertThat(schema("identify").validate(out.toString(), InputFormat.JSON))
+                .isEmpty();
+        assertThat(schema("identify").validate(out.toString().replace("\"allowed\"", "\"may\""), InputFormat.JSON))
+                .isNotEmpty();
+        JsonNode wire = new ObjectMapper().readTree(out.toString()).get("wires").get(0);
+        assertThat(wire.get("entry").asText()).isEqualTo("ignition");
+        assertThat(wire.get("best").asText()).isEqualTo("ignition");
+
+        Path unread = Files.writeString(folder.resolve("odd.csv"), "wire,step,value,unit\na,key up,12,V\nb,on,x,V\n");
+        assertThat(run("identify", "--readings", unread.toString())).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("odd.csv:2", "odd.csv:3");
+        assertThat(run("identify", "--readings", readings.toString(), "--wrong-tap", "0.5"))
+                .isEqualTo(ExitCode.BAD_INPUT);
+    }
+
     private static Schema schema(String name) throws IOException {
         return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(Files.readString(Path.of("..", "docs", "schemas", name + ".schema.json")), InputFormat.JSON);

@@ -28,7 +28,17 @@ public final class Messages {
 
     /** The rooms of the English text, in reading order. */
     public static final List<String> ROOMS = List.of(
-            "problem", "brief", "plan", "proof", "fault", "readings", "papers", "intake", "terminal", "command");
+            "problem",
+            "brief",
+            "plan",
+            "proof",
+            "fault",
+            "readings",
+            "papers",
+            "intake",
+            "terminal",
+            "command",
+            "meter");
 
     private final Locale locale;
     private final Map<String, String> patterns;

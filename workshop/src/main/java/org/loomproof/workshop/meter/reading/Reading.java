@@ -37,6 +37,16 @@ public record Reading(
         return new Reading(at, wire, step, measured, shown, volts, meter, place, colour, note);
     }
 
+    /** False for a line that was planned and not done. */
+    public boolean isTaken() {
+        return !(shown instanceof Shown.NotTaken);
+    }
+
+    /** True where the meter stood, in volts of the direct range. */
+    public boolean isSteadyVolts() {
+        return measured == Measured.VOLTS && shown instanceof Shown.Steady;
+    }
+
     /** True for a line of the battery itself. */
     public boolean isOfBattery() {
         return wire.equalsIgnoreCase(BATTERY);

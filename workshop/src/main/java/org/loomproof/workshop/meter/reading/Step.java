@@ -112,6 +112,11 @@ public record Step(
         return new Step(key, worked, named, afterSeconds, asleep, Aid.BATTERY_OFF, OptionalDouble.empty());
     }
 
+    /** What the car did, without what the sheet calls it and how long it took: steps that read alike are alike. */
+    public Step plain() {
+        return new Step(key, worked, "", OptionalDouble.empty(), asleep, aid, resistorOhms);
+    }
+
     /** The step as it is written in a file: {@code key on}, {@code opened door + asleep}. */
     public String word() {
         List<String> parts = new ArrayList<>();

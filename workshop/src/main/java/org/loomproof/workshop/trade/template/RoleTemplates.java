@@ -16,7 +16,7 @@ import java.util.Set;
 /** The usual paths by role, from {@code role-templates.yaml}. */
 public final class RoleTemplates {
     private static final String FILE = "role-templates.yaml";
-    private static final List<RoleTemplate> ALL = read();
+    private static final List<RoleTemplate> ALL = read(RoleTemplates.class, FILE);
 
     private RoleTemplates() {}
 
@@ -34,10 +34,11 @@ public final class RoleTemplates {
                 .findFirst();
     }
 
-    private static List<RoleTemplate> read() {
-        try (InputStream in = RoleTemplates.class.getResourceAsStream(FILE)) {
+    /** Templates from another data file of the same format, beside a class. */
+    public static List<RoleTemplate> read(Class<?> beside, String file) {
+        try (InputStream in = beside.getResourceAsStream(file)) {
             if (in == null) {
-                throw new IllegalStateException("data file " + FILE + " is missing");
+                throw new IllegalStateException("data file " + file + " is missing");
             }
             List<RoleTemplate> templates = new ArrayList<>();
             Map<String, String> sections = new LinkedHashMap<>();
@@ -53,7 +54,7 @@ public final class RoleTemplates {
             addTemplate(sections, templates);
             return List.copyOf(templates);
         } catch (IOException e) {
-            throw new UncheckedIOException("data file " + FILE + " cannot be read", e);
+            throw new UncheckedIOException("data file " + file + " cannot be read", e);
         }
     }
 

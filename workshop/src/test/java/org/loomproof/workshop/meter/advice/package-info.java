@@ -1,0 +1,5 @@
+/** What to measure next. */
+@NullMarked
+package org.loomproof.workshop.meter.advice;
+
+import org.jspecify.annotations.NullMarked;
