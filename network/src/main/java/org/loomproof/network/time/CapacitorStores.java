@@ -17,8 +17,8 @@ final class CapacitorStores extends StoreKind {
 
     private double siemensSeconds = Double.NaN;
 
-    CapacitorStores(CompanionSolver solver, List<Integer> branches) {
-        super(solver, branches, FLOOR_VOLTS);
+    CapacitorStores(CompanionSolver solver, Method method, List<Integer> branches) {
+        super(solver, method, branches, FLOOR_VOLTS);
         farads = new double[count];
         seriesOhms = new double[count];
         siemens = new double[count];

@@ -17,8 +17,8 @@ final class CoilStores extends StoreKind {
     private final double[] builtOhms;
     private final double[] ohms;
 
-    CoilStores(CompanionSolver solver, List<Integer> branches) {
-        super(solver, branches, FLOOR_AMPS);
+    CoilStores(CompanionSolver solver, Method method, List<Integer> branches) {
+        super(solver, method, branches, FLOOR_AMPS);
         henries = new double[count];
         builtOhms = new double[count];
         for (int k = 0; k < count; k++) {

@@ -10,6 +10,7 @@ import org.loomproof.network.solve.CompanionSolver;
 /** The energy of every branch over a run, added up with the weights of the method. */
 final class Energies {
     private final CompanionSolver layout;
+    private final Method method;
 
     /** What went into each branch, and what was lost in the resistance inside those that store. */
     private final double[] joules;
@@ -17,31 +18,33 @@ final class Energies {
     private final double[] lost;
     private double turnedOver;
 
-    Energies(CompanionSolver layout, List<Trace.Sample> samples) {
+    Energies(CompanionSolver layout, Method method, List<Trace.Sample> samples) {
+        this.method = method;
         this.layout = layout;
         joules = new double[layout.branchCount()];
         lost = new double[layout.branchCount()];
-        for (int k = 0; k + 2 < samples.size(); k++) {
-            if (samples.get(k + 1).kind() == Trace.Kind.INNER) {
-                add(samples.get(k), samples.get(k + 1), samples.get(k + 2));
+        for (int k = 0; k + 1 < samples.size(); k++) {
+            if (samples.get(k).kind() != Trace.Kind.INNER && samples.get(k + 1).kind() == Trace.Kind.INNER) {
+                add(samples.subList(k, k + method.kept.length));
             }
         }
     }
 
-    private void add(Trace.Sample start, Trace.Sample inner, Trace.Sample end) {
-        double ofEnds = (end.seconds() - start.seconds()) * Step.WEIGHT_START;
-        double ofLast = (end.seconds() - start.seconds()) * Step.WEIGHT_END;
+    private void add(List<Trace.Sample> step) {
+        double seconds = step.getLast().seconds() - step.getFirst().seconds();
         for (int b = 0; b < joules.length; b++) {
-            double first = start.amps(b);
-            double middle = inner.amps(b);
-            double last = end.amps(b);
-            double taken =
-                    ofEnds * (volts(b, start) * first + volts(b, inner) * middle) + ofLast * volts(b, end) * last;
-            joules[b] += taken;
+            double taken = 0;
+            double squares = 0;
+            for (int k = 0; k < step.size(); k++) {
+                double amps = step.get(k).amps(b);
+                taken += method.weight(k) * volts(b, step.get(k)) * amps;
+                squares += method.weight(k) * amps * amps;
+            }
+            joules[b] += seconds * taken;
             double ohms = ohms(layout.term(b));
             if (ohms > 0) {
-                lost[b] += ohms * (ofEnds * (first * first + middle * middle) + ofLast * last * last);
-                turnedOver += Math.abs(taken);
+                lost[b] += seconds * ohms * squares;
+                turnedOver += Math.abs(seconds * taken);
             }
         }
     }

@@ -22,8 +22,8 @@ final class FilamentStores extends StoreKind {
     private final double[] siemens;
     private final double[] amps;
 
-    FilamentStores(CompanionSolver solver, List<Integer> branches) {
-        super(solver, branches, 1);
+    FilamentStores(CompanionSolver solver, Method method, List<Integer> branches) {
+        super(solver, method, branches, 1);
         heat = branches.stream()
                 .map(b -> FilamentHeat.of((Lamp) solver.network().parts().get(solver.partOf(b))))
                 .toArray(FilamentHeat[]::new);

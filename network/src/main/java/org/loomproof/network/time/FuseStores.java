@@ -21,8 +21,8 @@ final class FuseStores extends StoreKind {
     private final List<PartId> opened = new ArrayList<>();
 
     /** The fuses of these branches, all of which have a band. */
-    FuseStores(CompanionSolver solver, List<Integer> branches, Edge edge) {
-        super(solver, branches, 1);
+    FuseStores(CompanionSolver solver, Method method, List<Integer> branches, Edge edge) {
+        super(solver, method, branches, 1);
         this.edge = edge;
         fuses = new Fuse[count];
         bands = new TimeCurrentBand[count];

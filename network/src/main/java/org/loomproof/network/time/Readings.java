@@ -7,8 +7,11 @@ import org.loomproof.network.part.LogicLevel;
 import org.loomproof.network.part.Part;
 import org.loomproof.network.solve.CompanionSolver;
 
-/** Notes when a logic input comes to read another level; within a step the time is taken from a straight line. */
+/** Notes when a logic input comes to read another level, along the curve of each step. */
 final class Readings {
+    /** A step is looked at in so many pieces, each taken to be straight. */
+    private static final int PIECES = 16;
+
     private static final class Watched {
         final LogicInput input;
         final int plus;
@@ -27,11 +30,15 @@ final class Readings {
     }
 
     private final CompanionSolver solver;
+    private final Method method;
     private final List<TimeEvent> events;
+    private final double[] keptVolts;
     private final List<Watched> inputs = new ArrayList<>();
 
-    Readings(CompanionSolver solver, List<TimeEvent> events) {
+    Readings(CompanionSolver solver, Method method, List<TimeEvent> events) {
         this.solver = solver;
+        this.method = method;
+        keptVolts = new double[method.kept.length];
         this.events = events;
         for (Part part : solver.network().parts()) {
             if (part instanceof LogicInput input) {
@@ -52,16 +59,31 @@ final class Readings {
         }
     }
 
-    /** Reads all inputs over a step. */
-    void follow(double from, double to, double[] innerVolts) {
-        double inner = from + Step.INNER * (to - from);
+    /** Reads all inputs over a step, with the voltages of its stages but the last. */
+    void follow(double from, double to, double[][] stageVolts) {
         for (Watched each : inputs) {
-            double middle = each.volts(innerVolts);
-            double last = each.volts(solver.volts());
-            between(each, from, each.volts, inner, middle);
-            between(each, inner, middle, to, last);
-            each.volts = last;
+            boolean isSteady = true;
+            LogicLevel level = each.input.level(each.volts);
+            for (int k = 0; k < keptVolts.length; k++) {
+                int stage = method.kept[k];
+                keptVolts[k] = each.volts(stage == method.last() ? solver.volts() : stageVolts[stage]);
+                isSteady &= each.input.level(keptVolts[k]) == level;
+            }
+            for (int piece = 1; piece <= PIECES && !isSteady; piece++) {
+                double before = (piece - 1.0) / PIECES;
+                double after = (double) piece / PIECES;
+                between(each, from + before * (to - from), voltsAt(before), from + after * (to - from), voltsAt(after));
+            }
+            each.volts = keptVolts[keptVolts.length - 1];
         }
+    }
+
+    private double voltsAt(double part) {
+        double sum = 0;
+        for (int k = 0; k < keptVolts.length; k++) {
+            sum += method.weightAt(k, part) * keptVolts[k];
+        }
+        return sum;
     }
 
     private void between(Watched each, double from, double fromVolts, double to, double toVolts) {

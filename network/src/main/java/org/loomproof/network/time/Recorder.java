@@ -6,28 +6,28 @@ import java.util.Set;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.solve.CompanionSolver;
 
-/** Keeps every step's three points. */
+/** Keeps the stages of every step. */
 final class Recorder {
     private final CompanionSolver solver;
+    private final Method method;
     private final List<Trace.Sample> samples = new ArrayList<>();
     private final List<TimeEvent> events = new ArrayList<>();
     private final Moving moving;
     private Steady steady;
 
-    /** Voltages and moving currents at the inner point of the last step tried. */
-    private final double[] innerVolts;
+    /** Moving currents at each stage of the last step tried. */
+    private final double[][] stageAmps;
 
-    private final double[] innerAmps;
     private double storedAtStart;
     private Set<PartId> passedAtStart = Set.of();
     private double cutJoules;
 
-    Recorder(CompanionSolver solver) {
+    Recorder(CompanionSolver solver, Method method) {
         this.solver = solver;
+        this.method = method;
         moving = new Moving(solver);
         steady = new Steady(moving);
-        innerVolts = new double[solver.rankCount()];
-        innerAmps = new double[moving.count()];
+        stageAmps = new double[method.last()][moving.count()];
     }
 
     List<TimeEvent> events() {
@@ -52,20 +52,19 @@ final class Recorder {
         keep(seconds, Trace.Kind.START);
     }
 
-    /** Takes note of the present solution as the inner point of a step that may come to be taken. */
-    void inner() {
-        System.arraycopy(solver.volts(), 0, innerVolts, 0, innerVolts.length);
-        moving.takeAmps(innerAmps);
+    /** Takes note of the present solution as a stage of a step that may come to be taken. */
+    void stage(int stage) {
+        moving.takeAmps(stageAmps[stage]);
     }
 
-    double[] innerVolts() {
-        return innerVolts;
-    }
-
-    /** A step taken, the last one tried. */
-    void step(double from, double to) {
-        double inner = from + Step.INNER * (to - from);
-        samples.add(new Trace.Sample(inner, Trace.Kind.INNER, innerVolts.clone(), innerAmps.clone(), steady));
+    /** A step taken, the last one tried, with the voltages of its stages. */
+    void step(double from, double to, double[][] stageVolts) {
+        for (int k = 1; k + 1 < method.kept.length; k++) {
+            int stage = method.kept[k];
+            double at = from + method.at[stage] * (to - from);
+            samples.add(new Trace.Sample(
+                    at, Trace.Kind.INNER, stageVolts[stage].clone(), stageAmps[stage].clone(), steady));
+        }
         keep(to, Trace.Kind.END);
     }
 
@@ -76,6 +75,6 @@ final class Recorder {
     }
 
     Trace trace(double storedAtEnd) {
-        return new Trace(solver, samples, events, storedAtEnd - storedAtStart, cutJoules, passedAtStart);
+        return new Trace(solver, method, samples, events, storedAtEnd - storedAtStart, cutJoules, passedAtStart);
     }
 }

@@ -1,51 +1,24 @@
 package org.loomproof.network.time;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.loomproof.network.solve.CompanionSolver;
 
 /**
- * One step in time by the trapezoidal rule to an inner point and the second backward difference from there (TR-BDF2; Bank,
- * Coughran, Fichtner, Grosse, Rose and Smith, 1985; Hosea and Shampine, 1996). With c = 2 - sqrt 2 and d = c / 2:
+ * One step in time by the {@link Method}: stage after stage asks y = start + d f(y) of every store, with d the same for all stages of
+ * a step, so companions change from step to step only with its length. {@link #freeze} is the same with d zero: the instant after a
+ * jump, with all stores as they were, which gives the rates to begin again from.
  *
- * <pre>
- * inner:  y(t + c h) = y + d h f + d h f(t + c h)
- * end:    y(t + h)   = y(t + c h) / (c (2 - c)) - y (1 - c)^2 / (c (2 - c)) + d h f(t + h)
- * error:  2 k h (f / c - f(t + c h) / (c (1 - c)) + f(t + h) / (1 - c)),  k = (-3 c^2 + 4 c - 2) / (12 (2 - c))
- * </pre>
- *
- * Voltages that follow from the stores at once, such as that of a coil whose clamp stops conducting, have no error of this
- * kind. For them the step is bounded by how far the inner point lies off the straight line from start to end.
- *
- * <p>Second order, and damps stiff parts to nothing. Both stages ask the same of the equations, y = start + d h f(y), so
- * companions change from step to step only with h. {@link #freeze} is the same with h zero: the instant after a jump, with
- * all stores as they were, which gives the rates to begin again from.
+ * <p>Voltages that follow from the stores at once, such as that of a coil whose clamp stops conducting, have no error of their
+ * own. For them the step is bounded by how far its stages bend away from a cubic.
  */
 final class Step {
-    private static final double C = 2 - Math.sqrt(2);
-
-    /** Part of the step at which the inner point lies. */
-    static final double INNER = C;
-
-    private static final double D = C / 2;
-    private static final double FROM_INNER = 1 / (C * (2 - C));
-    private static final double FROM_START = -(1 - C) * (1 - C) / (C * (2 - C));
-    private static final double K = 2 * (-3 * C * C + 4 * C - 2) / (12 * (2 - C));
-
-    /** Integral over a step from its three points: sqrt 2 / 4, the same, and d. */
-    static final double WEIGHT_START = Math.sqrt(2) / 4;
-
-    static final double WEIGHT_END = D;
-
-    /** How far off the line a voltage may lie, as a part of its largest so far, at tolerance t: t^(2/3) times this. */
-    private static final double BEND_PART = 1;
-
     private static final double BEND_FLOOR_VOLTS = 0.5;
-
-    private static final double FIRST_PART = 2;
 
     /** Filaments and their networks agree after one or two turns. */
     private static final int MOST_TURNS = 30;
 
+    private final Method method;
     private final CompanionSolver solver;
     private final Sources sources;
     private final Margins margins;
@@ -53,34 +26,41 @@ final class Step {
     private final double tolerance;
 
     private final Recorder recorder;
-    private final double[] startVolts;
+
+    /** Voltages at each stage but the last. */
+    private final double[][] stageVolts;
+
+    private final double[] stageMargins;
+    private final double[] endSlopes;
     private final double[] largestVolts;
 
     /** Of each voltage at the end of the last step. */
     private final double[] slopes;
 
-    private final double[] guess;
     private final double bendAllowed;
-    private double innerMargin;
-    private double endMargin;
 
     Step(
+            Method method,
             CompanionSolver solver,
             Sources sources,
             Margins margins,
             Recorder recorder,
             StoreKind[] stores,
             double tolerance) {
+        this.method = method;
         this.solver = solver;
         this.sources = sources;
         this.margins = margins;
         this.recorder = recorder;
         this.stores = stores;
         this.tolerance = tolerance;
-        bendAllowed = BEND_PART * Math.cbrt(tolerance * tolerance);
-        startVolts = new double[solver.rankCount()];
+        bendAllowed = method.bendPart * Math.pow(tolerance, (double) method.order / method.errorPower());
+        stageMargins = new double[method.stages()];
+        endSlopes = IntStream.range(0, method.kept.length)
+                .mapToDouble(method::endSlope)
+                .toArray();
+        stageVolts = new double[method.last()][solver.rankCount()];
         slopes = new double[solver.rankCount()];
-        guess = new double[solver.rankCount()];
         largestVolts = new double[solver.rankCount()];
         Arrays.fill(largestVolts, BEND_FLOOR_VOLTS);
     }
@@ -103,43 +83,50 @@ final class Step {
             kind.frozen();
         }
         Arrays.fill(slopes, 0);
+        stageMargins[0] = margins.least();
         start();
         return true;
     }
 
-    /** Along straight lines from voltages at their slopes, volts a second. */
-    private void guess(double[] volts, double[] slopes, double seconds) {
-        for (int k = 0; k < guess.length; k++) {
-            guess[k] = volts[k] + seconds * slopes[k];
+    /** Begins a stage at voltages thought to come near it. */
+    private void guess(int stage, double seconds) {
+        double[] volts = solver.volts();
+        double[] weights = method.guess[stage];
+        if (stage == 1) {
+            for (int k = 0; k < volts.length; k++) {
+                volts[k] = stageVolts[0][k] + method.at[1] * seconds * slopes[k];
+            }
+        } else {
+            for (int k = 0; k < volts.length; k++) {
+                double sum = 0;
+                for (int before = 0; before < stage; before++) {
+                    sum += weights[before] * stageVolts[before][k];
+                }
+                volts[k] = sum;
+            }
         }
-        solver.guess(guess);
-    }
-
-    /** Along the line from the beginning through the inner point. */
-    private void guessEnd() {
-        double[] innerVolts = recorder.innerVolts();
-        for (int k = 0; k < guess.length; k++) {
-            guess[k] = startVolts[k] + (innerVolts[k] - startVolts[k]) / C;
-        }
-        solver.guess(guess);
+        solver.guess(volts);
     }
 
     private void start() {
         double[] volts = solver.volts();
+        double[] startVolts = stageVolts[0];
         for (int k = 0; k < startVolts.length; k++) {
             startVolts[k] = volts[k];
             largestVolts[k] = Math.max(largestVolts[k], Math.abs(volts[k]));
         }
     }
 
-    /** How far the inner point's voltages lie off the straight line, as a part of what is allowed. */
+    /** How far the stages' voltages bend away from a cubic, as a part of what is allowed. */
     private double bend() {
         double[] volts = solver.volts();
-        double[] innerVolts = recorder.innerVolts();
         double worst = 0;
-        for (int k = 0; k < startVolts.length; k++) {
-            double off = Math.abs(innerVolts[k] - ((1 - C) * startVolts[k] + C * volts[k]));
-            worst = Math.max(worst, off / Math.max(largestVolts[k], Math.abs(volts[k])));
+        for (int k = 0; k < volts.length; k++) {
+            double off = method.bend[method.last()] * volts[k];
+            for (int stage = 0; stage < method.last(); stage++) {
+                off += method.bend[stage] * stageVolts[stage][k];
+            }
+            worst = Math.max(worst, Math.abs(off) / Math.max(largestVolts[k], Math.abs(volts[k])));
         }
         return worst / bendAllowed;
     }
@@ -150,33 +137,26 @@ final class Step {
      * @return NaN when no voltages were found
      */
     double attempt(double from, double seconds) {
-        double d = D * seconds;
-        sources.follow(solver, from + C * seconds);
-        guess(startVolts, slopes, C * seconds);
+        for (int stage = 1; stage < method.stages(); stage++) {
+            sources.follow(solver, from + method.at[stage] * seconds);
+            guess(stage, seconds);
+            for (StoreKind kind : stores) {
+                kind.toStage(stage, seconds);
+            }
+            boolean last = stage == method.last();
+            if (!turn(method.diagonal * seconds, last)) {
+                return Double.NaN;
+            }
+            stageMargins[stage] = margins.least();
+            if (!last) {
+                System.arraycopy(solver.volts(), 0, stageVolts[stage], 0, slopes.length);
+                recorder.stage(stage);
+            }
+        }
+        // It grows with one power of the step less than the stores' error.
+        double worst = Math.pow(bend(), (double) method.errorPower() / method.order);
         for (StoreKind kind : stores) {
-            kind.toInner(d);
-        }
-        if (!turn(d, false)) {
-            return Double.NaN;
-        }
-        innerMargin = margins.least();
-        recorder.inner();
-        sources.follow(solver, from + seconds);
-        guessEnd();
-        for (StoreKind kind : stores) {
-            kind.toEnd(d, FROM_INNER, FROM_START);
-        }
-        if (!turn(d, true)) {
-            return Double.NaN;
-        }
-        endMargin = margins.least();
-        // It grows as the square of the step, the stores' error as the cube.
-        double bend = bend();
-        double worst = bend * Math.sqrt(bend);
-        double k = K * seconds;
-        for (StoreKind kind : stores) {
-            double error = kind.worstError(k / C, -k / (C * (1 - C)), k / (1 - C));
-            worst = Math.max(worst, error / tolerance);
+            worst = Math.max(worst, kind.worstError(seconds) / tolerance);
         }
         return worst;
     }
@@ -198,36 +178,42 @@ final class Step {
         return false;
     }
 
-    /** The least margin at the inner point, then at the end, of the last step tried. */
-    double innerMargin() {
-        return innerMargin;
+    /** The least margin at each stage of the last step tried. */
+    double[] stageMargins() {
+        return stageMargins;
     }
 
     double endMargin() {
-        return endMargin;
+        return stageMargins[method.last()];
+    }
+
+    /** Voltages at each stage of the last step tried but its last. */
+    double[][] stageVolts() {
+        return stageVolts;
     }
 
     void take(double seconds) {
-        double[] innerVolts = recorder.innerVolts();
         double[] volts = solver.volts();
         for (int k = 0; k < slopes.length; k++) {
-            slopes[k] = (volts[k] - innerVolts[k]) / ((1 - C) * seconds);
+            double slope = endSlopes[method.kept.length - 1] * volts[k];
+            for (int kept = 0; kept + 1 < method.kept.length; kept++) {
+                slope += endSlopes[kept] * stageVolts[method.kept[kept]][k];
+            }
+            slopes[k] = slope / seconds;
         }
         for (StoreKind kind : stores) {
             kind.take();
         }
+        stageMargins[0] = endMargin();
         start();
     }
 
-    /**
-     * A first step after a jump. In an exponential of time constant T a step h is out by about 0.04 (h / T)^3; of that the
-     * tolerance allows {@code FIRST_PART} cubed.
-     */
+    /** A first step after a jump, from how fast the fastest store moves. */
     double firstSeconds() {
         double least = Double.POSITIVE_INFINITY;
         for (StoreKind kind : stores) {
             least = Math.min(least, kind.leastSeconds());
         }
-        return FIRST_PART * Math.cbrt(tolerance) * least;
+        return method.firstPart * Math.pow(tolerance, 1.0 / method.errorPower()) * least;
     }
 }

@@ -11,25 +11,23 @@ import org.loomproof.network.solve.CompanionSolver;
  */
 abstract sealed class StoreKind permits CoilStores, CapacitorStores, FilamentStores, FuseStores {
     final CompanionSolver solver;
+    private final Method method;
     final int count;
     final int[] branch;
 
     /** Whether each branch is there at all as things are switched. */
     final boolean[] counts;
 
-    /** y and f where the step begins, at its inner point and at its end. */
+    /** y where the step begins. */
     final double[] value;
 
-    final double[] rate;
-    final double[] innerValue;
-    final double[] innerRate;
-    final double[] endValue;
-    final double[] endRate;
+    /** f at each stage, of which the first is where the step begins. */
+    private final double[][] rates;
 
-    /** What the present stage starts from, and where it writes what it finds. */
+    /** What the present stage starts from, and the y and f it finds. */
     final double[] start;
 
-    double[] found;
+    final double[] found;
     double[] foundRate;
 
     private final int[] from;
@@ -38,24 +36,21 @@ abstract sealed class StoreKind permits CoilStores, CapacitorStores, FilamentSto
     /** The largest size each y has had, at least a floor: what errors are measured by. */
     private final double[] scale;
 
-    StoreKind(CompanionSolver solver, List<Integer> branches, double floor) {
+    StoreKind(CompanionSolver solver, Method method, List<Integer> branches, double floor) {
         this.solver = solver;
+        this.method = method;
         count = branches.size();
         branch = branches.stream().mapToInt(Integer::intValue).toArray();
         from = Arrays.stream(branch).map(solver::rankFrom).toArray();
         to = Arrays.stream(branch).map(solver::rankTo).toArray();
         counts = new boolean[count];
         value = new double[count];
-        rate = new double[count];
-        innerValue = new double[count];
-        innerRate = new double[count];
-        endValue = new double[count];
-        endRate = new double[count];
+        rates = new double[method.stages()][count];
+        found = new double[count];
+        foundRate = rates[0];
         start = new double[count];
         scale = new double[count];
         Arrays.fill(scale, floor);
-        found = endValue;
-        foundRate = endRate;
     }
 
     /** Takes over what is switched how. */
@@ -68,7 +63,6 @@ abstract sealed class StoreKind permits CoilStores, CapacitorStores, FilamentSto
     /** Begins a run at this value. */
     final void begin(int k, double first) {
         value[k] = first;
-        rate[k] = 0;
         scale[k] = Math.max(scale[k], Math.abs(first));
     }
 
@@ -80,8 +74,7 @@ abstract sealed class StoreKind permits CoilStores, CapacitorStores, FilamentSto
 
     /** Freezes every y: see {@link #frozen}. */
     final void freeze() {
-        found = endValue;
-        foundRate = endRate;
+        foundRate = rates[0];
         System.arraycopy(value, 0, start, 0, count);
         stand(0);
     }
@@ -93,28 +86,22 @@ abstract sealed class StoreKind permits CoilStores, CapacitorStores, FilamentSto
             if (!counts[k]) {
                 value[k] = found[k];
             }
-            rate[k] = foundRate[k];
         }
     }
 
-    /** Begins the stage to the inner point. */
-    final void toInner(double seconds) {
-        found = innerValue;
-        foundRate = innerRate;
-        for (int k = 0; k < count; k++) {
-            start[k] = value[k] + seconds * rate[k];
+    /** Begins a stage of a step of so many seconds. */
+    final void toStage(int stage, double seconds) {
+        foundRate = rates[stage];
+        System.arraycopy(value, 0, start, 0, count);
+        double[] shares = method.shares[stage];
+        for (int before = 0; before < stage; before++) {
+            double[] rate = rates[before];
+            double share = seconds * shares[before];
+            for (int k = 0; k < count; k++) {
+                start[k] += share * rate[k];
+            }
         }
-        stand(seconds);
-    }
-
-    /** Begins the stage to the end, from so much of the inner point's values and so much of the beginning's. */
-    final void toEnd(double seconds, double ofInner, double ofBeginning) {
-        found = endValue;
-        foundRate = endRate;
-        for (int k = 0; k < count; k++) {
-            start[k] = ofInner * innerValue[k] + ofBeginning * value[k];
-        }
-        stand(seconds);
+        stand(seconds * method.diagonal);
     }
 
     /** Puts the companions in the branches' places. */
@@ -127,12 +114,15 @@ abstract sealed class StoreKind permits CoilStores, CapacitorStores, FilamentSto
      */
     abstract boolean read(double seconds);
 
-    /** The largest of the sums of the three rates, weighted so, each as a part of the size of its y. */
-    final double worstError(double ofBeginning, double ofInner, double ofEnd) {
+    /** The largest error of a step of so many seconds, each as a part of the size of its y. */
+    final double worstError(double seconds) {
         double worst = 0;
         for (int k = 0; k < count; k++) {
-            double error = ofBeginning * rate[k] + ofInner * innerRate[k] + ofEnd * endRate[k];
-            worst = Math.max(worst, Math.abs(error) / Math.max(scale[k], Math.abs(endValue[k])));
+            double error = 0;
+            for (int stage = 0; stage < rates.length; stage++) {
+                error += method.error[stage] * rates[stage][k];
+            }
+            worst = Math.max(worst, Math.abs(seconds * error) / Math.max(scale[k], Math.abs(found[k])));
         }
         return worst;
     }
@@ -140,17 +130,19 @@ abstract sealed class StoreKind permits CoilStores, CapacitorStores, FilamentSto
     /** The step is taken: its end is where the next begins. */
     final void take() {
         for (int k = 0; k < count; k++) {
-            value[k] = endValue[k];
-            rate[k] = endRate[k];
+            value[k] = found[k];
             scale[k] = Math.max(scale[k], Math.abs(value[k]));
         }
+        double[] first = rates[0];
+        rates[0] = rates[method.last()];
+        rates[method.last()] = first;
     }
 
     /** The least time in which some y would move by its own size. */
     final double leastSeconds() {
         double least = Double.POSITIVE_INFINITY;
         for (int k = 0; k < count; k++) {
-            least = Math.min(least, scale[k] / Math.abs(rate[k]));
+            least = Math.min(least, scale[k] / Math.abs(rates[0][k]));
         }
         return least;
     }

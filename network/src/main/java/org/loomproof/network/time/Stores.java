@@ -10,7 +10,7 @@ import org.loomproof.network.solve.CompanionSolver;
 
 /** Everything in a network that stores something, kind by kind. */
 record Stores(CoilStores coils, CapacitorStores capacitors, FilamentStores filaments, FuseStores fuses) {
-    static Stores of(CompanionSolver solver, TimeCurrentBand.Edge edge) {
+    static Stores of(CompanionSolver solver, Method method, TimeCurrentBand.Edge edge) {
         List<Integer> coils = new ArrayList<>();
         List<Integer> capacitors = new ArrayList<>();
         List<Integer> filaments = new ArrayList<>();
@@ -32,10 +32,10 @@ record Stores(CoilStores coils, CapacitorStores capacitors, FilamentStores filam
             }
         }
         return new Stores(
-                new CoilStores(solver, coils),
-                new CapacitorStores(solver, capacitors),
-                new FilamentStores(solver, filaments),
-                new FuseStores(solver, fuses, edge));
+                new CoilStores(solver, method, coils),
+                new CapacitorStores(solver, method, capacitors),
+                new FilamentStores(solver, method, filaments),
+                new FuseStores(solver, method, fuses, edge));
     }
 
     StoreKind[] kinds() {

@@ -7,7 +7,7 @@ import org.loomproof.network.part.TimeCurrentBand;
  *
  * @param tolerance error allowed in one step, as a part of the largest value each charge, coil current or temperature has had
  *     (but at least of 0.1 V, 1 mA); 1e-7 to 0.1
- * @param longestStep seconds; infinite for a hundredth of the run
+ * @param longestStep seconds; infinite for a tenth of the run
  * @param mostSteps steps tried, taken or not, before the run is given up
  * @param fuses which side of their band fuses open at
  */

@@ -15,6 +15,9 @@ import org.loomproof.network.time.TimeOutcome.Reason;
 
 /** One run: what is where at this time, and the order in which things happen. Used once. */
 final class TimeRun {
+    /** No step is longer than this part of the run, unless the options say so: nothing short may be stepped over. */
+    private static final double LONGEST_PART = 0.1;
+
     private final Network network;
     private final Timeline timeline;
     private final TimeOptions options;
@@ -29,6 +32,7 @@ final class TimeRun {
     private final Recorder recorder;
     private final Step step;
     private final EventSearch search;
+    private final Pace pace;
     private int moment;
     private double now;
 
@@ -39,14 +43,16 @@ final class TimeRun {
         this.timeline = timeline;
         this.options = options;
         this.end = end;
-        stores = Stores.of(solver, options.fuses());
+        Method method = Method.of(options.tolerance());
+        stores = Stores.of(solver, method, options.fuses());
         sources = new Sources(solver, timeline.supplies());
         contacts = new Contacts(solver);
         machines = new Machines(solver, timeline.machines());
-        recorder = new Recorder(solver);
-        readings = new Readings(solver, recorder.events());
-        step = new Step(solver, sources, this::margin, recorder, stores.kinds(), options.tolerance());
-        search = new EventSearch(step);
+        recorder = new Recorder(solver, method);
+        readings = new Readings(solver, method, recorder.events());
+        step = new Step(method, solver, sources, this::margin, recorder, stores.kinds(), options.tolerance());
+        pace = new Pace(method.errorPower());
+        search = new EventSearch(method, step, options.tolerance());
     }
 
     TimeOutcome run() {
@@ -98,7 +104,7 @@ final class TimeRun {
     private Optional<Reason> advance() {
         recorder.begin(stores.joules(), contacts.passed());
         Optional<Reason> trouble = settleInstant(true);
-        double longest = Math.min(options.longestStep(), end / 100);
+        double longest = Math.min(options.longestStep(), LONGEST_PART * end);
         double h = Math.min(longest, step.firstSeconds());
         for (int tried = 0; trouble.isEmpty() && now < end; tried++) {
             if (tried >= options.mostSteps()) {
@@ -111,7 +117,7 @@ final class TimeRun {
             double seconds = h >= left * (1 - 1e-9) ? left : Math.min(h, 0.5 * left);
             double error = step.attempt(now, seconds);
             if (!(error <= 1) && seconds > least()) {
-                h = Math.max(least(), seconds * (Double.isNaN(error) ? 0.125 : shrink(error)));
+                h = Math.max(least(), pace.afterRefused(seconds, error));
                 continue;
             }
             if (Double.isNaN(error)) {
@@ -120,27 +126,24 @@ final class TimeRun {
             double taken = search.firstEvent(now, seconds);
             boolean found = taken < seconds || step.endMargin() <= 0;
             double reached = taken < seconds || seconds < left ? now + taken : stop;
+            recorder.step(now, reached, step.stageVolts());
+            readings.follow(now, reached, step.stageVolts());
             step.take(taken);
-            recorder.step(now, reached);
-            readings.follow(now, reached, recorder.innerVolts());
             now = reached;
             // A step cut short, by an event or by what was known to come, says nothing against the length it had.
-            h = seconds < h || found ? Math.max(h, seconds * shrink(error)) : seconds * shrink(error);
+            double next = pace.afterTaken(seconds, error);
+            h = seconds < h || found ? Math.max(h, next) : next;
             boolean halted = found || now == stop;
             if (halted) {
                 boolean jumped = jumpsNow();
                 if (jumped) {
                     trouble = settleInstant(false);
                     h = step.firstSeconds();
+                    pace.begin();
                 }
             }
         }
         return trouble;
-    }
-
-    /** How much longer or shorter the next step may be for the error of this one. */
-    private static double shrink(double error) {
-        return Math.min(8, Math.max(0.2, 0.95 / Math.cbrt(Math.max(error, 1e-9))));
     }
 
     /** No step is shorter: some roundings of the time. */

@@ -17,7 +17,7 @@ import org.loomproof.network.part.RelayPosition;
 import org.loomproof.network.solve.CompanionSolver;
 
 /**
- * What a run in time found, at any moment of it. Between the points of a step values lie on the parabola through its three.
+ * What a run in time found, at any moment of it. Between its ends a step is a cubic in time, or a parabola at a loose tolerance.
  * At a jump the value after it stands. Immutable, any thread may share it. Methods throw {@link IllegalArgumentException} for
  * a time outside the run and for nodes and parts the network does not have.
  */
@@ -25,6 +25,7 @@ public final class Trace {
     enum Kind {
         /** The instant after a jump. */
         START,
+        /** A stage within a step. */
         INNER,
         END
     }
@@ -79,6 +80,7 @@ public final class Trace {
     }
 
     private final CompanionSolver layout;
+    private final Method method;
     private final List<Sample> samples;
     private final List<TimeEvent> events;
     private final double storedChange;
@@ -87,12 +89,14 @@ public final class Trace {
 
     Trace(
             CompanionSolver layout,
+            Method method,
             List<Sample> samples,
             List<TimeEvent> events,
             double storedChange,
             double cutJoules,
             Set<PartId> passedAtStart) {
         this.layout = layout;
+        this.method = method;
         this.samples = List.copyOf(samples);
         this.events = List.copyOf(events);
         this.storedChange = storedChange;
@@ -109,9 +113,12 @@ public final class Trace {
         return samples.getLast().seconds();
     }
 
-    /** Moments at which something was computed, in order; at a jump the same moment twice. */
+    /** Moments at which steps begin and end, in order; at a jump the same moment twice. Between them lie the stages of a step. */
     public List<Double> moments() {
-        return samples.stream().map(Sample::seconds).toList();
+        return samples.stream()
+                .filter(sample -> sample.kind() != Kind.INNER)
+                .map(Sample::seconds)
+                .toList();
     }
 
     /** Moments at which something was thrown, moved or jumped, in order. */
@@ -133,12 +140,12 @@ public final class Trace {
 
     /** Where the energy went; added up anew each time it is asked for. */
     public EnergyBalance energy() {
-        return new Energies(layout, samples).balance(storedChange, cutJoules);
+        return new Energies(layout, method, samples).balance(storedChange, cutJoules);
     }
 
     /** Energy a part took from the network over the whole run, joules; negative for one that gave. */
     public double joules(PartId id) {
-        return new Energies(layout, samples).ofPart(network().indexOf(id));
+        return new Energies(layout, method, samples).ofPart(network().indexOf(id));
     }
 
     /** Voltage against the chassis. */
@@ -261,8 +268,11 @@ public final class Trace {
         if (found.seconds() == seconds || low == samples.size() - 1) {
             return read.from(found);
         }
-        int start = found.kind() == Kind.INNER ? low - 1 : low;
-        return new Parabola(start, read).at(seconds);
+        int start = low;
+        while (samples.get(start).kind() == Kind.INNER) {
+            start--;
+        }
+        return new Cubic(start, read).at(seconds);
     }
 
     private Extremes extremes(Read read) {
@@ -272,13 +282,10 @@ public final class Trace {
         double greatestAt = 0;
         List<double[]> candidates = new ArrayList<>();
         for (int k = 0; k < samples.size(); k++) {
-            candidates.add(new double[] {samples.get(k).seconds(), read.from(samples.get(k))});
-            if (samples.get(k).kind() == Kind.INNER) {
-                Parabola parabola = new Parabola(k - 1, read);
-                double turn = parabola.turnSeconds();
-                if (turn > samples.get(k - 1).seconds()
-                        && turn < samples.get(k + 1).seconds()) {
-                    candidates.add(new double[] {turn, parabola.at(turn)});
+            if (samples.get(k).kind() != Kind.INNER) {
+                candidates.add(new double[] {samples.get(k).seconds(), read.from(samples.get(k))});
+                if (k + 1 < samples.size() && samples.get(k + 1).kind() == Kind.INNER) {
+                    new Cubic(k, read).addTurns(candidates);
                 }
             }
         }
@@ -295,34 +302,42 @@ public final class Trace {
         return new Extremes(least, leastAt, greatest, greatestAt);
     }
 
-    /** Through the three points of the step that begins at a sample. */
-    private final class Parabola {
-        final double t0;
-        final double y0;
-        final double slope;
-        final double bend;
-        final double inner;
+    /** The course of a quantity over the step that begins at a sample. */
+    private final class Cubic {
+        final double from;
+        final double whole;
+        final double[] coefficients = new double[4];
 
-        Parabola(int start, Read read) {
-            Sample a = samples.get(start);
-            Sample b = samples.get(start + 1);
-            Sample c = samples.get(start + 2);
-            t0 = a.seconds();
-            inner = b.seconds() - t0;
-            double whole = c.seconds() - t0;
-            y0 = read.from(a);
-            slope = (read.from(b) - y0) / inner;
-            double slopeToEnd = (read.from(c) - y0) / whole;
-            bend = (slopeToEnd - slope) / (whole - inner);
+        Cubic(int start, Read read) {
+            from = samples.get(start).seconds();
+            whole = samples.get(start + method.kept.length - 1).seconds() - from;
+            for (int k = 0; k < method.kept.length; k++) {
+                double value = read.from(samples.get(start + k));
+                for (int power = 0; power < method.curve[k].length; power++) {
+                    coefficients[power] += method.curve[k][power] * value;
+                }
+            }
         }
 
         double at(double seconds) {
-            double t = seconds - t0;
-            return y0 + t * (slope + (t - inner) * bend);
+            return atPart((seconds - from) / whole);
         }
 
-        double turnSeconds() {
-            return t0 + 0.5 * (inner - slope / bend);
+        private double atPart(double part) {
+            double[] c = coefficients;
+            return c[0] + part * (c[1] + part * (c[2] + part * c[3]));
+        }
+
+        /** Adds the moments within the step at which the quantity turns, with its values there. */
+        void addTurns(List<double[]> found) {
+            double b = coefficients[2];
+            double root = Math.sqrt(b * b - 3 * coefficients[1] * coefficients[3]);
+            double sum = -(b + Math.copySign(root, b));
+            for (double part : new double[] {sum / (3 * coefficients[3]), coefficients[1] / sum}) {
+                if (part > 0 && part < 1) {
+                    found.add(new double[] {from + part * whole, atPart(part)});
+                }
+            }
         }
     }
 }
