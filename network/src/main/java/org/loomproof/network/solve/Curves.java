@@ -41,9 +41,13 @@ final class Curves {
     }
 
     private boolean isWithin(double[] volts, Trust trust) {
-        for (int k = 0; k < tangents.count; k++) {
-            double v = volts[tangents.from[k]] - volts[tangents.to[k]];
-            if ((v < trust.low[k] || v > trust.high[k]) && !firmness.allows(tangents, k, mostMissAmps(k, v), trust)) {
+        int[] from = tangents.from;
+        int[] to = tangents.to;
+        double[] low = trust.low;
+        double[] high = trust.high;
+        for (int k = 0; k < from.length; k++) {
+            double v = volts[from[k]] - volts[to[k]];
+            if ((v < low[k] || v > high[k]) && !firmness.allows(tangents, k, mostMissAmps(k, v), trust)) {
                 return false;
             }
         }
@@ -68,7 +72,16 @@ final class Curves {
 
     private boolean bend(int k, double volts) {
         return !firmness.allows(tangents, k, mostMissAmps(k, volts), tangents.usual)
-                && kindOf[k].bend(k, volts, Trust.USUAL_MISS_VOLTS);
+                && bendBeyond(k, volts, Trust.USUAL_MISS_VOLTS);
+    }
+
+    /** Asked kind by kind: a call whose receiver may be any of three is not compiled in line. */
+    private boolean bendBeyond(int k, double volts, double missVolts) {
+        return switch (kindOf[k]) {
+            case JunctionBranches junctions -> junctions.bend(k, volts, missVolts);
+            case FilamentBranches filaments -> filaments.bend(k, volts, missVolts);
+            case ChannelBranches channels -> channels.bend(k, volts, missVolts);
+        };
     }
 
     /** No less than by how much an active curve's tangent misses it: by the next term of its series while that is small. */
@@ -82,7 +95,12 @@ final class Curves {
     private double missAmps(int k, double volts) {
         if (volts != tangents.missVolts[k]) {
             tangents.missVolts[k] = volts;
-            tangents.missAmps[k] = kindOf[k].missAmps(k, volts);
+            // Asked kind by kind, as in bendBeyond.
+            tangents.missAmps[k] = switch (kindOf[k]) {
+                case JunctionBranches junctions -> junctions.missAmps(k, volts);
+                case FilamentBranches filaments -> filaments.missAmps(k, volts);
+                case ChannelBranches channels -> channels.missAmps(k, volts);
+            };
         }
         return tangents.missAmps[k];
     }
@@ -93,7 +111,7 @@ final class Curves {
         for (int k = 0; k < tangents.count; k++) {
             if (tangents.active[k]) {
                 double v = volts[tangents.from[k]] - volts[tangents.to[k]];
-                moved += kindOf[k].bend(k, v, missVolts) ? 1 : 0;
+                moved += bendBeyond(k, v, missVolts) ? 1 : 0;
             }
         }
         return moved;
@@ -109,30 +127,35 @@ final class Curves {
         }
     }
 
-    /**
-     * Adds to the current leaving each rank what the curves differ from their tangents at these voltages.
-     *
-     * @param negligibleAmps what may be left out of one curve
-     * @return how much may have been left out in all
-     */
-    double addMisses(double[] volts, double[] leaving, double negligibleAmps) {
-        double left = 0;
+    /** Adds to each end of a curve by how much its tangent may miss it at most at these voltages. */
+    void addMostMisses(double[] volts, double[] most) {
+        int[] from = tangents.from;
+        int[] to = tangents.to;
+        double[] low = tangents.usual.low;
+        double[] high = tangents.usual.high;
+        for (int k = 0; k < from.length; k++) {
+            double v = volts[from[k]] - volts[to[k]];
+            // Straight within its reach: no curve now, or one that is its own tangent there.
+            boolean isStraight = tangents.span[k] == 0 && v >= low[k] && v <= high[k];
+            if (!isStraight) {
+                double size = mostMissAmps(k, v);
+                most[from[k]] += size;
+                most[to[k]] += size;
+            }
+        }
+    }
+
+    /** Adds to the current leaving each rank what the curves differ from their tangents at these voltages. */
+    void addMisses(double[] volts, double[] leaving) {
         for (int k = 0; k < tangents.count; k++) {
             if (tangents.active[k]) {
                 int from = tangents.from[k];
                 int to = tangents.to[k];
-                double v = volts[from] - volts[to];
-                double most = mostMissAmps(k, v);
-                if (most <= negligibleAmps) {
-                    left += most;
-                } else {
-                    double miss = missAmps(k, v);
-                    leaving[from] += miss;
-                    leaving[to] -= miss;
-                }
+                double miss = missAmps(k, volts[from] - volts[to]);
+                leaving[from] += miss;
+                leaving[to] -= miss;
             }
         }
-        return left;
     }
 
     /** The exact current of an active curve, with what leaks beside it. */

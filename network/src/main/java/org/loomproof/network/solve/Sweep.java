@@ -20,7 +20,7 @@ import org.loomproof.network.netlist.Setting;
  */
 public final class Sweep {
     /** Settings a leg: enough to make what is learnt on the way worth more than the start. */
-    private static final int LEG = 500;
+    private static final int LEG = 1000;
 
     /** What each leg begins with afresh. */
     private final Solver solver;
