@@ -2,7 +2,7 @@ package org.loomproof.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.loomproof.cli.report.KitNotesReport;
@@ -51,8 +51,7 @@ final class ReadKitCommand implements Callable<Integer> {
                         json
                                 ? List.of(new NotesJson(messages).of(reading).stripTrailing())
                                 : new KitNotesReport(messages).lines(reading),
-                        reading.text(),
-                        Optional.ofNullable(out),
+                        out == null ? Map.of() : Map.of(out, reading.text()),
                         false);
         };
     }

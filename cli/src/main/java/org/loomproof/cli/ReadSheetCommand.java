@@ -35,6 +35,12 @@ final class ReadSheetCommand implements Callable<Integer> {
     @Option(names = "--order", paramLabel = "FILE", descriptionKey = "order")
     private @Nullable Path order;
 
+    @Option(names = "--into", paramLabel = "SHEET", descriptionKey = "into")
+    private @Nullable Path into;
+
+    @Option(names = "--table", paramLabel = "FILE", descriptionKey = "table")
+    private @Nullable Path table;
+
     @Option(names = "--out", paramLabel = "FILE", descriptionKey = "out")
     private @Nullable Path out;
 
@@ -51,7 +57,8 @@ final class ReadSheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ReadingDesk desk = new ReadingDesk(spec, messages, json);
-        Checked<SheetReading> read = new NotesRun(messages).sheet(notes, facts, Optional.ofNullable(order));
+        Checked<SheetReading> read = new NotesRun(messages)
+                .sheet(new NotesRun.SheetWanted(notes, facts, Optional.ofNullable(order), Optional.ofNullable(into)));
         return switch (read) {
             case Checked.Bad<SheetReading>(var problems) -> desk.problems(problems);
             case Checked.Good<SheetReading>(SheetReading reading) ->
@@ -59,9 +66,19 @@ final class ReadSheetCommand implements Callable<Integer> {
                         json
                                 ? List.of(new NotesJson(messages).of(reading).stripTrailing())
                                 : new SheetNotesReport(messages).lines(reading),
-                        reading.text(),
-                        Optional.ofNullable(out),
+                        files(reading),
                         reading.isSettled());
         };
+    }
+
+    private Map<Path, String> files(SheetReading reading) {
+        Map<Path, String> files = new LinkedHashMap<>();
+        if (out != null) {
+            files.put(out, reading.text());
+        }
+        if (table != null) {
+            files.put(table, reading.table());
+        }
+        return files;
     }
 }

@@ -3,7 +3,7 @@ package org.loomproof.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import org.loomproof.shop.notes.NewFile;
 import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.words.Messages;
@@ -26,16 +26,16 @@ final class ReadingDesk {
         return new Desk(spec, messages).problems(problems, json);
     }
 
-    /** Writes the text where it is wanted and prints the report; nothing is printed when it cannot be written. */
-    int show(List<String> report, String text, Optional<Path> file, boolean settled) {
-        Optional<Problem> refused = file.flatMap(f -> NewFile.write(f, text));
-        if (refused.isPresent()) {
-            return problems(List.of(refused.get()));
+    /** Writes the files that are wanted and prints the report; nothing is printed when one cannot be written. */
+    int show(List<String> report, Map<Path, String> files, boolean settled) {
+        List<Problem> refused = NewFile.write(files);
+        if (!refused.isEmpty()) {
+            return problems(refused);
         }
         PrintWriter out = spec.commandLine().getOut();
         report.forEach(out::println);
         if (!json) {
-            file.ifPresent(f -> out.println(messages.text("intake.report.file", f)));
+            files.keySet().forEach(f -> out.println(messages.text("intake.report.file", f)));
         }
         out.flush();
         return settled ? 0 : ExitCode.STOPPED;

@@ -92,6 +92,29 @@ class ReadCommandsTest {
     }
 
     @Test
+    void aSecondSourceIsMergedAndTheTableReadsBackAsTheSameSheet() throws IOException {
+        Path sheet = folder.resolve("sheet.yaml");
+        Path table = folder.resolve("table.csv");
+        run(withFacts("read-sheet", notes, "--out", sheet.toString(), "--table", table.toString()));
+        Path both = folder.resolve("both.yaml");
+        assertThat(run("read-sheet", table.toString(), "--into", sheet.toString(), "--out", both.toString()))
+                .as(out.toString() + err)
+                .isZero();
+        assertThat(out.toString()).contains("constant-supply is borne out", "ignition is borne out");
+        assertThat(Files.readString(both)).contains("notes.txt 1:1-", "table.csv 2:1-1");
+    }
+
+    @Test
+    void whenOneFileCannotBeWrittenNoneIs() throws IOException {
+        Path sheet = folder.resolve("sheet.yaml");
+        Path table = Files.writeString(folder.resolve("table.csv"), "mine");
+        assertThat(run(withFacts("read-sheet", notes, "--out", sheet.toString(), "--table", table.toString())))
+                .isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(sheet).doesNotExist();
+        assertThat(Files.readString(table)).isEqualTo("mine");
+    }
+
+    @Test
     void whatAnOrderNeedsIsToldWhenItIsMissing() throws IOException {
         Path order = Files.writeString(
                 folder.resolve("order.yaml"),

@@ -12,15 +12,23 @@ import org.junit.jupiter.api.Test;
 import org.loomproof.intake.check.ReadNotes;
 
 /**
- * Sheets of our own invention with the right answer beside each. The corpus was written before the dictionaries, by the
- * same hand, so that it shows how shapes are read better than it shows how many words are known. At the first reading, before
- * anything was mended after it: role 151 of 158, colour 155 of 159, polarity 142 of 150, place 150 of 156.
+ * Sheets of our own invention with the right answer beside each. The first 47 were written before the dictionaries, by the same hand; at the first
+ * reading role 151 of 158, colour 155 of 159, polarity 142 of 150, place 150 of 156. The others were written after them, from the trade's usage; at the first
+ * reading of all 153: role 419 of 422, colour 420 of 424, polarity 367 of 378, place 349 of 354. No answer was changed after a reading.
  */
 class CorpusTest {
 
     private record Sheet(String name, String text, List<List<String>> answers) {}
 
-    private static final List<String> FILES = List.of("tables.txt", "lines.txt", "prose.txt");
+    private static final List<String> FILES = List.of(
+            "tables.txt",
+            "lines.txt",
+            "prose.txt",
+            "english.txt",
+            "german.txt",
+            "spanish.txt",
+            "french.txt",
+            "odd.txt");
 
     @Test
     void mostFieldsOfTheCorpusAreReadRight() throws IOException {
@@ -38,14 +46,14 @@ class CorpusTest {
         assertThat(scores.share("place")).isGreaterThanOrEqualTo(PLACE_FLOOR);
     }
 
-    private static final int SHEETS = 47;
+    private static final int SHEETS = 150;
 
     /** What the reader reaches today, rounded down; to be raised with it. */
-    private static final double ROLE_FLOOR = 0.95;
+    private static final double ROLE_FLOOR = 0.98;
 
-    private static final double COLOUR_FLOOR = 0.97;
-    private static final double POLARITY_FLOOR = 0.94;
-    private static final double PLACE_FLOOR = 0.95;
+    private static final double COLOUR_FLOOR = 0.98;
+    private static final double POLARITY_FLOOR = 0.97;
+    private static final double PLACE_FLOOR = 0.97;
 
     @Test
     void theSameTextIsReadAlikeInEveryEncoding() throws IOException {

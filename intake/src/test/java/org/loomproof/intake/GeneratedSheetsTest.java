@@ -8,13 +8,15 @@ import org.loomproof.testing.Sample;
 
 /**
  * Known sheets dressed in random shapes. The dictionaries may be mended after what is read wrong of the sheets tuned on; the
- * words of those held back are another list, of which only the sums are looked at.
+ * words of those held back are another list, of which only the sums are looked at. Both lists are by the hand that wrote the
+ * dictionaries, before it measured. At the first reading, before anything was mended: of those held back role 1987 of 2194, colour 2190
+ * of 2194, polarity 1954 of 2014, place 1853 of 1934.
  */
 class GeneratedSheetsTest {
 
-    private static final double ROLE_FLOOR = 0.90;
+    private static final double ROLE_FLOOR = 0.98;
     private static final double COLOUR_FLOOR = 0.99;
-    private static final double POLARITY_FLOOR = 0.96;
+    private static final double POLARITY_FLOOR = 0.98;
     private static final double PLACE_FLOOR = 0.95;
     private static final double SURE_AND_RIGHT = 0.99;
 

@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 /** Shapes in which people write a sheet: rows of role, colour, polarity and place become a text. */
 final class Shapes {
 
-    static final int COUNT = 10;
+    static final int COUNT = 12;
 
     private final Random random;
     private final String language;
@@ -38,7 +38,9 @@ final class Shapes {
             case 6 -> fixed(rows);
             case 7 -> forms(rows);
             case 8 -> page(rows);
-            default -> prose(rows);
+            case 9 -> prose(rows);
+            case 10 -> headings(rows);
+            default -> dittos(rows);
         };
     }
 
@@ -135,15 +137,42 @@ final class Shapes {
         return rows.stream().map(this::sentence).collect(Collectors.joining("\n"));
     }
 
+    /** A place over the circuits found there, one circuit a line. */
+    private static String headings(List<String[]> rows) {
+        StringBuilder text = new StringBuilder();
+        String place = "";
+        for (String[] r : rows) {
+            if (!r[3].equals(place)) {
+                place = r[3];
+                text.append(text.isEmpty() ? "" : "\n").append(place).append(":\n");
+            }
+            text.append(r[0]).append(" - ").append(r[1]);
+            text.append(r[2].isEmpty() ? "" : " - " + r[2]).append('\n');
+        }
+        return text.toString();
+    }
+
+    /** A table in which a place that is that of the row above is said so. */
+    private String dittos(List<String[]> rows) {
+        StringBuilder text = new StringBuilder(String.join("\t", header)).append('\n');
+        String place = "";
+        for (String[] r : rows) {
+            String same = language.equals("en") ? "same" : language.equals("de") ? "dito" : "idem";
+            text.append(r[0] + "\t" + r[1] + "\t" + r[2] + "\t" + (r[3].equals(place) ? same : r[3]))
+                    .append('\n');
+            place = r[3];
+        }
+        return text.toString();
+    }
+
     private String sentence(String[] r) {
         String pole = r[2].isEmpty() ? "" : ", " + r[2];
+        boolean led = r[3].matches("(behind|under|hinter|detrás|derrière) .*");
         return switch (language) {
-            case "en" ->
-                "The " + r[0] + " is the " + r[1] + " wire at the " + r[3].replaceFirst("^behind the ", "") + pole
-                        + ".";
+            case "en" -> "The " + r[0] + " is the " + r[1] + " wire " + (led ? "" : "at the ") + r[3] + pole + ".";
             case "de" -> r[0] + " ist das Kabel " + r[1] + pole + ", Ort: " + r[3] + ".";
-            case "es" -> r[0] + " es el cable " + r[1] + pole + ", en " + r[3] + ".";
-            default -> r[0] + " est le fil " + r[1] + pole + ", dans " + r[3] + ".";
+            case "es" -> r[0] + " es el cable " + r[1] + pole + (led ? ", " : ", en ") + r[3] + ".";
+            default -> r[0] + " est le fil " + r[1] + pole + (led ? ", " : ", dans ") + r[3] + ".";
         };
     }
 }

@@ -7,6 +7,7 @@ import org.loomproof.intake.check.Finding;
 import org.loomproof.intake.check.SwitchingWords;
 import org.loomproof.intake.field.Spot;
 import org.loomproof.intake.sheet.HeldBack;
+import org.loomproof.intake.sheet.Merge;
 import org.loomproof.intake.sheet.Placed;
 import org.loomproof.shop.notes.SheetReading;
 import org.loomproof.workshop.brief.Certainty;
@@ -50,6 +51,7 @@ public final class SheetNotesReport {
         }
         report.loose("intake.report.loose", reading.notes().loose());
         findings(report, reading);
+        reading.merge().ifPresent(merge -> merge(report, merge));
         missing(report, reading);
         report.lines()
                 .gap()
@@ -119,6 +121,15 @@ public final class SheetNotesReport {
                     .wrap("  " + messages.text("intake.report.finding", messages.text(finding.says()), where), "    ");
             report.ask(finding.ask(), "intake.report.ask");
         }
+    }
+
+    private void merge(NotesLines report, Merge merge) {
+        report.lines().gap().cut(messages.text("intake.report.merge"));
+        merge.agreements().forEach(id -> report.lines().wrap("  " + messages.text("intake.report.agrees", id), "    "));
+        merge.conflicts()
+                .forEach(c -> report.lines()
+                        .wrap("  " + messages.text("intake.report.differs", c.there(), c.beside()), "    "));
+        merge.added().forEach(id -> report.lines().wrap("  " + messages.text("intake.report.added", id), "    "));
     }
 
     private void missing(NotesLines report, SheetReading reading) {

@@ -63,6 +63,80 @@ public record Entry(
                 origin);
     }
 
+    /** The same entry with that answer for its role. */
+    public Entry withRole(Answer<RoleReading> answer) {
+        return new Entry(
+                name,
+                Optional.of(answer),
+                colour,
+                colourAsWritten,
+                size,
+                behaviour,
+                spot,
+                steering,
+                doubted,
+                notes,
+                leftOver,
+                origin);
+    }
+
+    /** The same entry with that answer for its colour. */
+    public Entry withColour(Answer<WireColour> answer) {
+        return new Entry(
+                name, role, Optional.of(answer), "", size, behaviour, spot, steering, doubted, notes, leftOver, origin);
+    }
+
+    /** The same entry with that answer for its size. */
+    public Entry withSize(Answer<SquareMillimetres> answer) {
+        return new Entry(
+                name,
+                role,
+                colour,
+                colourAsWritten,
+                Optional.of(answer),
+                behaviour,
+                spot,
+                steering,
+                doubted,
+                notes,
+                leftOver,
+                origin);
+    }
+
+    /** The same entry with that answer for its behaviour. */
+    public Entry withBehaviour(Answer<Behaviour> answer) {
+        return new Entry(
+                name,
+                role,
+                colour,
+                colourAsWritten,
+                size,
+                Optional.of(answer),
+                spot,
+                steering,
+                doubted,
+                notes,
+                leftOver,
+                origin);
+    }
+
+    /** The same entry with that answer for its spot. */
+    public Entry withSpot(Answer<Spot> answer) {
+        return new Entry(
+                name,
+                role,
+                colour,
+                colourAsWritten,
+                size,
+                behaviour,
+                Optional.of(answer),
+                steering,
+                doubted,
+                notes,
+                leftOver,
+                origin);
+    }
+
     /** The least sure of the fields that were read; 0 when the role was not. */
     public double sure() {
         return role.isEmpty()

@@ -17,15 +17,16 @@ public final class Colours {
     private static final Lexicon FOREIGN = Lexicon.read(Colours.class, "colours.words");
 
     /** Short forms that are also common words: colours only beside another colour or in a column of colours. */
-    private static final Set<String> ALSO_WORDS = Set.of(
-            "or", "re", "o", "r", "y", "w", "v", "a", "vi", "br", "bl", "ge", "l", "pur", "rose", "plus", "slate",
-            "vt");
+    private static final Set<String> ALSO_WORDS =
+            Set.of("or", "re", "o", "r", "y", "w", "v", "a", "vi", "br", "bl", "ge", "l", "pur", "plus", "slate", "vt");
 
     private static final Set<String> SHADES = Set.of("light", "lt", "lgt", "lite", "pale", "dark", "dk", "drk", "deep");
     private static final Set<String> BETWEEN = Set.of(
             "with", "w", "and", "a", "an", "on", "tracer", "trace", "stripe", "striped", "stripes", "line", "band",
             "wire");
     private static final int SHORTEST_MISSPELT = 4;
+    private static final Memo<Boolean> ENGLISH =
+            new Memo<>(word -> ColourReader.read(word).isPresent());
 
     private Colours() {}
 
@@ -172,7 +173,7 @@ public final class Colours {
         if (with || (BETWEEN.contains(text) && !text.equals("w"))) {
             return new Piece(with ? "with" : text, word.from(), word.to(), Kind.BETWEEN, Hit.Match.EXACT);
         }
-        if (ColourReader.read(text).isPresent()) {
+        if (ENGLISH.of(text)) {
             return new Piece(text, word.from(), word.to(), Kind.HUE, Hit.Match.EXACT);
         }
         return foreign(word, column);

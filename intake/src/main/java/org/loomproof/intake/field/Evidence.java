@@ -2,6 +2,8 @@ package org.loomproof.intake.field;
 
 /** How a field came to be read, surest first; {@code calibration.csv} says how often each proves right. */
 public enum Evidence {
+    /** A person has said so. */
+    BY_HAND,
     /** A known phrase, in a column that is there for it. */
     IN_ITS_COLUMN,
     /** A known phrase among others. */

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.loomproof.intake.decode.Passage;
 
 /**
@@ -30,11 +31,11 @@ public final class Lexicon {
     private final Map<String, List<Entry>> byFirstWord = new HashMap<>();
     private final Map<String, List<String>> single = new HashMap<>();
     private final Misspelling misspelling;
+    private final Memo<List<Hit>> alone = new Memo<>(this::meaning);
 
     private Lexicon(Map<String, Set<String>> ideasByPhrase) {
         ideasByPhrase.forEach((phrase, ideas) -> {
-            List<String> words =
-                    Word.of(phrase).stream().map(w -> stem(w.text())).toList();
+            List<String> words = Word.of(phrase).stream().map(Word::text).toList();
             byFirstWord
                     .computeIfAbsent(words.getFirst(), w -> new ArrayList<>())
                     .add(new Entry(words, List.copyOf(ideas)));
@@ -66,7 +67,10 @@ public final class Lexicon {
                     if (Word.of(folded).isEmpty()) {
                         throw new IllegalStateException(file + ": an empty phrase: " + line);
                     }
-                    ideas.computeIfAbsent(folded, p -> new LinkedHashSet<>())
+                    // Singular and plural are one phrase: what either means, both may.
+                    String stems =
+                            Word.of(folded).stream().map(w -> stem(w.text())).collect(Collectors.joining(" "));
+                    ideas.computeIfAbsent(stems, p -> new LinkedHashSet<>())
                             .add(line.substring(0, colon).strip());
                 }
             }
@@ -132,11 +136,17 @@ public final class Lexicon {
 
     /** What one word means that begins no phrase as it stands. */
     private List<Hit> alone(Word word) {
+        return alone.of(word.text()).stream()
+                .map(h -> new Hit(h.ideas(), h.from() + word.from(), h.to() + word.from(), h.match()))
+                .toList();
+    }
+
+    private List<Hit> meaning(String text) {
+        Word word = new Word(text, 0, text.length());
         if (word.isNumber() || word.text().length() < SHORTEST_STEM) {
             return List.of();
         }
         for (String ending : ENDINGS) {
-            String text = word.text();
             if (text.endsWith(ending) && text.length() - ending.length() >= SHORTEST_STEM) {
                 List<String> ideas = single.get(stem(text.substring(0, text.length() - ending.length())));
                 if (ideas != null) {

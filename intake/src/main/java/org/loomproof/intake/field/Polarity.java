@@ -23,7 +23,7 @@ public final class Polarity {
             "[+(]?\\s?(?<![\\w.,])(\\d{1,2}(?:[.,]\\d)?)\\s*(?:v|volts?|voltios)\\b(?:\\s?\\(?\\+\\)?)?|[+]\\s?12\\b(?!\\s*(?:mm|awg))");
     private static final Pattern SIGN_IN_BRACKETS = Pattern.compile("[(\\[]\\s*([+-])\\s*[)\\]]");
     private static final Pattern SIGN_ALONE = Pattern.compile(
-            "(?:^|(?<=[\\s,;:|]))([+-])(?=$|[,;|]|\\s+(?:at|to|when|on|in|pulse|trigger|bei|al|en|au|a)\\b)");
+            "(?:^|(?<=[\\s,;:|/]))([+-])(?=$|\\s*[,;|/]|\\.$|\\.\\s|\\s+(?:at|to|when|on|in|pulse|trigger|bei|al|en|au|a)\\b)");
     private static final Pattern SIGN_IN_COLUMN = Pattern.compile("([+-])");
     private static final double SUPPLY_FROM_VOLTS = 11;
 
@@ -240,13 +240,26 @@ public final class Polarity {
         }
     }
 
+    /** "…, plus, …" is a pole; "red plus white" and "Batterie plus" are not. */
+    private static boolean isBetweenMarks(Hit hit, String text) {
+        String before = text.substring(0, hit.from()).stripTrailing();
+        String behind = text.substring(hit.to()).stripLeading();
+        return !before.isEmpty()
+                && ",;|-".indexOf(before.charAt(before.length() - 1)) >= 0
+                && behind.matches("(?s)([,;|.].*)?");
+    }
+
     private static Term term(Hit hit, String text) {
         String idea = hit.ideas().getFirst();
         String written = text.substring(hit.from(), hit.to());
         boolean bare = switch (idea) {
-            case "negative" -> !written.startsWith("neg") && !written.equals("minus") && !written.equals("moins");
-            case "positive" -> !written.startsWith("pos") && !written.startsWith("12");
-            case "data" -> true;
+            case "negative" ->
+                !written.startsWith("neg")
+                        && !written.startsWith("minus")
+                        && !written.startsWith("moins")
+                        && written.indexOf(' ') < 0;
+            case "positive" -> !written.startsWith("pos") && !written.startsWith("12") && !isBetweenMarks(hit, text);
+            case "data" -> !isBetweenMarks(hit, text);
             case "open" -> true;
             default -> false;
         };

@@ -80,7 +80,9 @@ final class ColumnVote {
         Claims claims = new Claims(cell);
         return Polarity.inColumn(claims).isPresent()
                 && rest(claims) <= 6
-                && claims.leftOver().stream().noneMatch(p -> Roles.names(p.folded()));
+                && claims.leftOver().stream()
+                        .noneMatch(
+                                p -> Roles.names(p.folded()) || p.text().chars().anyMatch(Character::isDigit));
     }
 
     private static boolean holdsPlace(Passage cell) {

@@ -88,16 +88,20 @@ enum Divider {
             if (c == '"' && (quoted || (text.substring(from, i).isBlank() && text.indexOf('"', i + 1) > i + 1))) {
                 quoted = !quoted;
             } else if (c == sign && !quoted) {
-                cells.add(unquoted(line.slice(from, i)));
+                cells.add(unquoted(line.slice(from, i), sign));
                 from = i + 1;
             }
         }
-        cells.add(unquoted(line.slice(from, text.length())));
+        cells.add(unquoted(line.slice(from, text.length()), sign));
         return cells;
     }
 
-    private static Passage unquoted(Passage cell) {
+    private static Passage unquoted(Passage cell, char sign) {
         String text = cell.text();
+        if (text.equals("\"\"")) {
+            // Between commas two quotes are an empty cell; between tabs people write them for "same as above".
+            return sign == ',' || sign == ';' ? cell.slice(0, 0) : cell;
+        }
         boolean quotes = text.length() > 2 && text.startsWith("\"") && text.endsWith("\"");
         return quotes ? cell.slice(1, text.length() - 1) : cell;
     }

@@ -26,6 +26,8 @@ record RoleRule(CircuitRole role, Set<String> needs, Set<String> bars, Named nam
     enum Named {
         FULL,
         HALF,
+        /** Half, and only when nothing unknown stands beside. */
+        ALONE,
         AMBIGUOUS
     }
 

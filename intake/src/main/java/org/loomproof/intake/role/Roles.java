@@ -26,6 +26,7 @@ public final class Roles {
     private static final List<RoleRule> RULES = RoleRule.readAll();
     private static final String NOISE = "noise";
     private static final String KNOWN_OTHER = "known-other";
+    private static final int MOST_READINGS = 32;
 
     private Roles() {}
 
@@ -45,8 +46,8 @@ public final class Roles {
     /** True when the text names a role without any doubt. */
     public static boolean names(String folded) {
         List<Word> words = Word.of(folded);
-        return choose(carrying(WORDS.find(words)))
-                .filter(r -> r.named() == RoleRule.Named.FULL)
+        return choose(WORDS.find(words))
+                .filter(c -> c.rule().named() == RoleRule.Named.FULL)
                 .isPresent();
     }
 
@@ -63,22 +64,23 @@ public final class Roles {
 
     private static Optional<Found<RoleReading>> read(Claims claims, List<Word> words, Evidence best) {
         List<Hit> hits = WORDS.find(words);
-        Map<Hit, String> carrying = carrying(hits);
-        Optional<RoleRule> rule = choose(carrying);
-        if (rule.isEmpty()) {
+        Optional<Choice> chosen = choose(hits);
+        boolean unknown = hasUnknown(words, hits);
+        if (chosen.isEmpty() || (chosen.get().rule().named() == RoleRule.Named.ALONE && unknown)) {
             return Optional.empty();
         }
-        List<Hit> used = used(rule.get(), carrying);
+        RoleRule rule = chosen.get().rule();
+        List<Hit> used = used(rule, chosen.get().carrying());
         int from = used.stream().mapToInt(Hit::from).min().orElseThrow();
         int to = used.stream().mapToInt(Hit::to).max().orElseThrow();
         List<String> because = used.stream()
                 .map(h -> claims.passage().text().substring(h.from(), h.to()))
                 .distinct()
                 .toList();
-        boolean unknownBeside = best == Evidence.IN_ITS_COLUMN && hasUnknown(words, hits);
+        boolean unknownBeside = best == Evidence.IN_ITS_COLUMN && unknown;
         Found<RoleReading> found = new Found<>(
-                new RoleReading(rule.get().role(), because),
-                evidence(rule.get(), used, unknownBeside, best),
+                new RoleReading(rule.role(), because),
+                evidence(rule, used, unknownBeside, best),
                 claims.passage().origin(from, to),
                 claims.passage().text().substring(from, to));
         hits.stream()
@@ -91,7 +93,7 @@ public final class Roles {
         if (rule.named() == RoleRule.Named.AMBIGUOUS) {
             return Evidence.AMBIGUOUS;
         }
-        if (rule.named() == RoleRule.Named.HALF) {
+        if (rule.named() == RoleRule.Named.HALF || rule.named() == RoleRule.Named.ALONE) {
             return Evidence.HALF_NAMED;
         }
         if (used.stream().anyMatch(h -> h.match() == Hit.Match.MISSPELT)) {
@@ -110,16 +112,48 @@ public final class Roles {
                 .anyMatch(w -> hits.stream().noneMatch(h -> h.from() < w.to() && w.from() < h.to()));
     }
 
-    /** Each phrase that carries something, with the idea it is taken for. */
-    private static Map<Hit, String> carrying(List<Hit> hits) {
-        Map<Hit, String> carrying = new LinkedHashMap<>();
-        for (Hit hit : hits) {
-            hit.ideas().stream()
-                    .filter(idea -> !idea.equals(NOISE))
-                    .findFirst()
-                    .ifPresent(idea -> carrying.put(hit, idea));
+    /** A rule with the reading it fits: each phrase that carries something, with the idea it is taken for. */
+    private record Choice(RoleRule rule, Map<Hit, String> carrying) {}
+
+    /** The rule that needs most, of all ways to take the phrases that may mean several things. */
+    private static Optional<Choice> choose(List<Hit> hits) {
+        Optional<Choice> best = Optional.empty();
+        for (Map<Hit, String> reading : readings(hits)) {
+            Optional<Choice> choice = choose(reading).map(rule -> new Choice(rule, reading));
+            if (choice.isPresent() && (best.isEmpty() || BETTER.compare(choice.get(), best.get()) < 0)) {
+                best = choice;
+            }
         }
-        return carrying;
+        return best;
+    }
+
+    private static final Comparator<Choice> BETTER = Comparator.comparingInt(
+                    (Choice c) -> -c.rule().needs().size())
+            .thenComparing(c -> c.rule().named());
+
+    /** A word that is a letter off from something that is none of our roles may well be a word nobody knows. */
+    private static boolean isCarried(String idea, Hit hit) {
+        return !idea.equals(NOISE) && !(idea.equals(KNOWN_OTHER) && hit.match() == Hit.Match.MISSPELT);
+    }
+
+    private static List<Map<Hit, String>> readings(List<Hit> hits) {
+        List<Map<Hit, String>> readings = new ArrayList<>(List.of(new LinkedHashMap<>()));
+        for (Hit hit : hits) {
+            List<String> ideas =
+                    hit.ideas().stream().filter(idea -> isCarried(idea, hit)).toList();
+            List<Map<Hit, String>> longer = new ArrayList<>();
+            for (Map<Hit, String> reading : readings) {
+                // Of very many ways only the first idea of each further phrase is tried.
+                for (String idea :
+                        readings.size() < MOST_READINGS ? ideas : ideas.subList(0, Math.min(1, ideas.size()))) {
+                    Map<Hit, String> next = new LinkedHashMap<>(reading);
+                    next.put(hit, idea);
+                    longer.add(next);
+                }
+            }
+            readings = ideas.isEmpty() ? readings : longer;
+        }
+        return readings;
     }
 
     private static Optional<RoleRule> choose(Map<Hit, String> carrying) {

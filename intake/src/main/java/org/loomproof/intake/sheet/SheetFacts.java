@@ -3,6 +3,7 @@ package org.loomproof.intake.sheet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.loomproof.workshop.brief.sheet.VehicleFacts;
 
 /** Facts of the vehicle that every sheet must state and that wiring notes hardly ever hold: asked for, never assumed. */
 public final class SheetFacts {
@@ -25,6 +26,14 @@ public final class SheetFacts {
             case "left" -> "LHD";
             case "right" -> "RHD";
             default -> "";
+        };
+    }
+
+    /** {@code LHD} or {@code RHD}. */
+    public static String steering(VehicleFacts.Steering side) {
+        return switch (side) {
+            case LEFT -> "LHD";
+            case RIGHT -> "RHD";
         };
     }
 

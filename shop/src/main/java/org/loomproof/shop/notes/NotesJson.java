@@ -16,6 +16,7 @@ import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.decode.SourceLines;
 import org.loomproof.intake.kit.LeadReading;
 import org.loomproof.intake.sheet.HeldBack;
+import org.loomproof.intake.sheet.Merge;
 import org.loomproof.workshop.brief.text.Words;
 import org.loomproof.workshop.quantity.QuantityWriter;
 import org.loomproof.workshop.words.Messages;
@@ -62,7 +63,8 @@ public final class NotesJson {
         });
         ArrayNode facts = root.putArray("missing-facts");
         reading.missingFacts().keySet().forEach(facts::add);
-        return written(root.put("sheet", reading.text()));
+        reading.merge().ifPresent(merge -> merge(root.putObject("merge"), merge));
+        return written(root.put("sheet", reading.text()).put("table", reading.table()));
     }
 
     /** A list of leads as a document. */
@@ -87,6 +89,19 @@ public final class NotesJson {
         }
         passages(root.putArray("loose"), reading.notes().loose());
         return written(root.put("kit", reading.text()));
+    }
+
+    private static void merge(ObjectNode node, Merge merge) {
+        ArrayNode agreements = node.putArray("agreements");
+        merge.agreements().forEach(id -> agreements.add(id.value()));
+        ArrayNode conflicts = node.putArray("conflicts");
+        merge.conflicts()
+                .forEach(c -> conflicts
+                        .addObject()
+                        .put("there", c.there().value())
+                        .put("beside", c.beside().value()));
+        ArrayNode added = node.putArray("added");
+        merge.added().forEach(id -> added.add(id.value()));
     }
 
     private ObjectNode root(String format, SourceLines source) {

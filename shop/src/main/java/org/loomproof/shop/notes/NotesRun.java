@@ -7,21 +7,29 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.loomproof.intake.check.ReadNotes;
 import org.loomproof.intake.decode.Decoder;
 import org.loomproof.intake.decode.SourceLines;
 import org.loomproof.intake.kit.KitText;
 import org.loomproof.intake.kit.LeadNotes;
+import org.loomproof.intake.sheet.CleanTable;
 import org.loomproof.intake.sheet.DraftSheet;
+import org.loomproof.intake.sheet.Merge;
 import org.loomproof.intake.sheet.Needs;
 import org.loomproof.intake.sheet.SheetFacts;
 import org.loomproof.intake.sheet.SheetText;
+import org.loomproof.intake.sheet.TableEntries;
 import org.loomproof.workshop.brief.complete.SheetCompletion;
 import org.loomproof.workshop.brief.order.Order;
 import org.loomproof.workshop.brief.read.BriefReader;
 import org.loomproof.workshop.brief.sheet.Circuit;
+import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.brief.text.TextFile;
+import org.loomproof.workshop.brief.write.SheetWriter;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.trade.template.TradeDefaults;
@@ -39,33 +47,52 @@ public final class NotesRun {
     }
 
     /**
-     * Wiring notes as a sheet, or every problem of the files.
+     * What is asked of wiring notes.
      *
+     * @param notes the file
      * @param facts the vehicle's, as written behind their keys; what is missing is asked for
      * @param order what is wanted: circuits that it needs and the notes lack are listed
+     * @param into a sheet that the notes are merged into; its facts of the vehicle then hold
      */
-    public Checked<SheetReading> sheet(Path notes, Map<String, String> facts, Optional<Path> order) {
+    public record SheetWanted(Path notes, Map<String, String> facts, Optional<Path> order, Optional<Path> into) {}
+
+    /** Wiring notes as a sheet, or every problem of the files. */
+    public Checked<SheetReading> sheet(SheetWanted wanted) {
         List<Problem> problems = new ArrayList<>();
-        Optional<SourceLines> source = kept(decoder.decode(notes), problems);
-        Optional<Order> wanted = order.flatMap(file -> kept(order(file), problems));
+        Optional<SourceLines> source = kept(decoder.decode(wanted.notes()), problems);
+        Optional<Order> order = wanted.order().flatMap(file -> kept(order(file), problems));
+        Optional<Sheet> into = wanted.into().flatMap(file -> kept(sheet(file), problems));
         if (!problems.isEmpty()) {
             return new Checked.Bad<>(problems);
         }
-        return new Checked.Good<>(read(source.orElseThrow(), facts, wanted));
+        return new Checked.Good<>(read(source.orElseThrow(), wanted.facts(), order, into));
     }
 
-    private SheetReading read(SourceLines source, Map<String, String> facts, Optional<Order> order) {
-        ReadNotes notes = ReadNotes.of(source);
-        DraftSheet draft = DraftSheet.of(notes, name(source), SheetFacts.steering(facts), Set.of());
+    private SheetReading read(
+            SourceLines source, Map<String, String> facts, Optional<Order> order, Optional<Sheet> into) {
+        ReadNotes notes = TableEntries.of(source).orElseGet(() -> ReadNotes.of(source));
+        Set<String> taken = into.map(
+                        s -> s.circuits().stream().map(c -> c.id().value()).collect(Collectors.toSet()))
+                .orElse(Set.of());
+        String steering =
+                into.map(s -> SheetFacts.steering(s.vehicle().steering())).orElseGet(() -> SheetFacts.steering(facts));
+        DraftSheet draft = DraftSheet.of(notes, name(source), steering, taken);
+        Optional<Merge> merge = into.map(s -> Merge.of(s, draft));
+        List<CircuitRole> roles = merge.map(m -> m.sheet().circuits()).orElse(draft.circuits()).stream()
+                .map(Circuit::role)
+                .toList();
         return new SheetReading(
                 source,
                 notes,
                 draft,
-                order.map(o -> Needs.listMissing(
-                                o, draft.circuits().stream().map(Circuit::role).toList()))
-                        .orElse(List.of()),
-                SheetFacts.listMissing(facts),
-                new SheetText(messages).write(draft, inOrder(facts)));
+                order.map(o -> Needs.listMissing(o, roles)).orElse(List.of()),
+                merge.isPresent() ? Map.of() : SheetFacts.listMissing(facts),
+                merge,
+                merge.map(m -> SheetWriter.write(m.sheet()))
+                        .orElseGet(() -> new SheetText(messages).write(draft, inOrder(facts))),
+                CleanTable.write(notes.entries().stream()
+                        .map(e -> CleanTable.row(e, name(source)))
+                        .toList()));
     }
 
     /** A list of leads as the beginning of a kit, or every problem of the file. */
@@ -92,11 +119,22 @@ public final class NotesRun {
     }
 
     private static Checked<Order> order(Path file) {
+        return read(file, text -> briefs().readOrder(text, Optional.empty()));
+    }
+
+    private static Checked<Sheet> sheet(Path file) {
+        return read(file, text -> briefs().readSheet(text));
+    }
+
+    private static BriefReader briefs() {
         TradeDefaults usual = TradeDefaults.read();
-        BriefReader reader = new BriefReader(usual, new SheetCompletion(usual));
+        return new BriefReader(usual, new SheetCompletion(usual));
+    }
+
+    private static <T> Checked<T> read(Path file, Function<SourceText, Checked<T>> reader) {
         return switch (TextFile.read(file)) {
             case Checked.Bad<SourceText>(var problems) -> new Checked.Bad<>(problems);
-            case Checked.Good<SourceText>(SourceText text) -> reader.readOrder(text, Optional.empty());
+            case Checked.Good<SourceText>(SourceText text) -> reader.apply(text);
         };
     }
 

@@ -2,9 +2,11 @@ package org.loomproof.shop.notes;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.loomproof.intake.check.ReadNotes;
 import org.loomproof.intake.decode.SourceLines;
 import org.loomproof.intake.sheet.DraftSheet;
+import org.loomproof.intake.sheet.Merge;
 import org.loomproof.intake.sheet.Needs;
 
 /**
@@ -15,7 +17,9 @@ import org.loomproof.intake.sheet.Needs;
  * @param draft what of it goes on a sheet, and what is held back
  * @param missing circuits that the order needs and nobody speaks of; empty without an order
  * @param missingFacts facts of the vehicle that are to be filled in, each with what may stand there
+ * @param merge how it was merged into a sheet that was there, when it was
  * @param text the sheet as a file
+ * @param table the entries as a clean table
  */
 public record SheetReading(
         SourceLines source,
@@ -23,7 +27,9 @@ public record SheetReading(
         DraftSheet draft,
         List<Needs.Missing> missing,
         Map<String, String> missingFacts,
-        String text) {
+        Optional<Merge> merge,
+        String text,
+        String table) {
 
     public SheetReading {
         missing = List.copyOf(missing);
@@ -35,6 +41,7 @@ public record SheetReading(
                 && draft.heldBack().isEmpty()
                 && missing.isEmpty()
                 && missingFacts.isEmpty()
+                && merge.map(m -> m.conflicts().isEmpty()).orElse(true)
                 && !draft.circuits().isEmpty();
     }
 }

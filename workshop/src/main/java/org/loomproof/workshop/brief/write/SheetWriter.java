@@ -133,8 +133,8 @@ public final class SheetWriter {
         return entries;
     }
 
-    /** Shades are kept as one text, the tracer's behind a stroke: {@code dark/light}. */
-    private static String colour(WireColour colour) {
+    /** The colour as a sheet writes it. Shades are kept as one text, the tracer's behind a stroke: {@code dark/light}. */
+    public static String colour(WireColour colour) {
         String[] shades = (colour.shade() + "/").split("/", -1);
         String base = (shades[0] + " " + colour.base().code()).strip();
         return base

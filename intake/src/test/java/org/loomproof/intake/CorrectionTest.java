@@ -1,0 +1,89 @@
+package org.loomproof.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.loomproof.intake.check.Entry;
+import org.loomproof.intake.check.Field;
+import org.loomproof.intake.check.ReadNotes;
+import org.loomproof.intake.correct.Correction;
+import org.loomproof.intake.correct.ReviewLine;
+import org.loomproof.intake.correct.ShopMemory;
+import org.loomproof.intake.decode.Passage;
+import org.loomproof.intake.decode.SourceLines;
+import org.loomproof.workshop.brief.sheet.CircuitRole;
+
+/** What a person puts right, and what the shop remembers of it. */
+class CorrectionTest {
+
+    private static final String NOTES = "Wuzzle feed\tchampagne\t-\tcolumn\nHorn\tblack\t-\tcolumn\n";
+
+    private static List<ReviewLine> review(String text, ShopMemory memory) {
+        SourceLines lines = Notes.lines("notes.txt", text.getBytes(StandardCharsets.UTF_8));
+        return ReviewLine.of(lines, ReadNotes.of(lines), memory);
+    }
+
+    @Test
+    void theSourceStandsBesideWhatWasUnderstood() {
+        List<ReviewLine> lines = review(NOTES, ShopMemory.empty());
+        assertThat(lines).hasSize(2);
+        assertThat(lines.get(1).source()).extracting(Passage::text).containsExactly("Horn\tblack\t-\tcolumn");
+        assertThat(lines.get(1).entry().role().orElseThrow().value().role()).isEqualTo(CircuitRole.HORN);
+        assertThat(lines).allSatisfy(line -> assertThat(line.suggestions()).isEmpty());
+    }
+
+    @Test
+    void aTapPutsAFieldRightAndNothingElse() {
+        ReviewLine line = review(NOTES, ShopMemory.empty()).getFirst();
+        Entry before = line.entry();
+        assertThat(before.role()).isEmpty();
+        Entry right = line.corrected(Correction.of(before, Field.ROLE, "horn")).entry();
+        assertThat(right.role().orElseThrow().value().role()).isEqualTo(CircuitRole.HORN);
+        assertThat(right.role().orElseThrow().sure()).isEqualTo(1);
+        assertThat(right.colourAsWritten()).isEqualTo(before.colourAsWritten());
+        assertThat(right.behaviour()).isEqualTo(before.behaviour());
+        assertThat(right.spot()).isEqualTo(before.spot());
+        Entry coloured =
+                line.corrected(Correction.of(before, Field.COLOUR, "WH/GY")).entry();
+        assertThat(coloured.colour().orElseThrow().value().letters()).isEqualTo("WH/GY");
+        assertThat(coloured.colourAsWritten()).isEmpty();
+    }
+
+    @Test
+    void aCorrectionThatCannotBeReadChangesNothing() {
+        ReviewLine line = review(NOTES, ShopMemory.empty()).getFirst();
+        for (Field field : Field.values()) {
+            assertThat(line.corrected(Correction.of(line.entry(), field, " "))).isEqualTo(line);
+        }
+    }
+
+    @Test
+    void whatWasPutRightIsSuggestedOnTheShopsLaterSheetsAndNotTaken() {
+        Entry first = review(NOTES, ShopMemory.empty()).getFirst().entry();
+        ShopMemory memory = ShopMemory.empty()
+                .with(Correction.of(first, Field.ROLE, "parking-lamp"))
+                .with(Correction.of(first, Field.ROLE, "accessory"))
+                .with(Correction.of(first, Field.COLOUR, "light brown"));
+        assertThat(memory.corrections()).hasSize(2);
+        ReviewLine later = review(
+                        "WUZZLE  Feed\tChampagne\t+\tdash\nHorn\tblack\t-\tcolumn\n", ShopMemory.read(memory.write()))
+                .getFirst();
+        assertThat(later.entry().role()).isEmpty();
+        assertThat(later.suggestions())
+                .extracting(c -> c.field() + " " + c.means())
+                .containsExactly("ROLE accessory", "COLOUR light brown");
+        assertThat(later.corrected(later.suggestions().getFirst()).suggestions())
+                .hasSize(1);
+    }
+
+    @Test
+    void aMemoryReadsBackAsItWasWritten() {
+        ShopMemory memory = ShopMemory.empty()
+                .with(new Correction(Field.PLACE, "under, \"the\" dash\nleft", "dash"))
+                .with(new Correction(Field.ROLE, "türkontakt", "door-trigger"));
+        assertThat(ShopMemory.read(memory.write())).isEqualTo(memory);
+        assertThat(ShopMemory.read("\"broken")).isEqualTo(ShopMemory.empty());
+    }
+}
