@@ -21,7 +21,7 @@ public final class Likelihood {
      * Readings that one hand takes with one meter at one place do not err apart from each other, so each counts a little less
      * than whole: its likelihood to this power.
      */
-    static final double OWN_SHARE = 0.87;
+    static final double OWN_SHARE = 0.75;
 
     static final double SAYS_NOTHING = 1e-3;
 
