@@ -92,9 +92,10 @@ public final class ResultJson {
         ArrayNode leads = node.putArray("leads");
         for (Searched each : search.leads()) {
             Enumeration found = each.enumeration();
-            ObjectNode lead = leads.addObject()
-                    .put("lead", each.lead().value())
-                    .put("enumerated", found.enumerated())
+            ObjectNode lead = leads.addObject().put("lead", each.lead().value());
+            ArrayNode circuits = lead.putArray("circuits");
+            each.circuits().forEach(circuit -> circuits.add(circuit.value()));
+            lead.put("enumerated", found.enumerated())
                     .put("offered", found.words().size());
             ObjectNode leftOut = lead.putObject("leftOut");
             found.leftOut().forEach((reason, count) -> leftOut.put(reason.word(), count));

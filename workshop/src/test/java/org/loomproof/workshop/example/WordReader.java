@@ -19,6 +19,7 @@ import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
 import org.loomproof.workshop.planner.grammar.Coil;
 import org.loomproof.workshop.planner.grammar.Gate;
+import org.loomproof.workshop.planner.grammar.Pull;
 import org.loomproof.workshop.planner.grammar.Tie;
 import org.loomproof.workshop.planner.grammar.Tie.Way;
 import org.loomproof.workshop.planner.grammar.Word;
@@ -42,13 +43,13 @@ final class WordReader {
     private final Map<AddedPartId, Integer> relays = new HashMap<>();
     private final List<Coil> coils = new ArrayList<>();
 
-    private WordReader(Plan plan, Hookup.Connect hookup, CircuitId target) {
+    private WordReader(Plan plan, Hookup.Connect hookup, CircuitId circuit, boolean reads) {
         this.parts = hookup.parts().stream()
                 .map(id -> plan.findPart(id).orElseThrow())
                 .toList();
         End lead = new End.OfLead(hookup.lead());
-        named.put(SOURCE, lead);
-        named.put(TARGET, new End.Tap(target));
+        named.put(SOURCE, reads ? new End.Tap(circuit) : lead);
+        named.put(TARGET, reads ? lead : new End.Tap(circuit));
         named.put(BODY, new End.Body());
         for (AddedWire wire : plan.wires()) {
             if (hookup.wires().contains(wire.id())) {
@@ -65,7 +66,12 @@ final class WordReader {
 
     /** The word by which a hookup works one of its targets. */
     static Word read(Plan plan, Hookup.Connect hookup, CircuitId target) {
-        return new WordReader(plan, hookup, target).word();
+        return new WordReader(plan, hookup, target, false).word();
+    }
+
+    /** The word by which an input reads one of its sources. */
+    static Word readInput(Plan plan, Hookup.Connect hookup, CircuitId source) {
+        return new WordReader(plan, hookup, source, true).word();
     }
 
     private void join(End one, End other) {
@@ -123,7 +129,24 @@ final class WordReader {
                 ties.getOrDefault(SUPPLY, Tie.NONE),
                 ties.getOrDefault(BODY, Tie.NONE),
                 coils,
-                buffering());
+                buffering(),
+                pull());
+    }
+
+    /** A resistor that hangs on the source itself. */
+    private Pull pull() {
+        for (AddedPart part : parts) {
+            if (part instanceof AddedPart.Resistor r && same(at(r, "2"), end(SOURCE))) {
+                Optional<String> pole = name(at(r, "1"));
+                if (pole.filter(SUPPLY::equals).isPresent()) {
+                    return Pull.UP;
+                }
+                if (pole.filter(BODY::equals).isPresent()) {
+                    return Pull.DOWN;
+                }
+            }
+        }
+        return Pull.NONE;
     }
 
     private Buffering buffering() {

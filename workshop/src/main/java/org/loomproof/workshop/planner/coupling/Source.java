@@ -5,10 +5,7 @@ import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
-import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Metres;
-import org.loomproof.workshop.quantity.Ohms;
-import org.loomproof.workshop.trade.supply.SupplyPoint;
 
 /** Where an input gets what it reads: a factory wire, or a pin switch that the work adds. */
 public sealed interface Source {
@@ -19,11 +16,19 @@ public sealed interface Source {
     /** The end to join. */
     End end();
 
+    /** What messages and parts call it. */
+    default String name() {
+        return switch (this) {
+            case Wire wire -> wire.circuit().id().value();
+            case Fused fused -> fused.feed().circuit().id().value();
+            case Pin pin -> pin.opening().value();
+        };
+    }
+
     /** The factory circuit that is read, if it is one. */
     default Optional<Circuit> circuitRead() {
         return switch (this) {
             case Wire wire -> Optional.of(wire.circuit());
-            case Released released -> Optional.of(released.circuit());
             case Fused fused -> Optional.of(fused.feed().circuit());
             case Pin pin -> Optional.empty();
         };
@@ -47,27 +52,6 @@ public sealed interface Source {
         @Override
         public End end() {
             return Draft.at(feed.fuse(), "2");
-        }
-    }
-
-    /**
-     * A factory wire that its switch holds to the body while the opening is closed and lets go when it opens: a resistor from
-     * a constant supply lifts it then.
-     */
-    record Released(Circuit circuit, Metres run, Ohms pullUp, Feed feed) implements Source {
-        /** The resistor's local name. */
-        public AddedPartId part() {
-            return Draft.local(circuit.id(), "pull-up");
-        }
-
-        /** What flows through the resistor for as long as the opening is closed, on a full battery. */
-        public Amps atRest() {
-            return new Amps(SupplyPoint.REST.volts().value() / pullUp.value());
-        }
-
-        @Override
-        public End end() {
-            return Draft.tap(circuit);
         }
     }
 

@@ -12,4 +12,11 @@ import org.loomproof.workshop.planner.coupling.Driving.Side;
  * @param stepped whether the target wants the body through a stated resistance
  * @param several whether there is more than one target
  */
-public record Drive(Side output, Side active, boolean leaks, boolean kicks, boolean stepped, boolean several) {}
+public record Drive(Side output, Side active, boolean leaks, boolean kicks, boolean stepped, boolean several)
+        implements Shape {
+
+    @Override
+    public Judge judge() {
+        return new DriveJudge(this);
+    }
+}

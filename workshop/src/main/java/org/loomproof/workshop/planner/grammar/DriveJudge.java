@@ -1,6 +1,6 @@
 package org.loomproof.workshop.planner.grammar;
 
-import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
@@ -12,10 +12,7 @@ import org.loomproof.workshop.planner.grammar.Word.Buffering;
  * What poles alone say of a word, in the two states of an output: at rest it is open, at work it gives its pole. A contact is
  * open or closed, a diode a wire one way; what a weak pull does is left to the prover.
  */
-final class DriveJudge {
-
-    private static final Comparator<Coil> ORDER =
-            Comparator.comparing(Coil::driver).thenComparing(Coil::pole).thenComparing(Coil::isolated);
+final class DriveJudge implements Judge {
 
     private final Drive drive;
     private final Way works;
@@ -25,27 +22,36 @@ final class DriveJudge {
         this.works = Word.workedBy(drive.output());
     }
 
-    Optional<LeftOut> leaveOut(Word word) {
+    @Override
+    public Optional<LeftOut> leaveOut(Grammar.Block block) {
+        if (block.pull() != Pull.NONE || !followsSource(block.coils(), block.buffer())) {
+            // At rest the output is open and nothing else hangs on it.
+            return Optional.of(LeftOut.IDLE_PART);
+        }
+        // One make contact gives a target its pole at work and nothing at rest: a second relay says what the first
+        // says.
+        return block.coils().size() > 1 ? Optional.of(LeftOut.SAME_WITH_FEWER) : Optional.empty();
+    }
+
+    @Override
+    public Optional<LeftOut> leaveOut(Word word) {
         return Optional.ofNullable(reason(word));
     }
 
     private @Nullable LeftOut reason(Word word) {
-        if (isMirrored(word)) {
-            return LeftOut.MIRRORED;
-        }
-        if (!followsSource(word) || hasIdlePart(word)) {
+        if (hasIdlePart(word)) {
             return LeftOut.IDLE_PART;
         }
-        boolean byOutput = conducts(word, word.through(), works, true);
+        boolean byOutput = conducts(word.through(), works, true);
         boolean own = byOutput && drive.output() == drive.active();
         if (own && (!word.coils().isEmpty() || word.buffer() != Buffering.NONE)) {
             // Either the output works the target and the rest is idle, or the rest does and the output's own way is.
             return LeftOut.SAME_WITH_FEWER;
         }
-        boolean supplyAtRest = conducts(word, word.fromSupply(), Way.TO_TARGET, false);
-        boolean bodyAtRest = conducts(word, word.toBody(), Way.FROM_TARGET, false);
-        boolean supply = conducts(word, word.fromSupply(), Way.TO_TARGET, true);
-        boolean body = conducts(word, word.toBody(), Way.FROM_TARGET, true);
+        boolean supplyAtRest = conducts(word.fromSupply(), Way.TO_TARGET, false);
+        boolean bodyAtRest = conducts(word.toBody(), Way.FROM_TARGET, false);
+        boolean supply = conducts(word.fromSupply(), Way.TO_TARGET, true);
+        boolean body = conducts(word.toBody(), Way.FROM_TARGET, true);
         if ((supplyAtRest && bodyAtRest)
                 || ((supply || (byOutput && drive.output() == Side.HIGH))
                         && (body || (byOutput && drive.output() == Side.LOW)))) {
@@ -58,7 +64,7 @@ final class DriveJudge {
         if (!own && !pole) {
             return LeftOut.NEVER_WORKS;
         }
-        if ((own && pole) || word.coils().size() > 1) {
+        if (own && pole) {
             return LeftOut.SAME_WITH_FEWER;
         }
         return refined(
@@ -88,46 +94,25 @@ final class DriveJudge {
         return null;
     }
 
-    /** Of two relays that hang on the same thing the one whose contact comes first is the first. */
-    private static boolean isMirrored(Word word) {
-        if (word.coils().size() < 2) {
-            return false;
-        }
-        Coil one = word.coils().get(0);
-        Coil two = word.coils().get(1);
-        if (two.isBehindFirst()) {
-            return false;
-        }
-        if (!one.equals(two)) {
-            return ORDER.compare(one, two) > 0;
-        }
-        return word.ties()
-                .map(tie -> tie.gate().relay())
-                .filter(relay -> relay > 0)
-                .findFirst()
-                .filter(relay -> relay == 2)
-                .isPresent();
-    }
-
     /** True when every relay and the buffer change with the source. */
-    private boolean followsSource(Word word) {
-        if (word.buffer() != Buffering.NONE && word.buffer() != Word.bufferFor(drive.output())) {
+    private boolean followsSource(List<Coil> coils, Buffering buffer) {
+        if (buffer != Buffering.NONE && buffer != Word.bufferFor(drive.output())) {
             return false;
         }
-        return word.coils().stream()
+        return coils.stream()
                 .allMatch(coil -> coil.driver() != Driver.SOURCE
                         || (coil.pole() != drive.output() && (drive.leaks() || !coil.isolated())));
     }
 
     private boolean hasIdlePart(Word word) {
         // A source at rest is open: what joins it only then does nothing.
-        return (word.through().joined() && !conducts(word, word.through(), works, true))
-                || (isIdle(word, word.fromSupply(), Way.TO_TARGET) && !isUsefulClamp(word, Side.LOW))
-                || (isIdle(word, word.toBody(), Way.FROM_TARGET) && !isUsefulClamp(word, Side.HIGH));
+        return (word.through().joined() && !conducts(word.through(), works, true))
+                || (isIdle(word.fromSupply(), Way.TO_TARGET) && !isUsefulClamp(word, Side.LOW))
+                || (isIdle(word.toBody(), Way.FROM_TARGET) && !isUsefulClamp(word, Side.HIGH));
     }
 
-    private static boolean isIdle(Word word, Tie tie, Way way) {
-        return tie.joined() && !conducts(word, tie, way, false) && !conducts(word, tie, way, true);
+    private static boolean isIdle(Tie tie, Way way) {
+        return tie.joined() && !conducts(tie, way, false) && !conducts(tie, way, true);
     }
 
     /** A diode that lets a target's own current go on when what works it lets go: to the supply, or from the body. */
@@ -143,17 +128,13 @@ final class DriveJudge {
         return tie.joined() && tie.hasDiode() && !tie.resistor() && tie.gate() == Gate.ALWAYS;
     }
 
-    private static boolean conducts(Word word, Tie tie, Way way, boolean atWork) {
+    private static boolean conducts(Tie tie, Way way, boolean atWork) {
         return tie.joined()
                 && (tie.diode() == Way.BOTH || tie.diode() == way)
                 && switch (tie.gate()) {
                     case ALWAYS -> true;
                     case BUFFER -> atWork;
-                    case MAKE_1, BREAK_1, MAKE_2, BREAK_2 -> tie.gate().make() == isWorked(word, tie.gate(), atWork);
+                    case MAKE_1, BREAK_1, MAKE_2, BREAK_2 -> tie.gate().make() == atWork;
                 };
-    }
-
-    private static boolean isWorked(Word word, Gate gate, boolean atWork) {
-        return atWork != (word.coils().get(gate.relay() - 1).driver() == Driver.FIRST_BREAK);
     }
 }

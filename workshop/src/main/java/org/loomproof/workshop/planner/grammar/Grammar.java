@@ -7,59 +7,127 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.loomproof.workshop.planner.grammar.Word.Buffering;
 
 /** Walks every word within the bound, in a fixed order. What depends on poles alone is walked once for all currents. */
 public final class Grammar {
 
-    private static final Map<Drive, Enumeration> WALKED = new ConcurrentHashMap<>();
+    private static final Map<Shape, Enumeration> WALKED = new ConcurrentHashMap<>();
+    private static final Map<Size, Long> COUNTED = new ConcurrentHashMap<>();
+    private static final List<Block> BLOCKS = listBlocks();
+
+    /** All words with those relays, that buffer and that pull. */
+    record Block(List<Coil> coils, Buffering buffer, Pull pull) {
+
+        private int clampsAndIsolation() {
+            return coils.stream().mapToInt(Coil::diodes).sum();
+        }
+
+        private boolean isBehindFirst() {
+            return coils.size() > 1 && coils.get(1).isBehindFirst();
+        }
+
+        private Size size() {
+            boolean bufferWorksCoil = coils.stream().anyMatch(coil -> coil.driver() == Coil.Driver.BUFFER);
+            return new Size(
+                    clampsAndIsolation(),
+                    pull != Pull.NONE,
+                    coils.size(),
+                    isBehindFirst(),
+                    buffer != Buffering.NONE,
+                    bufferWorksCoil);
+        }
+    }
+
+    /** What decides how many words a block has: blocks that are alike in this are counted once. */
+    private record Size(
+            int diodes, boolean pulled, int relays, boolean behindFirst, boolean buffered, boolean bufferWorksCoil) {}
 
     private Grammar() {}
 
-    /** All words that may work those targets, fewest parts first. */
-    public static Enumeration of(Drive drive) {
-        return WALKED.computeIfAbsent(drive, d -> {
-            Map<LeftOut, Long> leftOut = new EnumMap<>(LeftOut.class);
-            List<Word> words = new ArrayList<>();
-            DriveJudge judge = new DriveJudge(d);
-            long[] enumerated = {0};
-            each(word -> {
-                enumerated[0]++;
-                judge.leaveOut(word)
-                        .ifPresentOrElse(reason -> leftOut.merge(reason, 1L, Long::sum), () -> words.add(word));
-            });
-            words.sort(Comparator.comparingInt(Word::parts).thenComparing(Word::toString));
-            return new Enumeration(enumerated[0], leftOut, words);
-        });
+    /** All words for that pairing, fewest parts first. A block that no word of can be offered is counted without a look at each. */
+    public static Enumeration of(Shape shape) {
+        Enumeration known = WALKED.get(shape);
+        if (known != null) {
+            return known;
+        }
+        Map<LeftOut, Long> leftOut = new EnumMap<>(LeftOut.class);
+        List<Word> words = new ArrayList<>();
+        Judge judge = shape.judge();
+        long enumerated = 0;
+        for (Block block : BLOCKS) {
+            long size = count(block);
+            enumerated += size;
+            judge.leaveOut(block)
+                    .ifPresentOrElse(
+                            reason -> leftOut.merge(reason, size, Long::sum),
+                            () -> each(
+                                    block,
+                                    word -> judge.leaveOut(word)
+                                            .ifPresentOrElse(
+                                                    reason -> leftOut.merge(reason, 1L, Long::sum),
+                                                    () -> words.add(word))));
+        }
+        words.sort(Comparator.comparingInt(Word::parts).thenComparing(Word::toString));
+        Enumeration found = new Enumeration(enumerated, leftOut, words);
+        WALKED.put(shape, found);
+        return found;
+    }
+
+    private static long count(Block block) {
+        Size size = block.size();
+        Long known = COUNTED.get(size);
+        if (known != null) {
+            return known;
+        }
+        long[] count = {0};
+        each(block, word -> count[0]++);
+        COUNTED.put(size, count[0]);
+        return count[0];
     }
 
     /** Tells every word within the bound, once each. */
     static void each(Consumer<Word> told) {
-        Walk walk = new Walk(told);
-        for (Buffering buffer : Buffering.values()) {
-            boolean buffered = buffer != Buffering.NONE;
-            walk.take(List.of(), buffer);
-            for (Coil first : Coil.beside(buffered)) {
-                walk.take(List.of(first), buffer);
-                Coil.beside(buffered).forEach(second -> walk.take(List.of(first, second), buffer));
-                Coil.behindFirst().forEach(second -> walk.take(List.of(first, second), buffer));
+        BLOCKS.forEach(block -> each(block, told));
+    }
+
+    /** Tells every word of a block. */
+    static void each(Block block, Consumer<Word> told) {
+        new Walk(told).take(block);
+    }
+
+    private static List<Block> listBlocks() {
+        List<Block> blocks = new ArrayList<>();
+        for (Pull pull : Pull.values()) {
+            for (Buffering buffer : Buffering.values()) {
+                boolean buffered = buffer != Buffering.NONE;
+                blocks.add(new Block(List.of(), buffer, pull));
+                for (Coil first : Coil.beside(buffered)) {
+                    blocks.add(new Block(List.of(first), buffer, pull));
+                    Stream.concat(Coil.beside(buffered).stream(), Coil.behindFirst().stream())
+                            .forEach(second -> blocks.add(new Block(List.of(first, second), buffer, pull)));
+                }
             }
         }
+        return List.copyOf(blocks);
     }
 
     private record Walk(Consumer<Word> told) {
 
-        private void take(List<Coil> coils, Buffering buffer) {
+        private void take(Block block) {
+            List<Coil> coils = block.coils();
+            Buffering buffer = block.buffer();
             List<Tie> ties = Tie.all(gates(coils, buffer));
             List<Tie> beyondBody =
                     ties.stream().filter(tie -> tie.gate() != Gate.BUFFER).toList();
-            int held = coils.stream().mapToInt(Coil::diodes).sum();
+            int held = block.clampsAndIsolation();
             for (Tie through : beyondBody) {
                 for (Tie fromSupply : beyondBody) {
                     if (!clash(through, fromSupply)
                             && held + through.diodes() + fromSupply.diodes() <= Word.MOST_DIODES) {
                         for (Tie toBody : ties) {
-                            take(new Word(through, fromSupply, toBody, coils, buffer));
+                            take(new Word(through, fromSupply, toBody, coils, buffer, block.pull()));
                         }
                     }
                 }

@@ -4,8 +4,6 @@ import java.util.Locale;
 
 /** Why a word of the grammar is not offered. Each is an argument that needs no proof, or a reckoning with pencil and paper. */
 public enum LeftOut {
-    /** The same with the two relays changed about. */
-    MIRRORED,
     /** A part does nothing in any state: without it the word is the same. */
     IDLE_PART,
     /** It joins supply and body in some state. */
@@ -14,7 +12,11 @@ public enum LeftOut {
     WORKS_AT_REST,
     /** It does not give the target its pole while the source works. */
     NEVER_WORKS,
-    /** Targets would feed one another. */
+    /** What reads a wire would put a pole on it. */
+    FEEDS_WIRE,
+    /** A coil is held while nothing happens, and empties the battery. */
+    DRAWS_AT_REST,
+    /** Targets, or sources, would feed one another. */
     JOINS_TARGETS,
     /** A word with fewer parts gives the target the same. */
     SAME_WITH_FEWER,
@@ -22,7 +24,9 @@ public enum LeftOut {
     NO_WAY_FOR_KICK,
     /** It would feed a controller that has lost its supply. */
     FEEDS_DEAD_CONTROLLER,
-    /** Too much current for the output, or for any part at hand. */
+    /** A part at hand does not tell the wire's two levels apart. */
+    LEVEL,
+    /** Too much current for the output, the wire that is read, or any part at hand. */
     CURRENT,
     /** There is no feed for it. */
     NO_SUPPLY;

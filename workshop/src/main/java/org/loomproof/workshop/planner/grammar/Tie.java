@@ -2,6 +2,7 @@ package org.loomproof.workshop.planner.grammar;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A series of parts between one end and the target, each kind at most once. Their order does not matter to direct current; two
@@ -52,6 +53,19 @@ public record Tie(boolean joined, Way diode, boolean resistor, Gate gate) {
             }
         }
         return all;
+    }
+
+    Tie withoutDiode() {
+        return new Tie(joined, Way.BOTH, resistor, gate);
+    }
+
+    Tie withoutResistor() {
+        return new Tie(joined, diode, false, gate);
+    }
+
+    /** No tie, and this one without its diode or its resistor. */
+    Stream<Tie> simpler() {
+        return Stream.of(NONE, withoutDiode(), withoutResistor()).filter(tie -> !tie.equals(this));
     }
 
     boolean hasDiode() {

@@ -9,7 +9,8 @@ import org.loomproof.workshop.planner.grammar.Tie.Way;
  * One coupling of the grammar.
  *
  * <pre>
- * coupling = [through] [from-supply] [to-body] {relay} [buffer]
+ * coupling = [pull] [through] [from-supply] [to-body] {relay} [buffer]
+ * pull     = resistor between the source and (supply | body)
  * tie      = [diode] [resistor] [contact | buffer output]
  * relay    = changeover contact, coil, clamp diode
  * coil     = (source [diode] | buffer output | contact of the first relay) to (supply | body)
@@ -17,15 +18,22 @@ import org.loomproof.workshop.planner.grammar.Tie.Way;
  * </pre>
  *
  * The source is what decides, the target is what is worked. Where one source works several targets, ties and relays stand
- * once for each target, and isolating diode and buffer once for all: the one extension of the bound.
+ * once for each target, and isolating diode and buffer once for all. Where several sources work one target, pull, diode and
+ * isolating diode stand once for each source. This is the one extension of the bound.
  *
  * @param through between source and target
  * @param fromSupply between the fused supply and the target
  * @param toBody between the target and the body
  * @param coils of the relays, the first one first
  * @param buffer which kind, if any
+ * @param pull of the source
  */
-public record Word(Tie through, Tie fromSupply, Tie toBody, List<Coil> coils, Buffering buffer) {
+public record Word(Tie through, Tie fromSupply, Tie toBody, List<Coil> coils, Buffering buffer, Pull pull) {
+
+    /** A word without a pull. */
+    public Word(Tie through, Tie fromSupply, Tie toBody, List<Coil> coils, Buffering buffer) {
+        this(through, fromSupply, toBody, coils, buffer, Pull.NONE);
+    }
 
     /** Whether there is a buffer, and what it works on. */
     public enum Buffering {
@@ -76,6 +84,22 @@ public record Word(Tie through, Tie fromSupply, Tie toBody, List<Coil> coils, Bu
         return new Word(Tie.NONE, Tie.NONE, Tie.resistor(Gate.MAKE_1), List.of(coil), Buffering.NONE);
     }
 
+    Word withThrough(Tie tie) {
+        return new Word(tie, fromSupply, toBody, coils, buffer, pull);
+    }
+
+    Word withFromSupply(Tie tie) {
+        return new Word(through, tie, toBody, coils, buffer, pull);
+    }
+
+    Word withToBody(Tie tie) {
+        return new Word(through, fromSupply, tie, coils, buffer, pull);
+    }
+
+    Word with(Pull other) {
+        return new Word(through, fromSupply, toBody, coils, buffer, other);
+    }
+
     static Way workedBy(Side output) {
         return output == Side.LOW ? Way.FROM_TARGET : Way.TO_TARGET;
     }
@@ -104,12 +128,13 @@ public record Word(Tie through, Tie fromSupply, Tie toBody, List<Coil> coils, Bu
 
     /** Resistors. */
     public int resistors() {
-        return through.resistors() + fromSupply.resistors() + toBody.resistors();
+        return through.resistors() + fromSupply.resistors() + toBody.resistors() + pull.resistors();
     }
 
     /** True when it needs the fused supply. */
     public boolean needsSupply() {
         return fromSupply.joined()
+                || pull == Pull.UP
                 || buffer != Buffering.NONE
                 || coils.stream().anyMatch(coil -> coil.pole() == Side.HIGH);
     }

@@ -120,7 +120,7 @@ final class FactoryOutputs {
 
         List<Option> list() {
             Enumeration found = Grammar.of(drive()).leavingOut(this::tooMuch);
-            Searched searched = new Searched(lead.id(), found);
+            List<Searched> searched = List.of(new Searched(lead.id(), ids(lines), found));
             List<Word> ordered = new ArrayList<>(found.words());
             ordered.sort(Comparator.comparing(this::feedsTheDead).thenComparingInt(Catalogue::rank));
             List<Phrase> lost = lost();

@@ -2,6 +2,7 @@ package org.loomproof.workshop.planner.rule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadRole;
@@ -9,13 +10,11 @@ import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
-import org.loomproof.workshop.planner.coupling.Draft;
-import org.loomproof.workshop.planner.coupling.Reading;
 import org.loomproof.workshop.planner.coupling.Source;
+import org.loomproof.workshop.planner.grammar.Sense.Held;
 import org.loomproof.workshop.planner.survey.Finder;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.planner.survey.Joint;
-import org.loomproof.workshop.trade.relay.RelayType;
 import org.loomproof.workshop.trade.wire.Conductors;
 import org.loomproof.workshop.words.Phrase;
 
@@ -38,44 +37,43 @@ public final class IgnitionSenseRule implements Rule {
     @Override
     public List<Question> questions(Job job, List<Lead> leads) {
         return leads.stream()
-                .map(lead -> Question.settled("ignition " + lead.id(), Option.of(List.of(decide(job, lead)))))
+                .map(lead -> new Question("ignition " + lead.id(), ways(job, lead)))
                 .toList();
     }
 
-    private static Decision decide(Job job, Lead lead) {
-        if (!(lead.port() instanceof Port.Input input)) {
-            return Aside.misfit(lead, Wish.BASICS);
+    private static List<Option> ways(Job job, Lead lead) {
+        if (!(lead.port() instanceof Port.Input)) {
+            return List.of(Option.of(List.of(Aside.misfit(lead, Wish.BASICS))));
         }
         return switch (job.finder().one(CircuitRole.IGNITION, Joint.SIGNAL_TAP)) {
-            case Found.Usable(var circuits, var passedOver) -> read(job, lead, input, circuits.getFirst(), passedOver);
-            case Found.Waiting waiting -> Aside.hold(lead, Wish.BASICS, waiting);
-            case Found.Forbidden(var because, var possibleIf) -> Aside.cap(lead, because);
+            case Found.Usable(var circuits, var passedOver) -> read(job, lead, circuits.getFirst(), passedOver);
+            case Found.Waiting waiting -> List.of(Option.of(List.of(Aside.hold(lead, Wish.BASICS, waiting))));
+            case Found.Forbidden(var because, var possibleIf) -> List.of(Option.of(List.of(Aside.cap(lead, because))));
         };
     }
 
-    private static Decision read(Job job, Lead lead, Port.Input input, Circuit ignition, List<Phrase> passedOver) {
+    private static List<Option> read(Job job, Lead lead, Circuit ignition, List<Phrase> passedOver) {
         boolean fused = needsFuse(lead, ignition);
         Source source =
                 fused ? new Source.Fused(job.ignitionFeed(ignition)) : new Source.Wire(ignition, job.run(ignition));
-        Reading reading = new Reading(lead, input.active(), job.signalDiode());
         List<Phrase> lost = new ArrayList<>(passedOver);
         if (fused) {
             lost.add(Phrase.of("lost.unfused", ignition.id()));
         }
-        return switch (input.active()) {
-            case HIGH -> join(lead, ignition, reading.direct(List.of(source)), "rule.ignition-sense", lost);
-            case LOW -> {
-                RelayType relay = job.listRelays().getFirst();
-                Draft draft =
-                        reading.inverted(List.of(source), new Reading.Inverter(relay, job.ignitionFeed(ignition)));
-                yield join(lead, ignition, draft, "rule.ignition-sense-inverted", lost);
-            }
-        };
+        // The key bears what a coil draws, and it says nothing while it is out: what is fed from it may be fed from
+        // there alone.
+        Read read = new Read(source, Held.PULLED_LOW, Held.HIGH, true, Optional.empty());
+        InputWords words = new InputWords(job, lead, List.of(read), Optional.of(job.ignitionFeed(ignition)));
+        return words.list().stream()
+                .map(way -> join(lead, ignition, way, lost).searched(words.searched()))
+                .toList();
     }
 
-    private static Decision join(Lead lead, Circuit ignition, Draft draft, String because, List<Phrase> lost) {
-        return new Decision.Join(
-                lead, Wish.BASICS, List.of(ignition.id()), draft, Phrase.of(because, ignition.id()), lost);
+    private static Option join(Lead lead, Circuit ignition, InputWords.Way way, List<Phrase> lost) {
+        boolean inverts = ((Port.Input) lead.port()).active() == Port.Active.LOW;
+        Phrase because = Phrase.of(inverts ? "rule.ignition-sense-inverted" : "rule.ignition-sense", ignition.id());
+        return Option.of(
+                List.of(new Decision.Join(lead, Wish.BASICS, List.of(ignition.id()), way.draft(), because, lost)));
     }
 
     /** True when the factory fuse is not known, or is larger than what protects the lead. */

@@ -28,9 +28,9 @@ public record Option(List<Decision> decisions, List<Refusal> refusals, List<Phra
         this(decisions, refusals, cautions, List.of());
     }
 
-    /** The same, found by that search. */
-    public Option searched(Searched search) {
-        return new Option(decisions, refusals, cautions, List.of(search));
+    /** The same, found by those searches. */
+    public Option searched(List<Searched> found) {
+        return new Option(decisions, refusals, cautions, found);
     }
 
     /** Decisions alone. */

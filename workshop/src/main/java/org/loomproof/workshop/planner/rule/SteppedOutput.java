@@ -80,7 +80,7 @@ final class SteppedOutput {
         }
         Enumeration found = Grammar.of(new Drive(side, Side.LOW, leaks, false, true, false))
                 .leavingOut(word -> tooMuch(word, leaks));
-        Searched searched = new Searched(lead.id(), found);
+        List<Searched> searched = List.of(new Searched(lead.id(), List.of(circuit.id()), found));
         List<Word> ordered = new ArrayList<>(found.words());
         ordered.sort(Comparator.comparingInt(Catalogue::rank));
         List<Option> options = new ArrayList<>();

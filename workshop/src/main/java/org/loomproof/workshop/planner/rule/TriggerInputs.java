@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.loomproof.workshop.brief.Certainty;
 import org.loomproof.workshop.brief.kit.Lead;
@@ -13,18 +12,18 @@ import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitId;
-import org.loomproof.workshop.brief.sheet.Level;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.planner.coupling.Draft;
+import org.loomproof.workshop.planner.coupling.Piece;
 import org.loomproof.workshop.planner.coupling.PullUp;
-import org.loomproof.workshop.planner.coupling.Reading;
 import org.loomproof.workshop.planner.coupling.Source;
+import org.loomproof.workshop.planner.grammar.Pull;
+import org.loomproof.workshop.planner.grammar.Sense.Held;
 import org.loomproof.workshop.planner.survey.Family;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.planner.survey.Sight;
 import org.loomproof.workshop.planner.survey.Triggers;
 import org.loomproof.workshop.sizing.CoilCurrent;
-import org.loomproof.workshop.trade.relay.RelayType;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -38,75 +37,43 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
 
     private static final Wish WISH = Wish.WATCH_OPENINGS;
 
-    /** Reads factory wires where it can; a second way puts pins in place of wires held at a voltage of their own. */
+    /** Reads factory wires where it can; a second way puts pins in place of those that are no plain switch's. */
     List<Option> ways(List<Operable> openings) {
-        Predicate<Circuit> any = c -> isReadable(c);
-        Predicate<Circuit> plain =
-                c -> isReadable(c) && Family.of(c.switching()).isPlain();
-        Set<Sight> sights = new LinkedHashSet<>();
         Triggers triggers = new Triggers(job.brief().sheet(), job.finder());
-        sights.add(triggers.see(openings, any));
-        sights.add(triggers.see(openings, plain));
+        Set<Sight> sights = new LinkedHashSet<>();
+        sights.add(triggers.see(openings, circuit -> isReadable(circuit, false)));
+        sights.add(triggers.see(openings, circuit -> isReadable(circuit, true)));
         Set<Option> options = new LinkedHashSet<>();
         for (Sight sight : sights) {
-            options.add(option(sight, false));
-            if (sight instanceof Sight.Seen seen && mayNeedIsolation(seen)) {
-                options.add(option(sight, true));
+            switch (sight) {
+                case Sight.Unclear(var waiting) -> options.add(Option.of(held(waiting)));
+                case Sight.Seen seen -> options.addAll(seen(seen));
             }
         }
         return List.copyOf(options);
     }
 
-    /** A wire that goes to one pole when its opening opens, and that an input here reads or a relay's coil may hang on. */
-    private boolean isReadable(Circuit circuit) {
-        return isNegative(circuit)
-                ? low.isPresent() || (Family.of(circuit.switching()).isPlain() && carriesCoil(circuit))
-                : isReleased(circuit)
-                        ? high.isPresent()
-                        : Family.of(circuit.switching()) == Family.POSITIVE
-                                && (high.isPresent() || carriesCoil(circuit));
+    /** A wire that some word reads; a plain one goes to a pole that an input reads, or bears a relay's coil. */
+    private boolean isReadable(Circuit circuit, boolean plainly) {
+        Optional<Read> read = Read.of(job, circuit);
+        if (read.isEmpty()) {
+            return false;
+        }
+        if (plainly) {
+            return read.get().isPlain()
+                    && (find(read.get().pole()).isPresent() || read.get().bearsCoil());
+        }
+        InputWords words = new InputWords(job, reader(read.get()), List.of(read.get()), InputWords.constant(job));
+        return words.wantsSupply() || !words.list().isEmpty();
     }
 
-    /** A wire that its switch holds to the body and lets go when the opening opens. */
-    private static boolean isReleased(Circuit circuit) {
-        return Family.of(circuit.switching()) == Family.OPENS_WHEN_ACTIVE
-                && circuit.switching().rest() instanceof Level.Ground;
+    private Optional<Lead> find(Port.Active pole) {
+        return pole == Port.Active.LOW ? low : high;
     }
 
-    private static boolean isNegative(Circuit circuit) {
-        return switch (Family.of(circuit.switching())) {
-            case NEGATIVE -> true;
-            case LOGIC -> circuit.switching().active() instanceof Level.Ground;
-            case POSITIVE, OPENS_WHEN_ACTIVE, STEPPED, REVERSING, DATA, CONTRADICTORY -> false;
-        };
-    }
-
-    /** A wire whose switch already carries more than a coil, such as a lamp's, bears the coil as well. */
-    private boolean carriesCoil(Circuit circuit) {
-        double stock = isNegative(circuit)
-                ? job.draw().intoBody(circuit).value()
-                : job.draw().fromSupply(circuit).value();
-        return stock >= CoilCurrent.most(relay().coil()).value();
-    }
-
-    private RelayType relay() {
-        return job.listRelays().getFirst();
-    }
-
-    /** A wire held by electronics, or an input with protection diodes: a dead controller may pull such a wire. */
-    private boolean mayNeedIsolation(Sight.Seen seen) {
-        return seen.circuits().stream().anyMatch(c -> !Family.of(c.switching()).isPlain())
-                || (!seen.circuits().isEmpty()
-                        && Stream.of(low, high)
-                                .flatMap(Optional::stream)
-                                .anyMatch(l -> l.port() instanceof Port.Input in && in.clamps()));
-    }
-
-    private Option option(Sight sight, boolean isolated) {
-        return switch (sight) {
-            case Sight.Unclear(var waiting) -> Option.of(held(waiting));
-            case Sight.Seen seen -> seen(seen, isolated);
-        };
+    /** The input of its own pole where there is one, else the other. */
+    private Lead reader(Read read) {
+        return find(read.pole()).or(() -> low).or(() -> high).orElseThrow();
     }
 
     private List<Decision> held(Found.Waiting waiting) {
@@ -118,35 +85,37 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
         return decisions;
     }
 
-    private Option seen(Sight.Seen seen, boolean isolated) {
-        List<Source> toBody = new ArrayList<>();
-        List<Source> toSupply = new ArrayList<>();
-        boolean lifts = seen.circuits().stream().anyMatch(TriggerInputs::isReleased);
-        if (lifts && !(job.constant() instanceof Found.Usable)) {
-            return Option.of(heldForSupply());
-        }
-        for (Circuit circuit : seen.circuits()) {
-            if (isReleased(circuit)) {
-                toSupply.add(released(circuit));
-            } else {
-                (isNegative(circuit) ? toBody : toSupply).add(new Source.Wire(circuit, job.run(circuit)));
+    /** Every way of one input with every way of the other; both read what is nearest to their own pole. */
+    private List<Option> seen(Sight.Seen seen) {
+        List<Read> reads = new ArrayList<>();
+        seen.circuits().forEach(circuit -> Read.of(job, circuit).ifPresent(reads::add));
+        seen.pins().forEach(pin -> reads.add(Read.pin(new Source.Pin(pin.opening(), job.usualRun()))));
+        List<Option> options = new ArrayList<>(List.of(Option.of(aside)));
+        for (Lead lead : Stream.of(low, high).flatMap(Optional::stream).toList()) {
+            List<Read> own =
+                    reads.stream().filter(read -> reader(read).equals(lead)).toList();
+            InputWords words = new InputWords(job, lead, own, InputWords.constant(job));
+            if (words.wantsSupply()) {
+                return List.of(Option.of(heldForSupply()));
             }
+            List<Option> ways = own.isEmpty()
+                    ? List.of(Option.of(List.of(unneeded(lead))))
+                    : words.list().stream()
+                            .map(way -> Option.of(List.of(reads(lead, own, way, seen)))
+                                    .beware(drains(own, way))
+                                    .searched(words.searched()))
+                            .toList();
+            options = options.stream()
+                    .flatMap(option -> ways.stream().map(option::and))
+                    .toList();
         }
-        seen.pins().forEach(pin -> toBody.add(new Source.Pin(pin.opening(), job.usualRun())));
-        boolean inverts = (low.isEmpty() && !toBody.isEmpty()) || (high.isEmpty() && !toSupply.isEmpty());
-        if (inverts && !(job.constant() instanceof Found.Usable)) {
-            return Option.of(heldForSupply());
-        }
-        List<Decision> decisions = new ArrayList<>(aside);
-        low.ifPresent(l -> decisions.add(reads(l, toBody, high.isPresent() ? List.of() : toSupply, seen, isolated)));
-        high.ifPresent(l -> decisions.add(reads(l, toSupply, low.isPresent() ? List.of() : toBody, seen, isolated)));
-        return Option.of(decisions).beware(cautions(seen));
+        return options.stream()
+                .map(option -> option.and(new Option(List.of(), List.of(), cautions(seen))))
+                .toList();
     }
 
-    private Source.Released released(Circuit circuit) {
-        Port.Input input = (Port.Input) high.orElseThrow().port();
-        Circuit constant = ((Found.Usable) job.constant()).first();
-        return new Source.Released(circuit, job.run(circuit), PullUp.choose(input), job.coilFeed(constant));
+    private Decision unneeded(Lead lead) {
+        return Aside.trim(lead, Phrase.of(lead.equals(low.orElse(null)) ? "trim.all-positive" : "trim.all-negative"));
     }
 
     private List<Decision> heldForSupply() {
@@ -164,59 +133,59 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
         };
     }
 
-    /** The decision for one input: its own polarity straight or by diodes, the other by relay. */
-    private Decision reads(Lead lead, List<Source> own, List<Source> others, Sight.Seen seen, boolean isolated) {
-        if (own.isEmpty() && others.isEmpty()) {
-            return Aside.trim(
-                    lead, Phrase.of(lead.equals(low.orElse(null)) ? "trim.all-positive" : "trim.all-negative"));
-        }
+    private Decision reads(Lead lead, List<Read> own, InputWords.Way way, Sight.Seen seen) {
         Port.Input port = (Port.Input) lead.port();
-        Reading reading = new Reading(lead, port.active(), job.signalDiode());
+        List<Source> sources = own.stream().map(Read::source).toList();
         List<Phrase> lost = new ArrayList<>();
-        Draft draft;
-        Phrase because;
-        if (others.isEmpty()) {
-            draft = isolated ? reading.isolated(own) : reading.direct(own);
-            because = Phrase.of(directReason(own, isolated), names(own));
-        } else {
-            Reading.Inverter inverter =
-                    new Reading.Inverter(relay(), job.coilFeed(((Found.Usable) job.constant()).first()));
-            draft = own.isEmpty() ? reading.inverted(others, inverter) : reading.mixed(own, others, inverter);
-            because = Phrase.of("rule.trigger-inverted", names(others), inverter.coil());
-            lost.add(Phrase.of("lost.wrong-level", names(others)));
+        List<String> others = own.stream()
+                .filter(read -> read.pole() != port.active())
+                .map(read -> read.source().name())
+                .toList();
+        if (!others.isEmpty()) {
+            lost.add(Phrase.of("lost.wrong-level", others));
         }
-        Stream.concat(own.stream(), others.stream())
+        sources.stream()
                 .filter(Source.Pin.class::isInstance)
                 .flatMap(pin -> seen.pins().stream().filter(p -> p.opening().equals(((Source.Pin) pin).opening())))
                 .map(Sight.NeedsPin::because)
                 .forEach(lost::add);
-        List<CircuitId> circuits = Stream.concat(own.stream(), others.stream())
+        List<CircuitId> circuits = sources.stream()
                 .flatMap(s -> s.circuitRead().map(Circuit::id).stream())
                 .toList();
-        return new Decision.Join(lead, WISH, circuits, draft, because, lost);
+        Phrase because = because(way.draft(), sources.stream().map(Source::name).toList(), others);
+        return new Decision.Join(lead, WISH, circuits, way.draft(), because, lost);
     }
 
-    private static String directReason(List<Source> own, boolean isolated) {
-        if (own.stream().anyMatch(Source.Released.class::isInstance)) {
-            return "rule.trigger-pull-up";
-        }
-        if (own.stream().allMatch(Source.Pin.class::isInstance)) {
-            return "rule.trigger-pins";
-        }
-        if (isolated && own.size() == 1) {
-            return "rule.trigger-isolated";
-        }
-        return own.size() == 1 ? "rule.trigger-straight" : "rule.trigger-diodes";
+    private Phrase because(Draft draft, List<String> all, List<String> others) {
+        return switch (draft.key()) {
+            case "coupling.pull-up" -> Phrase.of("rule.trigger-pull-up", all);
+            case "coupling.added-pin" -> Phrase.of("rule.trigger-pins", all);
+            case "coupling.straight" -> Phrase.of("rule.trigger-straight", all);
+            case "coupling.series-resistor" -> Phrase.of("rule.trigger-series", all);
+            case "coupling.isolation-diodes" ->
+                Phrase.of(all.size() == 1 ? "rule.trigger-isolated" : "rule.trigger-diodes", all);
+            case "coupling.reading-buffer", "coupling.diodes-and-reading-buffer" ->
+                Phrase.of("rule.trigger-buffered", others.isEmpty() ? all : others);
+            default ->
+                Phrase.of(
+                        others.isEmpty() ? "rule.trigger-relayed" : "rule.trigger-inverted",
+                        others.isEmpty() ? all : others,
+                        CoilCurrent.most(job.listRelays().getFirst().coil()));
+        };
     }
 
-    private static List<String> names(List<Source> sources) {
-        return sources.stream()
-                .map(s -> switch (s) {
-                    case Source.Wire wire -> wire.circuit().id().toString();
-                    case Source.Released released -> released.circuit().id().toString();
-                    case Source.Fused fused -> fused.feed().circuit().id().toString();
-                    case Source.Pin pin -> pin.opening().toString();
-                })
+    /** What a resistor to the supply draws for as long as its wire is held at the body. */
+    private static List<Phrase> drains(List<Read> own, InputWords.Way way) {
+        boolean lifts = way.words().stream().anyMatch(word -> word.pull() == Pull.UP);
+        return way.draft().pieces().stream()
+                .filter(piece -> lifts && piece instanceof Piece.Resistor)
+                .map(Piece.Resistor.class::cast)
+                .flatMap(r -> own.stream()
+                        .filter(read -> read.rest() == Held.LOW)
+                        .filter(read ->
+                                r.name().equals(Draft.local(read.source().name(), "pull")))
+                        .map(read -> Phrase.of(
+                                "caution.pull-up-drain", read.source().name(), PullUp.wastes(r.resistance()))))
                 .toList();
     }
 
@@ -229,10 +198,6 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
         seen.circuits().stream()
                 .filter(c -> Family.of(c.switching()) == Family.LOGIC)
                 .map(c -> Phrase.of("caution.held-by-electronics", c.id()))
-                .forEach(cautions::add);
-        seen.circuits().stream()
-                .filter(TriggerInputs::isReleased)
-                .map(c -> Phrase.of("caution.pull-up-drain", c.id(), released(c).atRest()))
                 .forEach(cautions::add);
         if (!seen.pins().isEmpty()) {
             cautions.add(Phrase.of("caution.pin-place"));

@@ -97,9 +97,10 @@ class GrammarTest {
         if (drive.stepped()) {
             return;
         }
-        DriveJudge judge = new DriveJudge(drive);
+        Judge judge = drive.judge();
         Map<LeftOut, List<Word>> byReason = new EnumMap<>(LeftOut.class);
-        Grammar.each(word -> judge.leaveOut(word)
+        Grammar.each(word -> judge.leaveOut(new Grammar.Block(word.coils(), word.buffer(), word.pull()))
+                .or(() -> judge.leaveOut(word))
                 .ifPresent(reason ->
                         byReason.computeIfAbsent(reason, r -> new ArrayList<>()).add(word)));
 

@@ -110,14 +110,15 @@ class OpeningsRuleTest {
     }
 
     @Test
-    void aDoorWireThatOnlyCarriesASignalBearsNoCoilAndAPinIsAdded() {
+    void aDoorWireThatOnlyCarriesASignalBearsNoCoilAndIsReadThroughABuffer() {
         // A 1 W lamp carries 14.8 V · 1 W / 144 V² = 0.1 A; a coil of 85 Ω wants 0.174 A.
         AVehicle car = basics().door("left");
         car.withPositiveTrigger("left-feed", CircuitRole.DOOR_TRIGGER, 1, "left");
         Planned planned = Planned.of(car, AKit.simple(), watching("left"));
 
-        assertThat(planned.coupling("trigger")).isEqualTo("coupling.added-pin");
-        assertThat(planned.insteadOf("trigger")).anyMatch(r -> r.contains("left-feed"));
+        assertThat(planned.coupling("trigger")).isEqualTo("coupling.reading-buffer");
+        planned.wire("Q1 in", "circuit left-feed tap");
+        planned.wire("lead trigger", "Q1 out");
     }
 
     @Test
@@ -189,7 +190,7 @@ class OpeningsRuleTest {
     }
 
     @Test
-    void aWireHeldAtFiveVoltsIsOfferedStraightBehindADiodeAndWithAPinInItsPlace() {
+    void aWireHeldAtFiveVoltsIsOfferedStraightBehindADiodeOrAResistorAndWithAPinInItsPlace() {
         AVehicle car = basics().opening("hood", Operable.Kind.HOOD);
         car.circuit(
                 "hood-line",
@@ -208,10 +209,11 @@ class OpeningsRuleTest {
         Planned planned = Planned.of(car, kit, watching("hood"));
 
         List<Plan> plans = planned.candidates().plans();
-        assertThat(plans).hasSize(3);
+        assertThat(plans).hasSize(4);
         assertThat(planned.coupling("hood-lead")).isEqualTo("coupling.straight");
         assertThat(plans.get(1).parts()).anyMatch(AddedPart.Diode.class::isInstance);
-        assertThat(plans.get(2).parts()).anyMatch(AddedPart.PinSwitch.class::isInstance);
+        assertThat(plans.get(2).parts()).anyMatch(AddedPart.Resistor.class::isInstance);
+        assertThat(plans.get(3).parts()).anyMatch(AddedPart.PinSwitch.class::isInstance);
     }
 
     @Test
