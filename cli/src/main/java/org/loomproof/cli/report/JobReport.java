@@ -51,7 +51,7 @@ public final class JobReport {
                     messages.text(
                             "report.search",
                             search.enumerated(),
-                            search.leads().size(),
+                            search.countLeads(),
                             search.offered(),
                             search.plansProven()),
                     "  ");

@@ -18,6 +18,11 @@ public record Search(long plansProven, List<Searched> leads) {
         leads = List.copyOf(leads);
     }
 
+    /** How many leads were looked through; one may be looked through in several ways. */
+    public long countLeads() {
+        return leads.stream().map(Searched::lead).distinct().count();
+    }
+
     /** All words enumerated. */
     public long enumerated() {
         return leads.stream().mapToLong(l -> l.enumeration().enumerated()).sum();
