@@ -37,6 +37,9 @@ final class Step {
     /** Of each voltage at the end of the last step. */
     private final double[] slopes;
 
+    /** The bend of each voltage. */
+    private final double[] off;
+
     private final double bendAllowed;
 
     Step(
@@ -61,6 +64,7 @@ final class Step {
                 .toArray();
         stageVolts = new double[method.last()][solver.rankCount()];
         slopes = new double[solver.rankCount()];
+        off = new double[solver.rankCount()];
         largestVolts = new double[solver.rankCount()];
         Arrays.fill(largestVolts, BEND_FLOOR_VOLTS);
     }
@@ -91,21 +95,28 @@ final class Step {
     /** Begins a stage at voltages thought to come near it. */
     private void guess(int stage, double seconds) {
         double[] volts = solver.volts();
-        double[] weights = method.guess[stage];
+        System.arraycopy(stageVolts[0], 0, volts, 0, volts.length);
         if (stage == 1) {
-            for (int k = 0; k < volts.length; k++) {
-                volts[k] = stageVolts[0][k] + method.at[1] * seconds * slopes[k];
-            }
+            add(volts, method.at[1] * seconds, slopes);
         } else {
-            for (int k = 0; k < volts.length; k++) {
-                double sum = 0;
-                for (int before = 0; before < stage; before++) {
-                    sum += weights[before] * stageVolts[before][k];
-                }
-                volts[k] = sum;
+            scale(volts, method.guess[stage][0]);
+            for (int before = 1; before < stage; before++) {
+                add(volts, method.guess[stage][before], stageVolts[before]);
             }
         }
         solver.guess(volts);
+    }
+
+    private static void scale(double[] values, double weight) {
+        for (int k = 0; k < values.length; k++) {
+            values[k] *= weight;
+        }
+    }
+
+    private static void add(double[] sum, double weight, double[] values) {
+        for (int k = 0; k < sum.length; k++) {
+            sum[k] += weight * values[k];
+        }
     }
 
     private void start() {
@@ -120,13 +131,14 @@ final class Step {
     /** How far the stages' voltages bend away from a cubic, as a part of what is allowed. */
     private double bend() {
         double[] volts = solver.volts();
+        System.arraycopy(volts, 0, off, 0, off.length);
+        scale(off, method.bend[method.last()]);
+        for (int stage = 0; stage < method.last(); stage++) {
+            add(off, method.bend[stage], stageVolts[stage]);
+        }
         double worst = 0;
         for (int k = 0; k < volts.length; k++) {
-            double off = method.bend[method.last()] * volts[k];
-            for (int stage = 0; stage < method.last(); stage++) {
-                off += method.bend[stage] * stageVolts[stage][k];
-            }
-            worst = Math.max(worst, Math.abs(off) / Math.max(largestVolts[k], Math.abs(volts[k])));
+            worst = Math.max(worst, Math.abs(off[k]) / Math.max(largestVolts[k], Math.abs(volts[k])));
         }
         return worst / bendAllowed;
     }
@@ -193,13 +205,10 @@ final class Step {
     }
 
     void take(double seconds) {
-        double[] volts = solver.volts();
-        for (int k = 0; k < slopes.length; k++) {
-            double slope = endSlopes[method.kept.length - 1] * volts[k];
-            for (int kept = 0; kept + 1 < method.kept.length; kept++) {
-                slope += endSlopes[kept] * stageVolts[method.kept[kept]][k];
-            }
-            slopes[k] = slope / seconds;
+        System.arraycopy(solver.volts(), 0, slopes, 0, slopes.length);
+        scale(slopes, endSlopes[method.kept.length - 1] / seconds);
+        for (int kept = 0; kept + 1 < method.kept.length; kept++) {
+            add(slopes, endSlopes[kept] / seconds, stageVolts[method.kept[kept]]);
         }
         for (StoreKind kind : stores) {
             kind.take();
