@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.Certainty;
 import org.loomproof.workshop.brief.kit.ControllerState;
@@ -210,10 +212,10 @@ class StarterInterruptRuleTest {
         assertThat(planned.refusal(Wish.STARTER_INTERRUPT)).contains("refuse.interrupt.no-armed-output");
     }
 
-    @Test
-    void aButtonStartIsRefusedAndTheRestIsStillPlanned() {
-        Planned planned =
-                Planned.of(Changed.start(brief(Wish.STARTER_INTERRUPT, Wish.SIREN), VehicleFacts.Start.BUTTON));
+    @ParameterizedTest
+    @EnumSource(value = VehicleFacts.Start.class, names = "KEY", mode = EnumSource.Mode.EXCLUDE)
+    void aStartByButtonOrByDataAloneIsRefusedAndTheRestIsStillPlanned(VehicleFacts.Start start) {
+        Planned planned = Planned.of(Changed.start(brief(Wish.STARTER_INTERRUPT, Wish.SIREN), start));
 
         assertThat(planned.refusal(Wish.STARTER_INTERRUPT)).contains("refuse.interrupt.no-key-start");
         assertThat(planned.decision("siren")).isEqualTo("connect");
