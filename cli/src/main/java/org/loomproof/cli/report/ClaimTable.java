@@ -1,10 +1,10 @@
 package org.loomproof.cli.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Proof;
@@ -13,7 +13,7 @@ import org.loomproof.workshop.prover.verdict.Witness;
 import org.loomproof.workshop.quantity.Figures;
 import org.loomproof.workshop.words.Messages;
 
-/** The verdicts: what holds in one line a kind of claim, what is broken or open each in full. */
+/** The verdicts: what holds in one line for the kinds of claim that are called alike, what is broken or open each in full. */
 final class ClaimTable {
 
     private final Messages messages;
@@ -29,10 +29,11 @@ final class ClaimTable {
         proof.results().forEach(result -> addTrouble(lines, result));
     }
 
-    private static Map<String, List<ClaimResult>> kinds(Proof proof) {
+    /** By what the kind of claim is called. */
+    private Map<String, List<ClaimResult>> kinds(Proof proof) {
         Map<String, List<ClaimResult>> kinds = new LinkedHashMap<>();
         for (ClaimResult result : proof.results()) {
-            String kind = result.id().split(" ", 2)[0];
+            String kind = messages.text("claim-kind." + result.id().split(" ", 2)[0]);
             kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(result);
         }
         return kinds;
@@ -47,13 +48,20 @@ final class ClaimTable {
         if (margins.isEmpty()) {
             return;
         }
-        Margin tightest =
-                margins.stream().min(Comparator.comparingDouble(Margin::slack)).orElseThrow();
         lines.cut("  "
                 + Lines.column(messages.text("verdict.holds"), 7)
                 + Lines.column(Integer.toString(margins.size()), 4)
-                + Lines.column(messages.text("claim-kind." + kind), 40)
-                + messages.text("report.to-spare", Figures.withUnit(tightest.slack(), tightest.unit())));
+                + Lines.column(kind, 40)
+                + messages.text("report.to-spare", toSpare(margins)));
+    }
+
+    /** The least of each unit, in the order in which the units come. */
+    private static String toSpare(List<Margin> margins) {
+        Map<String, Double> least = new LinkedHashMap<>();
+        margins.forEach(margin -> least.merge(margin.unit(), margin.slack(), Math::min));
+        return least.entrySet().stream()
+                .map(each -> Figures.withUnit(each.getValue(), each.getKey()))
+                .collect(Collectors.joining(", "));
     }
 
     private void addTrouble(Lines lines, ClaimResult result) {

@@ -61,7 +61,7 @@ public final class Prover {
         for (Claimed each : claimed) {
             switch (each) {
                 case Claimed.ToShow(Case toShow) -> explorer.result(toShow).ifPresent(results::add);
-                case Claimed.LeftOpen(ClaimResult result) -> results.add(result);
+                case Claimed.Decided(ClaimResult result) -> results.add(result);
             }
         }
         return new Proof(results, explorer.effort(), explorer.bounds());
@@ -71,7 +71,7 @@ public final class Prover {
     private static Claimed leftOpen(Claimed claimed, Hookup.Hold hold) {
         return switch (claimed) {
             case Claimed.ToShow(Case toShow) -> Fitting.open(toShow.id(), toShow.statement(), hold);
-            case Claimed.LeftOpen open -> open;
+            case Claimed.Decided decided -> decided;
         };
     }
 }

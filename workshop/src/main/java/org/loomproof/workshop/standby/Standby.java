@@ -15,7 +15,7 @@ import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Celsius;
-import org.loomproof.workshop.sizing.StandbyDrain;
+import org.loomproof.workshop.trade.battery.StandbyDrain;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.words.Phrase;
 
@@ -28,12 +28,6 @@ public final class Standby {
     /** The states in which a car is left standing, the usual one first. */
     private static final List<ControllerState> STANDING =
             List.of(ControllerState.ARMED, ControllerState.DISARMED, ControllerState.OVERRIDE);
-
-    private static final Celsius MILD = new Celsius(20);
-    private static final Celsius COLD = new Celsius(-10);
-
-    /** What flashes is on half of the time. */
-    private static final double FLASHING = 0.5;
 
     private static final double MOST_DAYS_TOLD = 9999;
 
@@ -59,9 +53,9 @@ public final class Standby {
         Amps added = new Amps(added(worst));
         Amps all = new Amps(added.value() + vehicle.sleepCurrent().typical().value());
         int longest = brief.order().longestUnusedDays();
-        boolean cold = brief.order().shop().coldest().value() <= COLD.value();
-        double mildDays = days(vehicle, MILD, all);
-        double coldDays = days(vehicle, COLD, all);
+        boolean cold = brief.order().shop().coldest().value() <= StandbyDrain.COLD.value();
+        double mildDays = days(vehicle, StandbyDrain.MILD, all);
+        double coldDays = days(vehicle, StandbyDrain.COLD, all);
         boolean tooShort = mildDays < longest || (cold && coldDays < longest);
         return Phrase.of(
                 tooShort ? "caution.drain" : "info.drain",
@@ -84,23 +78,10 @@ public final class Standby {
         double amps = brief.kit().standby().typical().value();
         for (Hookup hookup : plan.hookups()) {
             if (hookup instanceof Hookup.Connect connect) {
-                amps += onShare(connect, state) * amps(connect);
+                amps += brief.kit().behaviour().shareOn(connect.lead(), state) * amps(connect);
             }
         }
         return amps;
-    }
-
-    /** How much of the time the lead's output is on in a state; pulses are over before the car stands. */
-    private double onShare(Hookup.Connect connect, ControllerState state) {
-        return brief.kit().behaviour().outputs().stream()
-                .filter(o -> o.lead().equals(connect.lead()) && o.onIn().contains(state))
-                .mapToDouble(o -> switch (o.timing()) {
-                    case STEADY -> 1;
-                    case FLASHING -> FLASHING;
-                    case PULSE, SECOND_PULSE -> 0;
-                })
-                .findFirst()
-                .orElse(0);
     }
 
     /** What the lead works: coils, loads out of the box, and what is plugged in; nothing that the key feeds. */

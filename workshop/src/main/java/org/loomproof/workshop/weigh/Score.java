@@ -13,6 +13,7 @@ import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.prover.verdict.Verdict;
 
@@ -20,10 +21,10 @@ import org.loomproof.workshop.prover.verdict.Verdict;
  * How good a proven plan is; the least is the best. Broken claims count first, then refusals, then leads on hold and open
  * claims, then claims that hold tightly, then parts, then joints, then minutes of work.
  *
- * @param broken claims that are broken
+ * @param broken claims that are broken and that a plan decides
  * @param refused wishes that are turned down
  * @param held leads on hold
- * @param open claims that are not decided
+ * @param open claims that are not decided, likewise
  * @param tight claims about leads and their parts that hold tightly
  * @param parts added parts, a pin switch or a buffer for three
  * @param joints ends of added wires
@@ -82,6 +83,7 @@ record Score(int broken, int refused, int held, int open, int tight, int parts, 
 
     private static int count(Proof proof, Class<? extends Verdict> kind) {
         return (int) proof.results().stream()
+                .filter(ClaimResult::planDecides)
                 .filter(result -> kind.isInstance(result.verdict()))
                 .count();
     }

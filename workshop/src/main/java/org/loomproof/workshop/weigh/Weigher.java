@@ -44,8 +44,10 @@ public final class Weigher {
         return listBroken(best).isEmpty() ? best : withoutWhatBreaks(brief, best);
     }
 
+    /** What is broken and may not be in another plan. */
     private static List<ClaimResult> listBroken(PlannedJob job) {
         return job.proof().results().stream()
+                .filter(ClaimResult::planDecides)
                 .filter(r -> r.verdict() instanceof Verdict.Broken)
                 .toList();
     }

@@ -16,6 +16,7 @@ import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.fixture.AnOrder;
 import org.loomproof.workshop.fixture.Jobs;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedPartId;
@@ -156,7 +157,14 @@ class PlannerTest {
      */
     @Test
     void aParkedBatteryThatDoesNotLastInTheColdIsACaution() {
-        Planned planned = Planned.of(Jobs.simple().brief());
+        Brief brief = Jobs.simple().brief();
+        Planned planned = Planned.of(new Brief(
+                brief.sheet(),
+                brief.kit(),
+                AnOrder.forWishes(Wish.STARTER_INTERRUPT, Wish.SIREN)
+                        .watching("driver-door")
+                        .unusedFor(21)
+                        .order()));
         assertThat(planned.told()).contains("38 days at +20 °C").contains("20 days at −10 °C");
         assertThat(planned.cautionKeys()).contains("caution.drain").doesNotContain("info.drain");
     }

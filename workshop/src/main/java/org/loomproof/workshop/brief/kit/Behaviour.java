@@ -66,6 +66,22 @@ public record Behaviour(
                 : Moment.ACTING;
     }
 
+    /** What flashes is on half of the time. */
+    private static final double FLASHING = 0.5;
+
+    /** The share of the time that the output is on while the state lasts; pulses are over by then. */
+    public double shareOn(LeadId output, ControllerState state) {
+        return outputs.stream()
+                .filter(o -> o.lead().equals(output) && o.onIn().contains(state))
+                .mapToDouble(o -> switch (o.timing()) {
+                    case STEADY -> 1;
+                    case FLASHING -> FLASHING;
+                    case PULSE, SECOND_PULSE -> 0;
+                })
+                .findFirst()
+                .orElse(0);
+    }
+
     /** True when something waits for a command that is given again. */
     public boolean tellsTheSecondCommand() {
         return outputs.stream().anyMatch(o -> o.timing() == OutputTiming.SECOND_PULSE);

@@ -23,6 +23,9 @@ public interface Claim {
                 new StockAsBefore(),
                 new DoesItsWork(),
                 new WithinRating(),
-                new CoilKick());
+                new CoilKick(),
+                new PulseLongEnough(),
+                new OutlastsParking(),
+                new WithinRuleSet());
     }
 }

@@ -9,6 +9,6 @@ public sealed interface Claimed {
     /** Something to be shown in every situation. */
     record ToShow(Case toShow) implements Claimed {}
 
-    /** Something that is open before anything is solved. */
-    record LeftOpen(ClaimResult result) implements Claimed {}
+    /** Something decided without a walk through situations. */
+    record Decided(ClaimResult result) implements Claimed {}
 }

@@ -106,14 +106,14 @@ public record Fitting(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
     }
 
     /** A result that waits for what a lead on hold waits for. */
-    public static Claimed.LeftOpen open(String id, Phrase statement, Hookup.Hold hold) {
+    public static Claimed.Decided open(String id, Phrase statement, Hookup.Hold hold) {
         Phrase because = Phrase.of("open.on-hold", hold.lead(), hold.because());
-        return new Claimed.LeftOpen(
+        return new Claimed.Decided(
                 new ClaimResult(id, statement, new Verdict.Open(because, List.of(hold.until())), List.of()));
     }
 
     /** A result that nothing in the plan decides. */
     static Claimed open(String id, Phrase statement, Phrase because) {
-        return new Claimed.LeftOpen(new ClaimResult(id, statement, new Verdict.Open(because, List.of()), List.of()));
+        return new Claimed.Decided(new ClaimResult(id, statement, new Verdict.Open(because, List.of()), List.of()));
     }
 }

@@ -10,8 +10,14 @@ import org.loomproof.workshop.words.Phrase;
  * @param statement the claim in words
  * @param verdict what was found
  * @param restsOn every assumption that moves its margin
+ * @param planDecides false where sheet, kit and order decide alone, so that no other plan fares better
  */
-public record ClaimResult(String id, Phrase statement, Verdict verdict, List<Assumption> restsOn) {
+public record ClaimResult(String id, Phrase statement, Verdict verdict, List<Assumption> restsOn, boolean planDecides) {
+
+    /** A claim that another plan may meet where this one does not. */
+    public ClaimResult(String id, Phrase statement, Verdict verdict, List<Assumption> restsOn) {
+        this(id, statement, verdict, restsOn, true);
+    }
 
     public ClaimResult {
         restsOn = List.copyOf(restsOn);

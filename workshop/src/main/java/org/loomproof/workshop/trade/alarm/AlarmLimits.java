@@ -6,7 +6,7 @@ import org.loomproof.workshop.quantity.Seconds;
 import org.loomproof.workshop.trade.table.Row;
 import org.loomproof.workshop.trade.table.Table;
 
-/** Limits of UN R116 for the sound of a vehicle alarm. */
+/** Limits of UN R116 for the sound and the light of a vehicle alarm. */
 public final class AlarmLimits {
     private static final Table TABLE = Table.read(AlarmLimits.class, "limits.csv");
 
@@ -33,6 +33,16 @@ public final class AlarmLimits {
     /** The longest it may sound. */
     public static Seconds longest() {
         return new Seconds(row("lasting").number("high"));
+    }
+
+    /** The shortest its lamps may flash. */
+    public static Seconds shortestLight() {
+        return new Seconds(row("flashing").number("low"));
+    }
+
+    /** The longest they may flash. */
+    public static Seconds longestLight() {
+        return new Seconds(row("flashing").number("high"));
     }
 
     private static Row row(String quantity) {

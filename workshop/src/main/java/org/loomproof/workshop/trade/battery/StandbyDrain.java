@@ -1,9 +1,8 @@
-package org.loomproof.workshop.sizing;
+package org.loomproof.workshop.trade.battery;
 
 import org.loomproof.workshop.quantity.AmpHours;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Celsius;
-import org.loomproof.workshop.trade.battery.ParkedBattery;
 
 /**
  * How many days a parked car's battery lasts until the engine no longer cranks: {@code capacity · share / (24 · current)}, and
@@ -16,6 +15,12 @@ import org.loomproof.workshop.trade.battery.ParkedBattery;
 public final class StandbyDrain {
 
     private static final double HOURS_A_DAY = 24;
+
+    /** What is meant by mild weather. Common practice, no published source. */
+    public static final Celsius MILD = new Celsius(20);
+
+    /** What is meant by the cold, where the shop reckons with it. Common practice, no published source. */
+    public static final Celsius COLD = new Celsius(-10);
 
     private StandbyDrain() {}
 

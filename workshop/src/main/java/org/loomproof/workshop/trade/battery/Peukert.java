@@ -1,4 +1,4 @@
-package org.loomproof.workshop.sizing;
+package org.loomproof.workshop.trade.battery;
 
 import org.loomproof.workshop.quantity.AmpHours;
 import org.loomproof.workshop.quantity.Amps;

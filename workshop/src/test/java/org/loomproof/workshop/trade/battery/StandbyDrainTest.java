@@ -1,4 +1,4 @@
-package org.loomproof.workshop.sizing;
+package org.loomproof.workshop.trade.battery;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -9,7 +9,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.loomproof.workshop.quantity.AmpHours;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Celsius;
-import org.loomproof.workshop.trade.battery.ParkedBattery;
 
 /** How long a parked car can be started, against published figures. */
 class StandbyDrainTest {

@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.workshop.trade.battery;
+
+import org.jspecify.annotations.NullMarked;
