@@ -12,7 +12,6 @@ import org.loomproof.workshop.brief.kit.OutputBehaviour;
 import org.loomproof.workshop.brief.kit.OutputTiming;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
-import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.brief.sheet.Sheet;
@@ -27,7 +26,7 @@ import org.loomproof.workshop.words.Phrase;
 
 /**
  * A pulse that works locks or a latch lasts long enough for what moves to reach its end. Where the car's own switch stays as it
- * is put, a pump or a latching module is meant, and that takes longest.
+ * is put and works a load itself, that is a pump, and a pump takes longest.
  */
 final class PulseLongEnough implements Claim {
 
@@ -59,7 +58,7 @@ final class PulseLongEnough implements Claim {
 
     private Claimed decided(Fitting fitting, Hookup.Connect connect, OutputBehaviour output) {
         String id = name() + " " + connect.lead();
-        Seconds least = least(fitting.brief().sheet(), connect);
+        Seconds least = least(fitting, connect);
         Phrase statement = Phrase.of("claim.pulse-long-enough", connect.lead(), least);
         Measurement settledBy = ByFigures.askFor(id, Phrase.of("measure.pulse", connect.lead()));
         Optional<Figure<Seconds>> pulse =
@@ -97,20 +96,21 @@ final class PulseLongEnough implements Claim {
         };
     }
 
-    private static Seconds least(Sheet sheet, Hookup.Connect connect) {
+    private static Seconds least(Fitting fitting, Hookup.Connect connect) {
         if (connect.serves() == Wish.TRUNK_RELEASE) {
             return PulseTimes.latch();
         }
-        boolean held = connect.circuits().stream().anyMatch(circuit -> isHeld(sheet, circuit));
+        boolean held = connect.circuits().stream().anyMatch(circuit -> isHeld(fitting, circuit));
         return held ? PulseTimes.held() : PulseTimes.motors();
     }
 
-    /** A circuit whose own switch has two positions and stays where it is put. */
-    private static boolean isHeld(Sheet sheet, CircuitId id) {
-        Circuit circuit = sheet.circuit(id);
-        return circuit.follows().stream()
+    /** A circuit whose own switch has two positions and stays where it is put, and works a load itself: no module reads it. */
+    private static boolean isHeld(Fitting fitting, CircuitId id) {
+        Sheet sheet = fitting.brief().sheet();
+        boolean toldByTheSwitch = sheet.circuit(id).follows().stream()
                 .map(sheet::operable)
                 .anyMatch(
                         o -> o.kind() == Operable.Kind.CONTROL && o.positions().size() == 2);
+        return toldByTheSwitch && !fitting.loadsWorkedBy(id).isEmpty();
     }
 }
