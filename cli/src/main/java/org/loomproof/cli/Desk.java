@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.loomproof.cli.report.ComebackReport;
 import org.loomproof.cli.report.FaultReport;
 import org.loomproof.cli.report.JobReport;
 import org.loomproof.cli.report.ProblemReport;
@@ -12,6 +13,8 @@ import org.loomproof.cli.report.ReadingsReport;
 import org.loomproof.cli.report.WireReport;
 import org.loomproof.shop.job.Answer;
 import org.loomproof.shop.job.CarReadings;
+import org.loomproof.shop.job.ComebackJson;
+import org.loomproof.shop.job.Diagnosis;
 import org.loomproof.shop.job.FaultsJson;
 import org.loomproof.shop.job.JobOutcome;
 import org.loomproof.shop.job.JobRun;
@@ -125,6 +128,27 @@ final class Desk {
                     out.print(new FindingJson(messages).of(findings, costs));
                 } else {
                     new WireReport(messages).lines(findings, costs).forEach(out::println);
+                }
+                out.flush();
+                yield 0;
+            }
+        };
+    }
+
+    /** Looks into a comeback, shows how it stands, and gives the exit code. */
+    int comeback(Path plan, List<String> symptoms, boolean nowAndThen, Optional<Path> readings, boolean json) {
+        Checked<Diagnosis> looked;
+        try (Progress progress = new Progress(err, messages, Boolean.getBoolean("loomproof.terminal"));
+                Patience patience = new Patience(progress::counted)) {
+            looked = new JobRun(messages, progress).comeback(plan, symptoms, nowAndThen, readings, patience);
+        }
+        return switch (looked) {
+            case Checked.Bad<Diagnosis>(var problems) -> problems(problems, json);
+            case Checked.Good<Diagnosis>(var diagnosis) -> {
+                if (json) {
+                    out.print(new ComebackJson(messages).of(diagnosis));
+                } else {
+                    new ComebackReport(messages).lines(diagnosis).forEach(out::println);
                 }
                 out.flush();
                 yield 0;

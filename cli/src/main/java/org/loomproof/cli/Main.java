@@ -30,6 +30,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new ChangesCommand(messages))
                 .addSubcommand(new FaultsCommand(messages))
                 .addSubcommand(new ReadingsCommand(messages))
+                .addSubcommand(new ComebackCommand(messages))
                 .addSubcommand(new BlankCommand(messages))
                 .addSubcommand(new ReadSheetCommand(messages))
                 .addSubcommand(new ReadKitCommand(messages))

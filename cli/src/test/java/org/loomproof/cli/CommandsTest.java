@@ -235,6 +235,35 @@ class CommandsTest {
     }
 
     @Test
+    void aComebackIsNarrowedDownReadingByReading() throws IOException {
+        Path papers = folder.resolve("papers");
+        planHatchback(papers);
+        String plan = papers.resolve("plan.yaml").toString();
+        assertThat(run("comeback", plan, "--symptoms", "no-start"))
+                .as(err.toString())
+                .isZero();
+        assertThat(out.toString().replaceAll("\\s+", " "))
+                .containsSubsequence("the engine does not turn", "Likeliest", "Measure next:", "Symptoms alone");
+
+        assertThat(run("comeback", plan, "--symptoms", "no-start", "--json")).isZero();
+        assertThat(schema("comeback").validate(out.toString(), InputFormat.JSON))
+                .isEmpty();
+        JsonNode next = new ObjectMapper().readTree(out.toString()).get("next");
+        Path readings = Files.writeString(
+                folder.resolve("readings.csv"),
+                "wire,step,value,unit\n" + next.get("wire").asText() + ","
+                        + next.get("step").asText() + ","
+                        + next.get("answers").get(0).get("low").asText() + ",V\n");
+        assertThat(run("comeback", plan, "--symptoms", "no-start", "--readings", readings.toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(out.toString()).contains("Measured: 1");
+
+        assertThat(run("comeback", plan, "--symptoms", "no-strat,hot")).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("no-start");
+    }
+
+    @Test
     void badInputTellsEveryProblemAndWritesNothing() throws IOException {
         String sheet = Files.readString(HATCHBACK.resolve("sheet.yaml"));
         Path wrong = Files.writeString(

@@ -2,8 +2,12 @@ package org.loomproof.shop.job;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import org.loomproof.papers.Papers;
@@ -14,10 +18,15 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.complete.SheetCompletion;
 import org.loomproof.workshop.brief.read.BriefReader;
 import org.loomproof.workshop.brief.read.ReadBrief;
+import org.loomproof.workshop.brief.text.Words;
 import org.loomproof.workshop.goods.change.PlanChange;
 import org.loomproof.workshop.goods.change.PlanOf;
 import org.loomproof.workshop.goods.price.PriceList;
 import org.loomproof.workshop.goods.price.PriceListReader;
+import org.loomproof.workshop.meter.comeback.Comeback;
+import org.loomproof.workshop.meter.comeback.Symptom;
+import org.loomproof.workshop.meter.comeback.Taken;
+import org.loomproof.workshop.meter.comeback.TakenReader;
 import org.loomproof.workshop.meter.expected.ExpectedReadings;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.file.BlankPlan;
@@ -153,6 +162,56 @@ public final class JobRun {
                 yield new Checked.Good<>(new CarReadings(brief, ExpectedReadings.of(brief, file.plan())));
             }
         };
+    }
+
+    /**
+     * What is behind a comeback of a car that was fitted by a plan.
+     *
+     * @param said the words for what the owner complains of
+     * @param readings what was measured at the finished car
+     */
+    public Checked<Diagnosis> comeback(
+            Path plan, List<String> said, boolean nowAndThen, Optional<Path> readings, FaultWatch watch) {
+        told.accept(Stage.READING);
+        List<Problem> problems = new ArrayList<>();
+        Set<Symptom> symptoms = symptoms(said, problems);
+        Optional<PlanFile> file = kept(new PlanFileReader(briefs, messages).read(plan), problems);
+        if (!problems.isEmpty()) {
+            return new Checked.Bad<>(List.copyOf(problems));
+        }
+        told.accept(Stage.TRYING_FAULTS);
+        Brief brief = file.orElseThrow().given().brief();
+        Plan fitted = file.orElseThrow().plan();
+        Comeback comeback = Comeback.of(brief, fitted, FaultProver.prove(brief, fitted, watch));
+        List<Taken> taken = readings.flatMap(path -> kept(new TakenReader(comeback).read(path), problems))
+                .orElse(List.of());
+        return problems.isEmpty()
+                ? new Checked.Good<>(new Diagnosis(
+                        brief,
+                        symptoms,
+                        nowAndThen,
+                        taken.size(),
+                        comeback.words(),
+                        comeback.find(symptoms, nowAndThen, taken)))
+                : new Checked.Bad<>(List.copyOf(problems));
+    }
+
+    private static Set<Symptom> symptoms(List<String> said, List<Problem> problems) {
+        Map<String, Symptom> words = new LinkedHashMap<>();
+        List.of(Symptom.values()).forEach(symptom -> words.put(symptom.word(), symptom));
+        Set<Symptom> symptoms = EnumSet.noneOf(Symptom.class);
+        for (String word : said) {
+            Optional<Symptom> symptom = Optional.ofNullable(words.get(word.strip()));
+            symptom.ifPresentOrElse(
+                    symptoms::add,
+                    () -> problems.add(new Problem(
+                            Place.nowhere("--symptoms"),
+                            ProblemKind.NOT_ONE_OF,
+                            word,
+                            Phrase.of("problem.wanted.one-of", List.copyOf(words.keySet())),
+                            Words.hint(word, List.copyOf(words.keySet())))));
+        }
+        return symptoms;
     }
 
     /** A plan to be written by hand: every lead on hold, with the three files inside. */

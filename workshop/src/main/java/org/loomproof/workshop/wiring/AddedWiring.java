@@ -200,7 +200,8 @@ final class AddedWiring {
         return node(part.id(), terminal);
     }
 
-    private static Node node(AddedPartId part, String terminal) {
+    /** The node of a terminal of an added part. */
+    static Node node(AddedPartId part, String terminal) {
         return new Node("plan " + part + " " + terminal);
     }
 

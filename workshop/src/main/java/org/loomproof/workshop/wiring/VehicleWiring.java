@@ -11,6 +11,7 @@ import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.Sheet;
+import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Plan;
@@ -69,6 +70,11 @@ public final class VehicleWiring {
             }
         }
         return cut;
+    }
+
+    /** The node of a terminal of an added part; a vehicle of which no wire or part reaches it has no such node. */
+    public static Node terminal(AddedPartId part, String terminal) {
+        return AddedWiring.node(part, terminal);
     }
 
     private static Drawing begin(Corner corner) {

@@ -18,7 +18,7 @@ import org.loomproof.workshop.quantity.QuantityText;
 import org.loomproof.workshop.quantity.Unit;
 
 /** Reads a step from the closed list that {@code docs/guide/readings.md} documents; several parts are joined by {@code +}. */
-public final class StepReader {
+public final class StepReader implements StepWords<Step> {
 
     private static final Map<String, KeyAt> KEYS = keys();
     private static final Map<String, Worked> RESTING = resting();
@@ -36,7 +36,8 @@ public final class StepReader {
         named.forEach((name, thing) -> this.named.put(name.toLowerCase(Locale.ROOT), thing));
     }
 
-    /** Every word and form that is accepted, for a reader who used another; a name stands for itself. */
+    /** Every word and form that is accepted; a name stands for itself. */
+    @Override
     public List<String> accepted() {
         List<String> all = new ArrayList<>(KEYS.keySet());
         all.addAll(RESTING.keySet());
@@ -47,6 +48,7 @@ public final class StepReader {
     }
 
     /** The step that a text means; empty when a part is not on the list or says what another part contradicts. */
+    @Override
     public Optional<Step> read(String text) {
         Builder step = new Builder();
         for (String part : text.strip().toLowerCase(Locale.ROOT).split("\\+", -1)) {

@@ -63,9 +63,14 @@ public record Damage(Plan plan, List<Change> changes) {
         return plan.wires().equals(wires) && plan.parts().equals(planned.parts());
     }
 
-    /** The vehicle with the damage. */
+    /** The vehicle with the damage, every figure at its typical value. */
     public Vehicle vehicle(Brief brief) {
-        Wired wired = VehicleWiring.fitted(brief, plan, Corner.TYPICAL);
+        return vehicle(brief, Corner.TYPICAL);
+    }
+
+    /** The vehicle with the damage. */
+    public Vehicle vehicle(Brief brief, Corner corner) {
+        Wired wired = VehicleWiring.fitted(brief, plan, corner);
         List<Resistor> joined = changes.stream()
                 .filter(Change.Joined.class::isInstance)
                 .map(change -> ((Change.Joined) change).resistor())

@@ -138,7 +138,9 @@ final class WireMaker {
                     w.module(WIRE, level / 1.02, level * 1.02, 20, 70);
                     yield w.moving(between(0.3, 1.4), WireMaker::isAwake);
                 }
-                w.ohms(POST, WIRE, 500, 1000).contact(WIRE, a, WireMaker::isAwake).ohms(a, BODY, 2500, 20000);
+                w.ohms(POST, WIRE, 500, 1000)
+                        .contact(WIRE, a, WireMaker::isAwake)
+                        .ohms(a, BODY, 2500, 20000);
                 yield w.moving(between(9, 12), WireMaker::isAwake);
             }
             case RESTRAINT -> {

@@ -1,0 +1,261 @@
+package org.loomproof.workshop.meter.comeback;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.Moment;
+import org.loomproof.workshop.fault.Mishap;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.prover.FaultProof;
+import org.loomproof.workshop.prover.MishapResult;
+import org.loomproof.workshop.prover.damage.Damage;
+import org.loomproof.workshop.prover.explore.Vehicle;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
+import org.loomproof.workshop.trade.table.Row;
+import org.loomproof.workshop.trade.table.Table;
+import org.loomproof.workshop.wiring.ControllerFeed;
+import org.loomproof.workshop.wiring.Corner;
+import org.loomproof.workshop.wiring.Situation;
+
+/** All that may be behind a comeback of one finished car, and how it is told apart. Not for sharing between threads. */
+public final class Comeback {
+
+    private static final Table RATES = Table.read(Comeback.class, "mishap-rates.csv");
+
+    /** More than this beside what the plan draws at rest empties a battery in a fortnight or two. Common practice. */
+    private static final double DRAIN_AMPS = 0.05;
+
+    /** The feed of a controller that loses so much leaves its receiver short of breath. Common practice. */
+    private static final double POOR_FEED_VOLTS = 1.5;
+
+    /** Suspects of which two at once are looked at; the bound is told. */
+    public static final int MOST_PAIRED = 8;
+
+    /** How much less common two mishaps at once are than one, beyond their own weights. */
+    private static final double PAIR_SHARE = 0.1;
+
+    private final Brief brief;
+    private final Plan plan;
+    private final Looks looks;
+    private final FinishedCar sound;
+    private final List<Hypothesis> singles = new ArrayList<>();
+    private final Map<List<Integer>, Hypothesis> pairs = new HashMap<>();
+
+    /** A cause, or two, with the car that it makes. */
+    private record Hypothesis(List<Cause> causes, Set<Symptom> symptoms, double weight, FinishedCar car) {
+
+        /** This or the other, which nothing tells apart. */
+        Hypothesis or(Hypothesis other) {
+            Cause cause = causes.getFirst().or(other.causes.getFirst());
+            return new Hypothesis(List.of(cause), symptoms, cause.weight(), car);
+        }
+    }
+
+    private final List<Optional<Damage>> damages = new ArrayList<>();
+
+    private Comeback(Brief given, Plan plan, FaultProof faults) {
+        this.brief = given.set(plan.settings());
+        this.plan = plan;
+        this.looks = new Looks(brief, plan);
+        Vehicle fitted = Vehicle.fitted(brief, plan, Corner.TYPICAL);
+        this.sound = new FinishedCar(fitted);
+        Cause elsewhere = new Cause(List.of(), EnumSet.noneOf(Symptom.class), rate("elsewhere"));
+        damages.add(Optional.empty());
+        singles.add(new Hypothesis(List.of(elsewhere), elsewhere.symptoms(), elsewhere.weight(), sound));
+        Symptoms symptoms = new Symptoms(brief);
+        Map<Damage, List<MishapResult>> alike = new LinkedHashMap<>();
+        faults.results()
+                .forEach(result -> alike.computeIfAbsent(
+                                Damage.of(result.mishap(), plan, fitted.wired()), d -> new ArrayList<>())
+                        .add(result));
+        alike.forEach((damage, results) -> add(damage, results, symptoms));
+        mergeLookAlikes();
+    }
+
+    /** Causes that differ at no look and in nothing an owner could tell are one: a person looks at each of them. */
+    private void mergeLookAlikes() {
+        List<Look> all = looks.list();
+        for (int k = 1; k < singles.size(); k++) {
+            for (int other = singles.size() - 1; other > k; other--) {
+                if (singles.get(k).symptoms().equals(singles.get(other).symptoms())
+                        && FinishedCar.showAlike(
+                                singles.get(k).car(), singles.get(other).car(), all)) {
+                    singles.set(k, singles.get(k).or(singles.remove(other)));
+                    damages.remove(other);
+                }
+            }
+        }
+    }
+
+    /**
+     * The causes of a plan.
+     *
+     * @param given with a complete sheet
+     * @param faults what every fault and slip of that plan comes to
+     */
+    public static Comeback of(Brief given, Plan plan, FaultProof faults) {
+        return new Comeback(given, plan, faults);
+    }
+
+    private void add(Damage damage, List<MishapResult> results, Symptoms symptoms) {
+        FinishedCar car = new FinishedCar(damage.vehicle(brief));
+        Set<Symptom> shown = EnumSet.noneOf(Symptom.class);
+        results.forEach(result -> shown.addAll(symptoms.of(result)));
+        shown.addAll(ofTheFeed(car));
+        List<Mishap> mishaps = results.stream().map(MishapResult::mishap).toList();
+        double weight = mishaps.stream().mapToDouble(m -> rate(kind(m))).sum();
+        damages.add(Optional.of(damage));
+        singles.add(new Hypothesis(List.of(new Cause(mishaps, shown, weight)), shown, weight, car));
+    }
+
+    /** What no claim speaks of: a battery that goes flat, a controller that does not live or hardly does. */
+    private Set<Symptom> ofTheFeed(FinishedCar car) {
+        Set<Symptom> shown = EnumSet.noneOf(Symptom.class);
+        for (ControllerState state : List.of(ControllerState.ARMED, ControllerState.DISARMED)) {
+            Situation standing =
+                    new Situation(new TreeMap<>(), SupplyPoint.REST, state, ControllerFeed.WHOLE, Moment.SETTLED);
+            double drain = car.batteryAmps(standing).orElse(0.0)
+                    - sound.batteryAmps(standing).orElse(0.0);
+            if (drain > DRAIN_AMPS) {
+                shown.add(Symptom.FLAT_BATTERY);
+            }
+            double feed = car.controllerVolts(standing).orElse(0.0);
+            if (feed < car.leastSupplyVolts()) {
+                shown.add(Symptom.SYSTEM_DEAD);
+            } else if (feed < sound.controllerVolts(standing).orElse(0.0) - POOR_FEED_VOLTS) {
+                shown.add(Symptom.SHORT_RANGE);
+            }
+        }
+        return shown;
+    }
+
+    private static String kind(Mishap mishap) {
+        return mishap.id().split(" ", 2)[0];
+    }
+
+    private static double rate(String kind) {
+        return RATES.findRow("kind", kind)
+                .map((Row row) -> row.number("weight"))
+                .orElseThrow(() -> new IllegalStateException("mishap-rates.csv has no " + kind));
+    }
+
+    /** Every cause there is, what is not of the plan first. */
+    public List<Cause> causes() {
+        return singles.stream().map(h -> h.causes().getFirst()).toList();
+    }
+
+    /** The words for the steps of these measurements, as a file of readings has them. */
+    public LookWords words() {
+        return new LookWords(brief.sheet(), looks());
+    }
+
+    /** Every measurement that may be asked for. */
+    public List<Look> looks() {
+        return looks.list();
+    }
+
+    /**
+     * How it stands.
+     *
+     * @param said what the owner complains of
+     * @param nowAndThen whether the trouble comes and goes
+     * @param taken what was measured, in any order
+     */
+    public Finding find(Set<Symptom> said, boolean nowAndThen, List<Taken> taken) {
+        Evidence evidence = new Evidence(nowAndThen);
+        double[] one = singles.stream()
+                .mapToDouble(h -> h.weight() * likelihood(h, evidence, said, taken))
+                .toArray();
+        List<Hypothesis> all = new ArrayList<>(singles);
+        List<Double> weights = new ArrayList<>(
+                IntStream.range(0, one.length).mapToObj(k -> one[k]).toList());
+        for (Hypothesis pair : pairs(one)) {
+            all.add(pair);
+            weights.add(pair.weight() * likelihood(pair, evidence, said, taken));
+        }
+        double sum = weights.stream().mapToDouble(Double::doubleValue).sum();
+        List<Weighed> ranked = IntStream.range(0, all.size())
+                .mapToObj(k -> new Weighed(all.get(k).causes(), all.get(k).car(), weights.get(k) / sum))
+                .sorted(Comparator.comparingDouble(Weighed::probability).reversed())
+                .toList();
+        return new Choice(looks, ranked, taken).finding();
+    }
+
+    private double likelihood(Hypothesis hypothesis, Evidence evidence, Set<Symptom> said, List<Taken> taken) {
+        boolean elsewhere = hypothesis.causes().getFirst().isElsewhere();
+        double likelihood = elsewhere ? evidence.ofSaidElsewhere(said) : evidence.ofSaid(said, hypothesis.symptoms());
+        for (Taken each : taken) {
+            likelihood *= evidence.ofTaken(
+                    each,
+                    hypothesis.car().shows(each.look(), each.batteryVolts()),
+                    sound.shows(each.look(), each.batteryVolts()));
+        }
+        return likelihood;
+    }
+
+    /** Two at once, among the likeliest. */
+    private List<Hypothesis> pairs(double[] one) {
+        List<Integer> likeliest = IntStream.range(1, one.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble((Integer k) -> one[k]).reversed())
+                .limit(MOST_PAIRED)
+                .sorted()
+                .toList();
+        List<Hypothesis> both = new ArrayList<>();
+        for (int a = 0; a < likeliest.size(); a++) {
+            for (int b = a + 1; b < likeliest.size(); b++) {
+                List<Integer> two = List.of(likeliest.get(a), likeliest.get(b));
+                if (mayBeTogether(two)) {
+                    both.add(pairs.computeIfAbsent(two, this::together));
+                }
+            }
+        }
+        return both;
+    }
+
+    /** Two mishaps of one wire or part are one, and of two that change the wiring only one can be laid over the plan. */
+    private boolean mayBeTogether(List<Integer> two) {
+        Set<String> names = names(two.getFirst());
+        names.retainAll(names(two.getLast()));
+        return names.isEmpty()
+                && two.stream()
+                        .anyMatch(k -> damages.get(k).orElseThrow().plan().equals(plan));
+    }
+
+    private Set<String> names(int single) {
+        Set<String> names = new TreeSet<>();
+        for (Mishap mishap : singles.get(single).causes().getFirst().mishaps()) {
+            names.addAll(
+                    List.of(mishap.id().split(" ", -1)).subList(1, mishap.id().split(" ", -1).length));
+        }
+        return names;
+    }
+
+    private Hypothesis together(List<Integer> two) {
+        Hypothesis a = singles.get(two.getFirst());
+        Hypothesis b = singles.get(two.getLast());
+        Damage first = damages.get(two.getFirst()).orElseThrow();
+        Damage second = damages.get(two.getLast()).orElseThrow();
+        Set<Symptom> shown = EnumSet.noneOf(Symptom.class);
+        shown.addAll(a.symptoms());
+        shown.addAll(b.symptoms());
+        double total = singles.stream().mapToDouble(Hypothesis::weight).sum();
+        return new Hypothesis(
+                List.of(a.causes().getFirst(), b.causes().getFirst()),
+                shown,
+                PAIR_SHARE * a.weight() * b.weight() / total,
+                new FinishedCar(Objects.requireNonNull(first.and(second, plan)).vehicle(brief)));
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.workshop.meter.shock;
+
+import org.jspecify.annotations.NullMarked;
