@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomproof.workshop.words.Messages;
@@ -253,7 +254,11 @@ class CommandsTest {
                 folder.resolve("readings.csv"),
                 "wire,step,value,unit\n" + next.get("wire").asText() + ","
                         + next.get("step").asText() + ","
-                        + next.get("answers").get(0).get("low").asText() + ",V\n");
+                        + String.format(
+                                Locale.ROOT,
+                                "%.2f",
+                                next.get("answers").get(0).get("low").asDouble())
+                        + ",V\n");
         assertThat(run("comeback", plan, "--symptoms", "no-start", "--readings", readings.toString()))
                 .as(err.toString())
                 .isZero();
