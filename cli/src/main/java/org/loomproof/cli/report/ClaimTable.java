@@ -51,7 +51,7 @@ final class ClaimTable {
         lines.cut("  "
                 + Lines.column(messages.text("verdict.holds"), 7)
                 + Lines.column(Integer.toString(margins.size()), 4)
-                + Lines.column(kind, 40)
+                + Lines.column(kind, 38)
                 + messages.text("report.to-spare", toSpare(margins)));
     }
 

@@ -114,6 +114,9 @@ public final class Comeback {
         Set<Symptom> shown = EnumSet.noneOf(Symptom.class);
         results.forEach(result -> shown.addAll(symptoms.of(result)));
         shown.addAll(ofTheFeed(car));
+        if (shown.isEmpty()) {
+            return; // Nobody complains of what does nothing; where all measures sound, it is elsewhere.
+        }
         List<Mishap> mishaps = results.stream().map(MishapResult::mishap).toList();
         double weight = mishaps.stream().mapToDouble(m -> rate(kind(m))).sum();
         damages.add(Optional.of(damage));

@@ -10,6 +10,9 @@ import org.loomproof.workshop.words.Phrase;
 /** Suspects and looks in words. */
 public final class ComebackWords {
 
+    /** Of mishaps that nothing tells apart so many are named; how to look for each is told when it comes to looking. */
+    private static final int MOST_NAMED = 4;
+
     private final StepsTo steps;
 
     /** Words for one job. */
@@ -27,10 +30,13 @@ public final class ComebackWords {
         if (cause.isElsewhere()) {
             return Phrase.of("comeback.elsewhere");
         }
-        List<Phrase> mishaps = cause.mishaps().stream().map(Mishap::words).toList();
-        return mishaps.stream()
+        int more = cause.mishaps().size() - MOST_NAMED;
+        Phrase named = cause.mishaps().stream()
+                .limit(MOST_NAMED)
+                .map(Mishap::words)
                 .reduce((one, other) -> Phrase.of("comeback.or", one, other))
                 .orElseThrow();
+        return more > 0 ? Phrase.of("comeback.or-more", named, more) : named;
     }
 
     /** How to find it by looking. */
