@@ -71,7 +71,8 @@ public final class Prover {
     private static Claimed leftOpen(Claimed claimed, Hookup.Hold hold) {
         return switch (claimed) {
             case Claimed.ToShow(Case toShow) -> Fitting.open(toShow.id(), toShow.statement(), hold);
-            case Claimed.Decided decided -> decided;
+            case Claimed.Decided decided when decided.result().verdict() instanceof Verdict.Open -> decided;
+            case Claimed.Decided(ClaimResult result) -> Fitting.open(result.id(), result.statement(), hold);
         };
     }
 }

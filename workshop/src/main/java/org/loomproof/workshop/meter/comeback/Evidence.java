@@ -1,6 +1,7 @@
 package org.loomproof.workshop.meter.comeback;
 
 import java.util.Set;
+import org.loomproof.workshop.meter.evidence.Bell;
 import org.loomproof.workshop.meter.reading.MeterFacts;
 
 /**
@@ -65,8 +66,8 @@ final class Evidence {
 
     private static double density(Taken taken, Shows shows, double any) {
         return switch (shows) {
-            case Shows.At(double volts) -> bell(taken.volts() - volts, spread(volts, taken.batteryVolts()));
-            case Shows.Floating floating -> bell(taken.volts(), FLOATING_VOLTS);
+            case Shows.At(double volts) -> Bell.density(taken.volts(), volts, spread(volts, taken.batteryVolts()));
+            case Shows.Floating floating -> Bell.density(taken.volts(), 0, FLOATING_VOLTS);
             case Shows.Anything anything -> any;
         };
     }
@@ -77,10 +78,5 @@ final class Evidence {
         // A limit of error is taken as a rectangular distribution, as the GUM does (from memory).
         double meter = MeterFacts.USUAL.limit(volts, DIGIT) / Math.sqrt(3);
         return Math.hypot(meter, POLE_VOLTS + BETWEEN_SHARE * fromPole);
-    }
-
-    private static double bell(double off, double spread) {
-        double z = off / spread;
-        return Math.exp(-z * z / 2) / (spread * Math.sqrt(2 * Math.PI));
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.loomproof.workshop.meter.evidence.Bell;
 import org.loomproof.workshop.meter.shock.UpAndDown.Estimate;
 import org.loomproof.workshop.meter.shock.UpAndDown.Trial;
 
@@ -97,17 +98,13 @@ public final class ShockSetting {
         double next = lowest + STEP * (last.level() + (last.responded() ? -1 : 1));
         double falseAMonth = estimate.map(e -> DAYS_A_MONTH
                         * demand.harmlessADay()
-                        * noticed(
+                        * Bell.below(
                                 Math.log10(demand.harmlessJoules()), e.mean() - ERRORS * e.meanError(), e.deviation()))
                 .orElse(Double.NaN);
-        double share = estimate.map(e ->
-                        noticed(Math.log10(demand.mattersJoules()), e.mean() + ERRORS * e.meanError(), e.deviation()))
+        double share = estimate.map(e -> Bell.below(
+                        Math.log10(demand.mattersJoules()), e.mean() + ERRORS * e.meanError(), e.deviation()))
                 .orElse(Double.NaN);
         boolean doesIt = falseAMonth <= demand.falseAMonth() && share >= demand.noticedShare();
         return new Judged(setting, estimate, falseAMonth, share, Math.pow(10, next), doesIt);
-    }
-
-    private static double noticed(double strength, double mean, double deviation) {
-        return Normal.upTo((strength - mean) / deviation);
     }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.loomproof.workshop.meter.evidence.Bell;
 import org.loomproof.workshop.meter.shock.UpAndDown.Estimate;
 import org.loomproof.workshop.meter.shock.UpAndDown.Trial;
 import org.loomproof.workshop.quantity.Metres;
@@ -49,13 +50,13 @@ class ShockSettingTest {
         assertThat(UpAndDown.estimate(trials("2121", "1010"), 1.0, 0.5)).isEmpty();
     }
 
-    /** Tabled: Φ(0) = 0.5, Φ(1) = 0.841345, Φ(1.96) = 0.975002, Φ(3) = 0.998650 (handbook tables, from memory). */
+    /** Tabled: Φ(0) = 0.5, Φ(1) = 0.841345, Φ(1.96) = 0.975002, Φ(-3) = 0.001350 (handbook tables, from memory). */
     @Test
     void theNormalDistributionIsTheTabledOne() {
-        assertThat(Normal.upTo(0)).isCloseTo(0.5, within(1e-7));
-        assertThat(Normal.upTo(1)).isCloseTo(0.841345, within(1e-6));
-        assertThat(Normal.upTo(1.96)).isCloseTo(0.975002, within(1e-6));
-        assertThat(Normal.upTo(-3)).isCloseTo(0.001350, within(1e-6));
+        assertThat(Bell.below(0, 0, 1)).isCloseTo(0.5, within(1e-6));
+        assertThat(Bell.below(1, 0, 1)).isCloseTo(0.841345, within(1e-6));
+        assertThat(Bell.below(1.96, 0, 1)).isCloseTo(0.975002, within(1e-6));
+        assertThat(Bell.below(-3, 0, 1)).isCloseTo(0.001350, within(1e-6));
     }
 
     /** m g h: 0.2 kg from 0.1 m brings 0.196 J. */
