@@ -177,7 +177,9 @@ public final class ReadingLines<S> {
                         at,
                         ProblemKind.WRONG_SHAPE,
                         "",
-                        Phrase.of("problem.wanted.cells", header.orElseThrow().size()),
+                        Phrase.of(
+                                "problem.wanted.cells-at-most",
+                                header.orElseThrow().size()),
                         Phrase.of("problem.hint.quotes"));
                 return;
             }
