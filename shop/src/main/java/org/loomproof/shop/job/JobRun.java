@@ -101,9 +101,10 @@ public final class JobRun {
         told.accept(Stage.READING);
         List<Problem> problems = new ArrayList<>();
         PlanFileReader reader = new PlanFileReader(briefs, messages);
-        Optional<PlanFile> old = kept(reader.read(before), problems);
-        Optional<PlanFile> next = kept(reader.read(after), problems);
-        Optional<PriceList> prices = priceFile.flatMap(file -> kept(PriceListReader.read(file), problems));
+        Optional<PlanFile> old = reader.read(before).orTell(problems);
+        Optional<PlanFile> next = reader.read(after).orTell(problems);
+        Optional<PriceList> prices =
+                priceFile.flatMap(file -> PriceListReader.read(file).orTell(problems));
         return problems.isEmpty()
                 ? new Checked.Good<>(PlanChange.between(of(old.orElseThrow()), of(next.orElseThrow()), prices))
                 : new Checked.Bad<>(List.copyOf(problems));
@@ -122,21 +123,12 @@ public final class JobRun {
     private static <T> JobOutcome with(
             Checked<T> read, Optional<Path> priceFile, BiFunction<T, Optional<PriceList>, JobOutcome> work) {
         List<Problem> problems = new ArrayList<>();
-        Optional<PriceList> prices = priceFile.flatMap(file -> kept(PriceListReader.read(file), problems));
-        Optional<T> job = kept(read, problems);
+        Optional<PriceList> prices =
+                priceFile.flatMap(file -> PriceListReader.read(file).orTell(problems));
+        Optional<T> job = read.orTell(problems);
         return problems.isEmpty()
                 ? work.apply(job.orElseThrow(), prices)
                 : new JobOutcome.BadInput(List.copyOf(problems));
-    }
-
-    private static <T> Optional<T> kept(Checked<T> read, List<Problem> problems) {
-        return switch (read) {
-            case Checked.Good<T>(T value) -> Optional.of(value);
-            case Checked.Bad<T>(var bad) -> {
-                problems.addAll(bad);
-                yield Optional.empty();
-            }
-        };
     }
 
     /** Looks for what every fault and slip of a plan comes to, and for the tests that notice them; nothing is written. */
@@ -175,7 +167,8 @@ public final class JobRun {
         told.accept(Stage.READING);
         List<Problem> problems = new ArrayList<>();
         Set<Symptom> symptoms = symptoms(said, problems);
-        Optional<PlanFile> file = kept(new PlanFileReader(briefs, messages).read(plan), problems);
+        Optional<PlanFile> file =
+                new PlanFileReader(briefs, messages).read(plan).orTell(problems);
         if (!problems.isEmpty()) {
             return new Checked.Bad<>(List.copyOf(problems));
         }
@@ -183,7 +176,8 @@ public final class JobRun {
         Brief brief = file.orElseThrow().given().brief();
         Plan fitted = file.orElseThrow().plan();
         Comeback comeback = Comeback.of(brief, fitted, FaultProver.prove(brief, fitted, watch));
-        List<Taken> taken = readings.flatMap(path -> kept(new TakenReader(comeback).read(path), problems))
+        List<Taken> taken = readings.flatMap(
+                        path -> new TakenReader(comeback).read(path).orTell(problems))
                 .orElse(List.of());
         return problems.isEmpty()
                 ? new Checked.Good<>(new Diagnosis(

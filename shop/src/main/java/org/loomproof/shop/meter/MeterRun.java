@@ -30,9 +30,9 @@ public final class MeterRun {
     /** What every wire of a file of readings is, with or without a sheet; or every problem of both files. */
     public Checked<List<WireFinding>> identify(Path readings, Optional<Path> sheet, Costs costs) {
         List<Problem> problems = new ArrayList<>();
-        Optional<Sheet> known = sheet.flatMap(path -> kept(sheet(path), problems));
+        Optional<Sheet> known = sheet.flatMap(path -> sheet(path).orTell(problems));
         Map<String, Worked> names = known.map(NamedThings::of).orElse(Map.of());
-        Optional<Readings> read = kept(new ReadingsReader(names).read(readings), problems);
+        Optional<Readings> read = new ReadingsReader(names).read(readings).orTell(problems);
         if (!problems.isEmpty()) {
             return new Checked.Bad<>(problems);
         }
@@ -48,16 +48,6 @@ public final class MeterRun {
                     case Checked.Bad<Sheet> bad -> bad;
                     case Checked.Good<Sheet> read -> new Checked.Good<>(completion.apply(read.value()));
                 };
-        };
-    }
-
-    private static <T> Optional<T> kept(Checked<T> checked, List<Problem> problems) {
-        return switch (checked) {
-            case Checked.Good(T value) -> Optional.of(value);
-            case Checked.Bad(List<Problem> found) -> {
-                problems.addAll(found);
-                yield Optional.empty();
-            }
         };
     }
 }

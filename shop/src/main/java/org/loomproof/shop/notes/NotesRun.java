@@ -59,9 +59,9 @@ public final class NotesRun {
     /** Wiring notes as a sheet, or every problem of the files. */
     public Checked<SheetReading> sheet(SheetWanted wanted) {
         List<Problem> problems = new ArrayList<>();
-        Optional<SourceLines> source = kept(decoder.decode(wanted.notes()), problems);
-        Optional<Order> order = wanted.order().flatMap(file -> kept(order(file), problems));
-        Optional<Sheet> into = wanted.into().flatMap(file -> kept(sheet(file), problems));
+        Optional<SourceLines> source = decoder.decode(wanted.notes()).orTell(problems);
+        Optional<Order> order = wanted.order().flatMap(file -> order(file).orTell(problems));
+        Optional<Sheet> into = wanted.into().flatMap(file -> sheet(file).orTell(problems));
         if (!problems.isEmpty()) {
             return new Checked.Bad<>(problems);
         }
@@ -135,16 +135,6 @@ public final class NotesRun {
         return switch (TextFile.read(file)) {
             case Checked.Bad<SourceText>(var problems) -> new Checked.Bad<>(problems);
             case Checked.Good<SourceText>(SourceText text) -> reader.apply(text);
-        };
-    }
-
-    private static <T> Optional<T> kept(Checked<T> read, List<Problem> problems) {
-        return switch (read) {
-            case Checked.Good<T>(T value) -> Optional.of(value);
-            case Checked.Bad<T>(var bad) -> {
-                problems.addAll(bad);
-                yield Optional.empty();
-            }
         };
     }
 }

@@ -1,9 +1,21 @@
 package org.loomproof.workshop.problem;
 
 import java.util.List;
+import java.util.Optional;
 
 /** Either what was asked for, or every problem that stands in its way. */
 public sealed interface Checked<T> {
+
+    /** The value; where there is none, its problems are added to those of other files, so that all are told at once. */
+    default Optional<T> orTell(List<Problem> problems) {
+        return switch (this) {
+            case Good<T>(T value) -> Optional.of(value);
+            case Bad<T>(List<Problem> found) -> {
+                problems.addAll(found);
+                yield Optional.empty();
+            }
+        };
+    }
 
     /** The value, read without a problem. */
     record Good<T>(T value) implements Checked<T> {}

@@ -38,9 +38,9 @@ public final class BriefReader {
     /** The brief in three files, or every problem in them. */
     public Checked<ReadBrief> read(Path sheet, Path kit, Path order) {
         List<Problem> problems = new ArrayList<>();
-        Optional<SourceText> sheetText = kept(TextFile.read(sheet), problems);
-        Optional<SourceText> kitText = kept(TextFile.read(kit), problems);
-        Optional<SourceText> orderText = kept(TextFile.read(order), problems);
+        Optional<SourceText> sheetText = TextFile.read(sheet).orTell(problems);
+        Optional<SourceText> kitText = TextFile.read(kit).orTell(problems);
+        Optional<SourceText> orderText = TextFile.read(order).orTell(problems);
         return read(sheetText, kitText, orderText, problems);
     }
 
@@ -55,9 +55,9 @@ public final class BriefReader {
             Optional<SourceText> orderText,
             List<Problem> ofFiles) {
         List<Problem> problems = new ArrayList<>(ofFiles);
-        Optional<Sheet> sheet = sheetText.flatMap(text -> kept(readSheet(text), problems));
-        Optional<Kit> kit = kitText.flatMap(text -> kept(readKit(text), problems));
-        Optional<Order> order = orderText.flatMap(text -> kept(readOrder(text, sheet), problems));
+        Optional<Sheet> sheet = sheetText.flatMap(text -> readSheet(text).orTell(problems));
+        Optional<Kit> kit = kitText.flatMap(text -> readKit(text).orTell(problems));
+        Optional<Order> order = orderText.flatMap(text -> readOrder(text, sheet).orTell(problems));
         if (sheet.isEmpty() || kit.isEmpty() || order.isEmpty()) {
             return new Checked.Bad<>(problems);
         }
@@ -90,15 +90,5 @@ public final class BriefReader {
         Problems problems = new Problems(text.name());
         Optional<T> value = FormatLine.open(text, format, problems).map(reader);
         return value.isPresent() ? problems.orElse(value.get()) : new Checked.Bad<>(problems.inOrder());
-    }
-
-    private static <T> Optional<T> kept(Checked<T> checked, List<Problem> problems) {
-        return switch (checked) {
-            case Checked.Good(T value) -> Optional.of(value);
-            case Checked.Bad(List<Problem> found) -> {
-                problems.addAll(found);
-                yield Optional.empty();
-            }
-        };
     }
 }
