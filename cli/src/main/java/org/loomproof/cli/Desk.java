@@ -24,7 +24,6 @@ import org.loomproof.shop.job.TriedFaults;
 import org.loomproof.shop.meter.FindingJson;
 import org.loomproof.shop.meter.MeterRun;
 import org.loomproof.workshop.meter.advice.Costs;
-import org.loomproof.workshop.meter.finding.WireFinding;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.words.Messages;
@@ -105,34 +104,16 @@ final class Desk {
         try (Progress progress = new Progress(err, messages, Boolean.getBoolean("loomproof.terminal"))) {
             readings = new JobRun(messages, progress).readings(plan);
         }
-        return switch (readings) {
-            case Checked.Bad<CarReadings>(var problems) -> problems(problems, json);
-            case Checked.Good<CarReadings>(var car) -> {
-                if (json) {
-                    out.print(new ReadingsJson(messages).of(car));
-                } else {
-                    new ReadingsReport(messages).lines(car).forEach(out::println);
-                }
-                out.flush();
-                yield 0;
-            }
-        };
+        return answer(readings, json, new ReadingsJson(messages)::of, new ReadingsReport(messages)::lines);
     }
 
     /** Shows what each wire of a file of readings is, and gives the exit code. */
     int identify(Path readings, Optional<Path> sheet, Costs costs, boolean json) {
-        return switch (new MeterRun().identify(readings, sheet, costs)) {
-            case Checked.Bad<List<WireFinding>>(var problems) -> problems(problems, json);
-            case Checked.Good<List<WireFinding>>(var findings) -> {
-                if (json) {
-                    out.print(new FindingJson(messages).of(findings, costs));
-                } else {
-                    new WireReport(messages).lines(findings, costs).forEach(out::println);
-                }
-                out.flush();
-                yield 0;
-            }
-        };
+        return answer(
+                new MeterRun().identify(readings, sheet, costs),
+                json,
+                findings -> new FindingJson(messages).of(findings, costs),
+                findings -> new WireReport(messages).lines(findings, costs));
     }
 
     /** Looks into a comeback, shows how it stands, and gives the exit code. */
@@ -142,13 +123,19 @@ final class Desk {
                 Patience patience = new Patience(progress::counted)) {
             looked = new JobRun(messages, progress).comeback(plan, symptoms, nowAndThen, readings, patience);
         }
-        return switch (looked) {
-            case Checked.Bad<Diagnosis>(var problems) -> problems(problems, json);
-            case Checked.Good<Diagnosis>(var diagnosis) -> {
+        return answer(looked, json, new ComebackJson(messages)::of, new ComebackReport(messages)::lines);
+    }
+
+    /** Shows an answer as JSON or as lines, or every problem, and gives the exit code. */
+    private <T> int answer(
+            Checked<T> answer, boolean json, Function<T, String> asJson, Function<T, List<String>> asLines) {
+        return switch (answer) {
+            case Checked.Bad<T>(var problems) -> problems(problems, json);
+            case Checked.Good<T>(T value) -> {
                 if (json) {
-                    out.print(new ComebackJson(messages).of(diagnosis));
+                    out.print(asJson.apply(value));
                 } else {
-                    new ComebackReport(messages).lines(diagnosis).forEach(out::println);
+                    asLines.apply(value).forEach(out::println);
                 }
                 out.flush();
                 yield 0;

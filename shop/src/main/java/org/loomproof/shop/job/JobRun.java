@@ -3,7 +3,6 @@ package org.loomproof.shop.job;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -191,8 +190,7 @@ public final class JobRun {
     }
 
     private static Set<Symptom> symptoms(List<String> said, List<Problem> problems) {
-        Map<String, Symptom> words = new LinkedHashMap<>();
-        List.of(Symptom.values()).forEach(symptom -> words.put(symptom.word(), symptom));
+        Map<String, Symptom> words = Words.all(Symptom.class);
         Set<Symptom> symptoms = EnumSet.noneOf(Symptom.class);
         for (String word : said) {
             Optional<Symptom> symptom = Optional.ofNullable(words.get(word.strip()));

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Locale;
+import org.loomproof.workshop.brief.text.Words;
 import org.loomproof.workshop.meter.expected.CircuitReadings;
 import org.loomproof.workshop.meter.expected.ExpectedReading;
 import org.loomproof.workshop.meter.expected.LookAlike;
@@ -45,13 +45,13 @@ public final class ReadingsJson {
     private ObjectNode reading(ExpectedReading reading, ReadingWords said) {
         double battery = reading.batteryVolts();
         ObjectNode node = mapper.createObjectNode()
-                .put("at", word(reading.at().end()))
+                .put("at", Words.of(reading.at().end()))
                 .put("when", words.text(said.when(reading)))
                 .put("battery", battery)
                 .put("low", reading.band().low(battery))
                 .put("high", reading.band().high(battery))
                 .put("floats", reading.floats())
-                .put("method", word(reading.method()))
+                .put("method", Words.of(reading.method()))
                 .put("shows", words.text(ReadingWords.shows(reading)));
         node.set("situation", words.situation(reading.when()));
         return node;
@@ -60,9 +60,5 @@ public final class ReadingsJson {
     private void alike(ObjectNode node, LookAlike alike, ReadingWords said) {
         node.put("circuit", alike.other().value());
         alike.split().ifPresent(split -> node.set("split", reading(split, said)));
-    }
-
-    private static String word(Enum<?> each) {
-        return each.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -1,5 +1,6 @@
 package org.loomproof.workshop.fault;
 
+import java.util.List;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.WireId;
@@ -9,10 +10,16 @@ import org.loomproof.workshop.words.Phrase;
 public sealed interface Fault extends Mishap {
 
     /** What of it fails: the message of its words is {@code fault.} and this. */
+    @Override
     String kind();
 
     /** The name of what fails. */
     String on();
+
+    @Override
+    default List<Object> names() {
+        return List.of(on());
+    }
 
     @Override
     default String id() {

@@ -12,6 +12,12 @@ public sealed interface Mishap permits Fault, Slip {
     /** Stable, made of what is wrong and of names in the plan, such as {@code wire-open W3}. */
     String id();
 
+    /** What sort of thing is wrong, such as {@code wire-open}. */
+    String kind();
+
+    /** The wires, parts, leads and circuits that it is about. */
+    List<Object> names();
+
     /** What is wrong, in words. */
     Phrase words();
 

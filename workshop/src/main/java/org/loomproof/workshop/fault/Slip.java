@@ -18,9 +18,11 @@ import org.loomproof.workshop.words.Phrase;
 public sealed interface Slip extends Mishap {
 
     /** What kind of mistake: the message of its words is {@code slip.} and this. */
+    @Override
     String kind();
 
     /** The names of what it is made with, in the order of its words. */
+    @Override
     List<Object> names();
 
     @Override

@@ -7,11 +7,11 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.ControllerState;
@@ -118,7 +118,7 @@ public final class Comeback {
             return; // Nobody complains of what does nothing; where all measures sound, it is elsewhere.
         }
         List<Mishap> mishaps = results.stream().map(MishapResult::mishap).toList();
-        double weight = mishaps.stream().mapToDouble(m -> rate(kind(m))).sum();
+        double weight = mishaps.stream().mapToDouble(m -> rate(m.kind())).sum();
         damages.add(Optional.of(damage));
         singles.add(new Hypothesis(List.of(new Cause(mishaps, shown, weight)), shown, weight, car));
     }
@@ -142,10 +142,6 @@ public final class Comeback {
             }
         }
         return shown;
-    }
-
-    private static String kind(Mishap mishap) {
-        return mishap.id().split(" ", 2)[0];
     }
 
     private static double rate(String kind) {
@@ -238,12 +234,10 @@ public final class Comeback {
     }
 
     private Set<String> names(int single) {
-        Set<String> names = new TreeSet<>();
-        for (Mishap mishap : singles.get(single).causes().getFirst().mishaps()) {
-            names.addAll(
-                    List.of(mishap.id().split(" ", -1)).subList(1, mishap.id().split(" ", -1).length));
-        }
-        return names;
+        return singles.get(single).causes().getFirst().mishaps().stream()
+                .flatMap(mishap -> mishap.names().stream())
+                .map(Object::toString)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private Hypothesis together(List<Integer> two) {
@@ -259,6 +253,6 @@ public final class Comeback {
                 List.of(a.causes().getFirst(), b.causes().getFirst()),
                 shown,
                 PAIR_SHARE * a.weight() * b.weight() / total,
-                new FinishedCar(Objects.requireNonNull(first.and(second, plan)).vehicle(brief)));
+                new FinishedCar(first.and(second, plan).vehicle(brief)));
     }
 }

@@ -1,6 +1,6 @@
 package org.loomproof.workshop.meter.comeback;
 
-import java.util.Locale;
+import org.loomproof.workshop.brief.text.Words;
 
 /**
  * What an owner complains of, in the words of the trade.
@@ -52,6 +52,6 @@ public enum Symptom {
 
     /** The word used on the command line and in files, such as {@code false-alarms}. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Words.of(this);
     }
 }

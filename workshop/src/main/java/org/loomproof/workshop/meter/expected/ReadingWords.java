@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.text.Words;
 import org.loomproof.workshop.meter.reading.MeterFacts;
 import org.loomproof.workshop.prover.state.StepsTo;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
@@ -48,8 +49,7 @@ public final class ReadingWords {
 
     /** Where the meter is, for one end of a cut wire; the wire as found otherwise. */
     public static Phrase at(Touch touch) {
-        return Phrase.of(
-                "expected.end-" + touch.end().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return Phrase.of("expected.end-" + Words.of(touch.end()));
     }
 
     /** What it shows. */
