@@ -21,6 +21,7 @@ public interface Claim {
                 new OpeningSeen(),
                 new QuietWhenClosed(),
                 new StockAsBefore(),
+                new NoSneakPath(),
                 new DoesItsWork(),
                 new WithinRating(),
                 new CoilKick(),

@@ -8,7 +8,9 @@ import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Reading;
+import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
+import org.loomproof.workshop.quantity.Figures;
 import org.loomproof.workshop.wiring.Reach;
 import org.loomproof.workshop.wiring.Wired;
 import org.loomproof.workshop.words.Phrase;
@@ -69,6 +71,20 @@ abstract class LoadCase implements Case {
     final boolean worksInStock(Pair pair) {
         double working = pair.working().amps(pair.supply(), load);
         return working > 0 && amps(pair.stock()) > WORKS_SHARE * working;
+    }
+
+    /** That change in words. */
+    final Margin changeMargin(Pair pair) {
+        double change = changePercent(pair);
+        return new Margin(
+                ALLOWED_PERCENT - change,
+                "%",
+                Phrase.of(
+                        "margin.draws-instead-of",
+                        Shown.amps(amps(pair.fitted())),
+                        Shown.amps(amps(pair.stock())),
+                        Figures.plain(change)),
+                Phrase.of("margin.at-most-percent", Figures.plain(ALLOWED_PERCENT)));
     }
 
     @Override

@@ -132,15 +132,7 @@ final class StockAsBefore implements Claim {
 
         @Override
         public Margin margin(Pair pair) {
-            return new Margin(
-                    slack(pair),
-                    "%",
-                    Phrase.of(
-                            "margin.draws-instead-of",
-                            Shown.amps(amps(pair.fitted())),
-                            Shown.amps(amps(pair.stock())),
-                            Figures.plain(changePercent(pair))),
-                    Phrase.of("margin.at-most-percent", Figures.plain(ALLOWED_PERCENT)));
+            return changeMargin(pair);
         }
     }
 
