@@ -64,7 +64,7 @@ final class DoesItsWork implements Claim {
         return Phrase.of("claim.does-its-work", lead);
     }
 
-    private static boolean isOutput(Fitting fitting, LeadId lead) {
+    static boolean isOutput(Fitting fitting, LeadId lead) {
         return fitting.fitted().wired().controller().orElseThrow().outputs().containsKey(lead);
     }
 
@@ -121,7 +121,7 @@ final class DoesItsWork implements Claim {
      * The loads that the lead is there to work: of those in its circuits' paths what the circuits' own switches work, or all
      * that they work where none stands in the paths; all in the paths where no switch of the car works any.
      */
-    private static List<ElementId> loads(Fitting fitting, Hookup.Connect connect) {
+    static List<ElementId> loads(Fitting fitting, Hookup.Connect connect) {
         List<ElementId> named = named(
                 fitting, connect, fitting.stock().wired().factory().loads().keySet());
         Set<ElementId> worked = new LinkedHashSet<>();

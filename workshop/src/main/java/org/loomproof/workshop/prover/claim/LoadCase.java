@@ -24,6 +24,9 @@ abstract class LoadCase implements Case {
     /** A current that does nothing anywhere in a vehicle: the leak of a good insulation. Common practice, no published source. */
     static final double NEGLIGIBLE_AMPS = 1e-5;
 
+    /** A load's current may change by this share of what it draws; common practice, no published source. */
+    static final double ALLOWED_PERCENT = 5;
+
     private final String id;
     private final Phrase statement;
     final ElementId load;
@@ -85,6 +88,14 @@ abstract class LoadCase implements Case {
                         Shown.amps(amps(pair.stock())),
                         Figures.plain(change)),
                 Phrase.of("margin.at-most-percent", Figures.plain(ALLOWED_PERCENT)));
+    }
+
+    /** Of its current here where it works, of the most it ever draws at this supply point where it rests. */
+    final double changePercent(Pair pair) {
+        double working = pair.working().amps(pair.supply(), load);
+        double reference = worksInStock(pair) ? amps(pair.stock()) : working;
+        double change = Math.abs(signedAmps(pair.fitted()) - signedAmps(pair.stock()));
+        return change <= NEGLIGIBLE_AMPS ? 0 : 100 * change / Math.max(reference, NEGLIGIBLE_AMPS);
     }
 
     @Override

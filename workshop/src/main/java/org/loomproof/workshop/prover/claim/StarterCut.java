@@ -40,7 +40,7 @@ final class StarterCut {
     }
 
     /** The circuits cut for the wish; where none is cut, all that its leads act on. */
-    private static Set<CircuitId> circuits(Fitting fitting) {
+    static Set<CircuitId> circuits(Fitting fitting) {
         Set<CircuitId> actedOn = new LinkedHashSet<>();
         fitting.connected(Wish.STARTER_INTERRUPT).forEach(c -> actedOn.addAll(c.circuits()));
         Set<CircuitId> cut = new LinkedHashSet<>(VehicleWiring.cutCircuits(fitting.plan()));

@@ -30,9 +30,6 @@ import org.loomproof.workshop.words.Phrase;
  */
 final class StockAsBefore implements Claim {
 
-    /** A load's current may change by this share of what it draws; common practice, no published source. */
-    private static final double ALLOWED_PERCENT = 5;
-
     @Override
     public String name() {
         return "stock-as-before";
@@ -120,14 +117,6 @@ final class StockAsBefore implements Claim {
                     "%",
                     Phrase.of("margin.untouched"),
                     Phrase.of("margin.at-most-percent", Figures.plain(ALLOWED_PERCENT))));
-        }
-
-        /** Of its current here where it works, of the most it ever draws at this supply point where it rests. */
-        private double changePercent(Pair pair) {
-            double working = pair.working().amps(pair.supply(), load);
-            double reference = worksInStock(pair) ? amps(pair.stock()) : working;
-            double change = Math.abs(signedAmps(pair.fitted()) - signedAmps(pair.stock()));
-            return change <= NEGLIGIBLE_AMPS ? 0 : 100 * change / Math.max(reference, NEGLIGIBLE_AMPS);
         }
 
         @Override

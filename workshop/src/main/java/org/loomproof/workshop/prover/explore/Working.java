@@ -9,6 +9,7 @@ import java.util.Map.Entry;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
+import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.brief.sheet.OperableId;
@@ -25,6 +26,7 @@ public final class Working {
 
     private final Map<ElementId, List<Reads>> levels = new HashMap<>();
     private final Worked worked;
+    private final Ways ways = new Ways();
 
     Working(Sheet sheet) {
         this.worked = new Worked(sheet);
@@ -50,9 +52,15 @@ public final class Working {
         }
     }
 
+    /** The most amps that a shared contact or fuse of the stock vehicle ever carries that way round; never under zero. */
+    public double mostAmps(PartId shared, boolean forwards) {
+        return forwards ? ways.forwards(shared) : ways.backwards(shared);
+    }
+
     /** Takes one more reading of the stock vehicle into account; the first is that of everything at rest. */
     void add(SupplyPoint supply, SortedMap<OperableId, String> positions, Reading stock) {
         worked.add(supply, positions, stock);
+        ways.add(stock);
         for (Entry<ElementId, Reach> load : stock.wired().factory().loads().entrySet()) {
             Reach reach = load.getValue();
             if (stock.has(reach.part())) {
