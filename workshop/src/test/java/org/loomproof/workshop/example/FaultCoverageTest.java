@@ -75,7 +75,7 @@ class FaultCoverageTest {
         }
     }
 
-    private static Row found(Path folder) {
+    static Row found(Path folder) {
         FaultProof proof = FaultProver.prove(
                 ExamplesAreReadTest.brief(folder), PlannedExamples.job(folder).plan(), FaultWatch.PATIENT);
         Tally dangerous = new Tally();

@@ -8,9 +8,7 @@ import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Reading;
-import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
-import org.loomproof.workshop.quantity.Figures;
 import org.loomproof.workshop.wiring.Reach;
 import org.loomproof.workshop.wiring.Wired;
 import org.loomproof.workshop.words.Phrase;
@@ -23,9 +21,6 @@ abstract class LoadCase implements Case {
 
     /** A current that does nothing anywhere in a vehicle: the leak of a good insulation. Common practice, no published source. */
     static final double NEGLIGIBLE_AMPS = 1e-5;
-
-    /** A load's current may change by this share of what it draws; common practice, no published source. */
-    static final double ALLOWED_PERCENT = 5;
 
     private final String id;
     private final Phrase statement;
@@ -74,28 +69,6 @@ abstract class LoadCase implements Case {
     final boolean worksInStock(Pair pair) {
         double working = pair.working().amps(pair.supply(), load);
         return working > 0 && amps(pair.stock()) > WORKS_SHARE * working;
-    }
-
-    /** That change in words. */
-    final Margin changeMargin(Pair pair) {
-        double change = changePercent(pair);
-        return new Margin(
-                ALLOWED_PERCENT - change,
-                "%",
-                Phrase.of(
-                        "margin.draws-instead-of",
-                        Shown.amps(amps(pair.fitted())),
-                        Shown.amps(amps(pair.stock())),
-                        Figures.plain(change)),
-                Phrase.of("margin.at-most-percent", Figures.plain(ALLOWED_PERCENT)));
-    }
-
-    /** Of its current here where it works, of the most it ever draws at this supply point where it rests. */
-    final double changePercent(Pair pair) {
-        double working = pair.working().amps(pair.supply(), load);
-        double reference = worksInStock(pair) ? amps(pair.stock()) : working;
-        double change = Math.abs(signedAmps(pair.fitted()) - signedAmps(pair.stock()));
-        return change <= NEGLIGIBLE_AMPS ? 0 : 100 * change / Math.max(reference, NEGLIGIBLE_AMPS);
     }
 
     @Override

@@ -1,14 +1,17 @@
 package org.loomproof.workshop.prover.claim;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.loomproof.network.part.PartId;
-import org.loomproof.network.part.Switch;
+import org.loomproof.workshop.brief.kit.Behaviour;
 import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.plan.Hookup;
@@ -16,18 +19,17 @@ import org.loomproof.workshop.prover.explore.Area;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.CurrentPath;
 import org.loomproof.workshop.prover.explore.Pair;
-import org.loomproof.workshop.prover.explore.Reading;
+import org.loomproof.workshop.prover.explore.Ways;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
-import org.loomproof.workshop.prover.verdict.Severity;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.words.Phrase;
 
 /**
- * Current never flows the unintended way: while the controller acts no load works but those that its output is there for, and
- * no contact that several loads may share carries current the other way round than it ever does in the stock vehicle. What is
- * found is told with the path from the battery.
+ * Current never flows the unintended way: while the controller acts no load works but those that the outputs on then are there
+ * for, and no fuse or contact that several loads may share carries current the other way round than it ever does in the stock
+ * vehicle. What is found is told with its way from the battery and back.
  */
 final class NoSneakPath implements Claim {
 
@@ -45,97 +47,77 @@ final class NoSneakPath implements Claim {
         Area.list(fitting.stock().wired(), fitting.fitted().wired()).stream()
                 .filter(Area::touched)
                 .forEach(area -> touched.addAll(area.parts()));
-        Map<ElementId, List<Acting>> meant = meant(fitting);
+        Map<ElementId, Set<LeadId>> meant = meant(fitting);
         List<Claimed> all = new ArrayList<>();
         fitting.stock().wired().factory().loads().forEach((load, reach) -> {
             if (touched.contains(reach.part())) {
                 all.add(new Claimed.ToShow(
-                        new OnlyWhatIsMeant(name(), load, fitting, meant.getOrDefault(load, List.of()))));
+                        new OnlyWhatIsMeant(name(), load, fitting, meant.getOrDefault(load, Set.of()))));
             }
         });
-        fitting.stock().wired().switches().stream()
-                .map(contact -> contact.part())
-                .distinct()
-                .filter(touched::contains)
-                .filter(contact -> fitting.stock().wired().network().part(contact) instanceof Switch)
-                .forEach(contact -> all.add(new Claimed.ToShow(new NeverBackwards(
-                        name() + " " + Coils.name(fitting, contact),
-                        Phrase.of(
-                                "claim.never-backwards",
-                                fitting.stock().wired().words(contact)),
-                        contact))));
+        for (PartId shared : Ways.shared(fitting.stock().wired().network())) {
+            if (touched.contains(shared)) {
+                Phrase words = fitting.stock().wired().words(shared);
+                all.add(new Claimed.ToShow(new NeverBackwards(
+                        name() + " " + Coils.name(fitting, shared),
+                        Phrase.of("claim.never-backwards", words),
+                        shared)));
+            }
+        }
         return all;
     }
 
-    /** When each load is meant to be worked, or kept from work, by what is connected. */
-    private static Map<ElementId, List<Acting>> meant(Fitting fitting) {
-        Map<ElementId, List<Acting>> meant = new LinkedHashMap<>();
-        for (Hookup.Connect connect : fitting.connected()) {
-            if (DoesItsWork.isOutput(fitting, connect.lead())) {
-                Acting acting = Acting.of(fitting.brief().kit().behaviour(), connect.lead());
-                List<ElementId> loads = connect.serves() == Wish.STARTER_INTERRUPT
-                        ? fitting.loadsBehind(StarterCut.circuits(fitting))
-                        : DoesItsWork.loads(fitting, connect);
-                loads.forEach(load ->
-                        meant.computeIfAbsent(load, l -> new ArrayList<>()).add(acting));
-            }
+    /**
+     * The leads that are there to work each load, or to keep it from work: all that serve the same wish, since what locks a door
+     * also ends its unlocking.
+     */
+    private static Map<ElementId, Set<LeadId>> meant(Fitting fitting) {
+        Map<ElementId, Set<LeadId>> meant = new HashMap<>();
+        for (Wish wish : Wish.values()) {
+            List<Hookup.Connect> acting = fitting.connected(wish).stream()
+                    .filter(connect -> DoesItsWork.isOutput(fitting, connect.lead()))
+                    .toList();
+            Set<LeadId> leads = acting.stream().map(Hookup.Connect::lead).collect(Collectors.toSet());
+            loads(fitting, wish, acting)
+                    .forEach(load ->
+                            meant.computeIfAbsent(load, l -> new HashSet<>()).addAll(leads));
         }
         return meant;
     }
 
-    private static boolean acts(ControllerState state, ControllerFeed feed) {
-        return feed == ControllerFeed.WHOLE && state != ControllerState.WITHOUT_SUPPLY;
+    private static List<ElementId> loads(Fitting fitting, Wish wish, List<Hookup.Connect> acting) {
+        return wish == Wish.STARTER_INTERRUPT && !acting.isEmpty()
+                ? fitting.loadsBehind(StarterCut.circuits(fitting))
+                : acting.stream()
+                        .flatMap(connect -> DoesItsWork.loads(fitting, connect).stream())
+                        .toList();
     }
 
-    private static Observation path(Reading fitted, PartId through) {
-        return new Observation(Phrase.of("meter.path", CurrentPath.through(fitted, through)), "");
-    }
+    private static final class OnlyWhatIsMeant extends ChangedCurrent {
 
-    private static final class OnlyWhatIsMeant extends LoadCase {
+        private final Behaviour behaviour;
+        private final Set<LeadId> meant;
 
-        private final List<Acting> meant;
-
-        OnlyWhatIsMeant(String claim, ElementId load, Fitting fitting, List<Acting> meant) {
+        OnlyWhatIsMeant(String claim, ElementId load, Fitting fitting, Set<LeadId> meant) {
             super(claim, load, fitting);
-            this.meant = List.copyOf(meant);
+            this.behaviour = fitting.brief().kit().behaviour();
+            this.meant = Set.copyOf(meant);
         }
 
         @Override
         public boolean concerns(ControllerState state, ControllerFeed feed) {
-            return acts(state, feed);
+            return feed == ControllerFeed.WHOLE;
         }
 
-        /** Some doings stand for others to the same effect: what any lead on then is there for is meant. */
         @Override
         public boolean concerns(Condition.Doing doing) {
-            return concerns(doing.state(), doing.feed()) && meant.stream().noneMatch(acting -> acting.isIn(doing.state(), doing.feed()));
+            return concerns(doing.state(), doing.feed())
+                    && Collections.disjoint(meant, behaviour.listOn(doing.state(), doing.moment()));
         }
 
         @Override
         public boolean fallsAwayUnasked() {
             return true;
-        }
-
-        @Override
-        public double slack(Pair pair) {
-            return ALLOWED_PERCENT - changePercent(pair);
-        }
-
-        @Override
-        public Severity severity(Pair pair) {
-            return Severity.NUISANCE;
-        }
-
-        @Override
-        public Margin margin(Pair pair) {
-            return changeMargin(pair);
-        }
-
-        @Override
-        public List<Observation> observations(Pair pair) {
-            List<Observation> seen = new ArrayList<>(super.observations(pair));
-            seen.add(path(pair.fitted(), about()));
-            return seen;
         }
     }
 
@@ -152,18 +134,19 @@ final class NoSneakPath implements Claim {
         }
 
         private double mostAmps(Pair pair) {
-            double forwards = pair.working().mostAmps(about, true);
-            double backwards = pair.working().mostAmps(about, false);
-            double share = LoadCase.ALLOWED_PERCENT / 100 * Math.max(forwards, backwards);
-            return Math.max(LEAST_AMPS, share);
+            return Math.max(LEAST_AMPS, ChangedCurrent.ALLOWED_PERCENT / 100 * usualAmps(pair));
         }
 
-        /** What it carries the way round that it never carries anything in the stock vehicle; not a number where it has no way of its own. */
+        private double usualAmps(Pair pair) {
+            return Math.max(pair.working().mostAmps(about, true), pair.working().mostAmps(about, false));
+        }
+
+        /** What it carries against its usual way; not a number where it has none, or both. */
         private double strayAmps(Pair pair) {
             double forwards = pair.working().mostAmps(about, true);
             double backwards = pair.working().mostAmps(about, false);
             double amps = pair.fitted().point().amps(about);
-            boolean oneWay = Math.min(forwards, backwards) < LEAST_AMPS && Math.max(forwards, backwards) >= LEAST_AMPS;
+            boolean oneWay = Math.min(forwards, backwards) < LEAST_AMPS && usualAmps(pair) >= LEAST_AMPS;
             return oneWay ? Math.max(0, forwards > backwards ? -amps : amps) : Double.NaN;
         }
 
@@ -187,7 +170,7 @@ final class NoSneakPath implements Claim {
                     new Observation(
                             Phrase.of("meter.amps-backwards", pair.fitted().words(about)),
                             Shown.amps(strayAmps(pair)).toString()),
-                    path(pair.fitted(), about));
+                    CurrentPath.observed(pair.fitted(), about));
         }
     }
 }

@@ -9,15 +9,12 @@ import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.sheet.ElementId;
-import org.loomproof.workshop.brief.sheet.PathStep;
-import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Reading;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
-import org.loomproof.workshop.prover.verdict.Severity;
 import org.loomproof.workshop.quantity.Figures;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.wiring.ControllerFeed;
@@ -69,30 +66,10 @@ final class StockAsBefore implements Claim {
                 && pair.fitted().aliveByVolts() >= 0;
     }
 
-    private static final class SameCurrent extends LoadCase {
-
-        private final boolean moves;
+    private static final class SameCurrent extends ChangedCurrent {
 
         SameCurrent(String claim, ElementId load, Fitting fitting) {
             super(claim, load, fitting);
-            this.moves = moves(fitting.brief().sheet(), load);
-        }
-
-        private static boolean moves(Sheet sheet, ElementId load) {
-            return sheet.circuits().stream()
-                    .flatMap(circuit -> circuit.paths().stream())
-                    .flatMap(List::stream)
-                    .anyMatch(step -> step instanceof PathStep.Load part
-                            && part.id().equals(load)
-                            && (part.kind() == PathStep.LoadKind.MOTOR || part.kind() == PathStep.LoadKind.SOLENOID));
-        }
-
-        /** A motor or a solenoid that works unbidden, and goes on: it moves something, stalls and burns. */
-        @Override
-        public Severity severity(Pair pair) {
-            boolean unbidden =
-                    amps(pair.fitted()) > WORKS_SHARE * pair.working().amps(pair.supply(), load);
-            return moves && !worksInStock(pair) && unbidden ? Severity.FIRE_OR_LOSS_OF_CONTROL : Severity.NUISANCE;
         }
 
         @Override
@@ -107,7 +84,7 @@ final class StockAsBefore implements Claim {
 
         @Override
         public double slack(Pair pair) {
-            return actsOnPurpose(pair) ? Double.NaN : ALLOWED_PERCENT - changePercent(pair);
+            return actsOnPurpose(pair) ? Double.NaN : super.slack(pair);
         }
 
         @Override
@@ -117,11 +94,6 @@ final class StockAsBefore implements Claim {
                     "%",
                     Phrase.of("margin.untouched"),
                     Phrase.of("margin.at-most-percent", Figures.plain(ALLOWED_PERCENT))));
-        }
-
-        @Override
-        public Margin margin(Pair pair) {
-            return changeMargin(pair);
         }
     }
 

@@ -9,6 +9,8 @@ import org.loomproof.network.part.Node;
 import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.Pin;
+import org.loomproof.workshop.prover.verdict.Observation;
+import org.loomproof.workshop.quantity.Figures;
 import org.loomproof.workshop.words.Phrase;
 
 /** The way by which most of a part's current comes from the battery and goes back to it. */
@@ -23,6 +25,12 @@ public final class CurrentPath {
     /** The parts on the way through a part, from the battery's plus to its minus, in words; wires that were added included. */
     public static List<Phrase> through(Reading reading, PartId part) {
         return new CurrentPath(reading).through(part);
+    }
+
+    /** The same as something to be seen: the way, and the amps that go by it. */
+    public static Observation observed(Reading reading, PartId part) {
+        String amps = Figures.withUnit(Math.abs(reading.point().amps(part)), "A");
+        return new Observation(Phrase.of("meter.path", through(reading, part)), amps);
     }
 
     private List<Phrase> through(PartId start) {
