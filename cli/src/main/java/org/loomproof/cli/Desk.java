@@ -18,6 +18,7 @@ import org.loomproof.shop.job.Diagnosis;
 import org.loomproof.shop.job.FaultsJson;
 import org.loomproof.shop.job.JobOutcome;
 import org.loomproof.shop.job.JobRun;
+import org.loomproof.shop.job.PapersWanted;
 import org.loomproof.shop.job.ReadingsJson;
 import org.loomproof.shop.job.ResultJson;
 import org.loomproof.shop.job.TriedFaults;
@@ -47,11 +48,35 @@ final class Desk {
 
     /** Runs the job, shows how it ended, and gives the exit code. */
     int judge(Function<JobRun, JobOutcome> work, boolean json, String next) {
-        long began = System.nanoTime();
-        JobOutcome outcome;
-        try (Progress progress = new Progress(err, messages, Boolean.getBoolean("loomproof.terminal"))) {
-            outcome = work.apply(new JobRun(messages, progress));
+        try (Progress progress = progress()) {
+            return judge(work, progress, json, next);
         }
+    }
+
+    /**
+     * Writes the papers of a plan, shows how that ended, and gives the exit code. An interrupt ends only the search for faults.
+     *
+     * @param tests whether every fault is tried for the test order
+     */
+    int papers(Path plan, PapersWanted wanted, boolean tests, boolean json) {
+        String next = "./loomproof prove " + plan;
+        if (!tests) {
+            return judge(run -> run.papers(plan, wanted, Optional.empty()), json, next);
+        }
+        try (Progress progress = progress();
+                Patience patience = new Patience(progress::counted)) {
+            return judge(run -> run.papers(plan, wanted, Optional.of(patience)), progress, json, next);
+        }
+    }
+
+    private Progress progress() {
+        return new Progress(err, messages, Boolean.getBoolean("loomproof.terminal"));
+    }
+
+    private int judge(Function<JobRun, JobOutcome> work, Progress progress, boolean json, String next) {
+        long began = System.nanoTime();
+        JobOutcome outcome = work.apply(new JobRun(messages, progress));
+        progress.close();
         double seconds = (System.nanoTime() - began) / 1e9;
         return switch (outcome) {
             case JobOutcome.BadInput bad -> problems(bad.problems(), json);
@@ -78,7 +103,7 @@ final class Desk {
     int tryFaults(Path plan, boolean json, boolean all) {
         long began = System.nanoTime();
         Checked<TriedFaults> tried;
-        try (Progress progress = new Progress(err, messages, Boolean.getBoolean("loomproof.terminal"));
+        try (Progress progress = progress();
                 Patience patience = new Patience(progress::counted)) {
             tried = new JobRun(messages, progress).faults(plan, patience);
         }
@@ -101,7 +126,7 @@ final class Desk {
     /** Shows what a meter must show at a plan's circuits, and gives the exit code. */
     int expect(Path plan, boolean json) {
         Checked<CarReadings> readings;
-        try (Progress progress = new Progress(err, messages, Boolean.getBoolean("loomproof.terminal"))) {
+        try (Progress progress = progress()) {
             readings = new JobRun(messages, progress).readings(plan);
         }
         return answer(readings, json, new ReadingsJson(messages)::of, new ReadingsReport(messages)::lines);
@@ -119,7 +144,7 @@ final class Desk {
     /** Looks into a comeback, shows how it stands, and gives the exit code. */
     int comeback(Path plan, List<String> symptoms, boolean nowAndThen, Optional<Path> readings, boolean json) {
         Checked<Diagnosis> looked;
-        try (Progress progress = new Progress(err, messages, Boolean.getBoolean("loomproof.terminal"));
+        try (Progress progress = progress();
                 Patience patience = new Patience(progress::counted)) {
             looked = new JobRun(messages, progress).comeback(plan, symptoms, nowAndThen, readings, patience);
         }

@@ -23,6 +23,9 @@ final class PapersCommand implements Callable<Integer> {
     @Mixin
     private PapersOptions papers;
 
+    @Option(names = "--no-test-order", descriptionKey = "no-test-order")
+    private boolean withoutTests;
+
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;
 
@@ -35,7 +38,6 @@ final class PapersCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return new Desk(spec, messages)
-                .judge(run -> run.papers(plan, papers.wanted()), json, "./loomproof prove " + plan);
+        return new Desk(spec, messages).papers(plan, papers.wanted(), !withoutTests, json);
     }
 }

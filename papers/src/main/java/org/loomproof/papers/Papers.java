@@ -23,12 +23,13 @@ import org.loomproof.papers.schematic.Schematic;
 import org.loomproof.papers.shelf.PickListPage;
 import org.loomproof.papers.shelf.PickListTable;
 import org.loomproof.papers.svg.SvgDrawing;
+import org.loomproof.papers.trial.CommissioningRecord;
+import org.loomproof.papers.trial.TestOrderPage;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.goods.price.PriceList;
 import org.loomproof.workshop.goods.price.Quote;
 import org.loomproof.workshop.goods.shelf.PickList;
 import org.loomproof.workshop.plan.Plan;
-import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.words.Messages;
 
 /** Every paper of a job. The same job gives the same bytes. */
@@ -47,52 +48,43 @@ public final class Papers {
     /**
      * The papers of a job, ready for {@link org.loomproof.papers.folder.PaperFolder}.
      *
-     * @param planText the plan as a file, self-contained
      * @param prices the shop's own; without them there is no quote
      * @param print the sheets on which every page is also printed into a PDF; none when nobody asked
      */
-    public static List<Paper> of(
-            Brief brief,
-            Plan plan,
-            Proof proof,
-            String planText,
-            Optional<PriceList> prices,
-            Optional<Sheet> print,
-            Messages messages) {
+    public static List<Paper> of(Material job, Optional<PriceList> prices, Optional<Sheet> print, Messages messages) {
         Wording words = new Wording(messages);
-        List<PlacedDrawing> sheets = Schematic.sheets(brief, plan, words);
+        Brief brief = job.brief();
+        List<PlacedDrawing> sheets = Schematic.sheets(brief, job.plan(), words);
         String title = words.of(
                 "page.title", words.of("schematic.title"), brief.order().job());
         List<Element> drawings =
                 sheets.stream().map(sheet -> SvgDrawing.of(sheet, title)).toList();
-        PickList picks = PickList.of(brief, plan);
-        Optional<Quote> quote = prices.map(list -> Quote.of(brief, plan, list));
+        PickList picks = PickList.of(brief, job.plan());
+        Optional<Quote> quote = prices.map(list -> Quote.of(brief, job.plan(), list));
 
-        Map<String, Page> pages = pages(brief, plan, proof, drawings, picks, quote, words);
+        Map<String, Page> pages = pages(job, drawings, picks, quote, words);
         List<Paper> papers = new ArrayList<>();
-        papers.add(new Paper(PLAN, planText));
+        papers.add(new Paper(PLAN, job.planText()));
         pages.forEach((name, page) -> papers.add(new Paper(name + ".html", page.html())));
         print.ifPresent(sheet ->
                 pages.forEach((name, page) -> papers.add(new Paper(name + ".pdf", Pdf.of(page, sheet)))));
         papers.add(new Paper("schematic.svg", MarkupWriter.xml(SvgDrawing.stacked(sheets, title))));
         papers.add(new Paper("pick-list.csv", PickListTable.of(picks)));
-        papers.add(new Paper("hand-over.txt", HandOverLetter.text(brief, plan, words)));
-        quote.ifPresent(q -> papers.add(new Paper("quote.txt", QuoteLetter.text(brief, plan, q, words))));
+        papers.add(new Paper("hand-over.txt", HandOverLetter.text(brief, job.plan(), words)));
+        quote.ifPresent(q -> papers.add(new Paper("quote.txt", QuoteLetter.text(brief, job.plan(), q, words))));
         return List.copyOf(papers);
     }
 
     private static Map<String, Page> pages(
-            Brief brief,
-            Plan plan,
-            Proof proof,
-            List<Element> drawings,
-            PickList picks,
-            Optional<Quote> quote,
-            Wording words) {
+            Material job, List<Element> drawings, PickList picks, Optional<Quote> quote, Wording words) {
+        Brief brief = job.brief();
+        Plan plan = job.plan();
         Map<String, Page> pages = new LinkedHashMap<>();
         pages.put("bench-card", BenchCard.page(brief, plan, words));
         pages.put("bay-sheet", BaySheet.page(brief, plan, words));
-        pages.put(PROOF, ProofReport.page(brief, plan, proof, drawings, words));
+        job.faults().ifPresent(faults -> pages.put("test-order", TestOrderPage.page(brief, plan, faults, words)));
+        pages.put("commissioning", CommissioningRecord.page(brief, plan, words));
+        pages.put(PROOF, ProofReport.page(brief, plan, job.proof(), drawings, words));
         pages.put("warranty-record", WarrantyRecord.page(brief, plan, drawings, words));
         pages.put("pick-list", PickListPage.page(brief, picks, words));
         pages.put("hand-over", HandOverLetter.page(brief, plan, words));

@@ -2,15 +2,11 @@ package org.loomproof.papers;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.loomproof.papers.drawing.Inspection;
@@ -21,14 +17,9 @@ import org.loomproof.papers.folder.PaperFolder;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.papers.schematic.Schematic;
 import org.loomproof.workshop.brief.Brief;
-import org.loomproof.workshop.brief.complete.SheetCompletion;
-import org.loomproof.workshop.brief.read.BriefReader;
-import org.loomproof.workshop.brief.read.ReadBrief;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.Plan;
-import org.loomproof.workshop.problem.Checked;
-import org.loomproof.workshop.trade.template.TradeDefaults;
 import org.loomproof.workshop.weigh.PlannedJob;
 import org.loomproof.workshop.weigh.Weigher;
 import org.loomproof.workshop.words.Messages;
@@ -36,52 +27,31 @@ import org.loomproof.workshop.words.Messages;
 /** The papers of worked examples are made and inspected; they are left in {@code target/example-papers}. */
 class ExamplePapersTest {
 
-    private static final Path EXAMPLES = Path.of("..", "examples");
-
     /** The demo's example and one more, drawn from a printed seed; all of them where long tests run in full. */
     static List<Path> examples() {
-        List<Path> all = all();
+        List<Path> all = Examples.all();
         if (Boolean.getBoolean("loomproof.long")) {
             return all;
         }
         long seed = Long.getLong("loomproof.seed", 1);
         System.out.println("inspect: examples drawn with -Dloomproof.seed=" + seed);
-        Path demo = EXAMPLES.resolve("bakery-van");
+        Path demo = Examples.FOLDER.resolve("bakery-van");
         List<Path> others = all.stream().filter(e -> !e.equals(demo)).toList();
         return List.of(demo, others.get(new Random(seed).nextInt(others.size())));
-    }
-
-    private static List<Path> all() {
-        try (Stream<Path> files = Files.walk(EXAMPLES)) {
-            return files.filter(f -> f.endsWith("sheet.yaml"))
-                    .map(Path::getParent)
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static Brief brief(Path example) {
-        TradeDefaults usual = TradeDefaults.read();
-        BriefReader reader = new BriefReader(usual, new SheetCompletion(usual));
-        Path sheet = example.resolve("sheet.yaml");
-        return switch (reader.read(sheet, example.resolve("kit.yaml"), example.resolve("order.yaml"))) {
-            case Checked.Good<ReadBrief> good -> good.value().brief();
-            case Checked.Bad<ReadBrief> bad ->
-                throw new AssertionError(bad.problems().toString());
-        };
     }
 
     @ParameterizedTest
     @MethodSource("examples")
     void thePapersOfEachExampleAreSound(Path example) {
-        Brief brief = brief(example);
+        Brief brief = Examples.brief(example);
         PlannedJob job = new Weigher().weigh(brief);
-        List<Paper> papers =
-                Papers.of(brief, job.plan(), job.proof(), "", Optional.empty(), Optional.empty(), Messages.english());
-        Path folder =
-                Path.of("target", "example-papers", EXAMPLES.relativize(example).toString());
+        List<Paper> papers = Papers.of(
+                new Material(brief, job.plan(), job.proof(), Optional.empty(), ""),
+                Optional.empty(),
+                Optional.empty(),
+                Messages.english());
+        Path folder = Path.of(
+                "target", "example-papers", Examples.FOLDER.relativize(example).toString());
         assertThat(PaperFolder.write(folder, papers)).isInstanceOf(FolderOutcome.Written.class);
 
         papers.stream()

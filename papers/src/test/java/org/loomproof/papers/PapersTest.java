@@ -43,7 +43,10 @@ class PapersTest {
                 Map.of(),
                 Map.of(Article.Kind.FUSE, Map.of("", new BigDecimal("0.45"))));
         return Papers.of(
-                brief, plan, SampleProof.proof(), PLAN, Optional.of(prices), Optional.empty(), Messages.english());
+                new Material(brief, plan, SampleProof.proof(), Optional.empty(), PLAN),
+                Optional.of(prices),
+                Optional.empty(),
+                Messages.english());
     }
 
     /** Those that are pages or drawings. */
@@ -63,6 +66,7 @@ class PapersTest {
                         "plan.yaml",
                         "bench-card.html",
                         "bay-sheet.html",
+                        "commissioning.html",
                         "proof.html",
                         "warranty-record.html",
                         "pick-list.html",

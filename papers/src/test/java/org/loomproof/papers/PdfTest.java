@@ -68,7 +68,14 @@ class PdfTest {
     @ParameterizedTest
     @EnumSource(Sheet.class)
     void noTextIsUnderSevenPointsOrBeyondThePage(Sheet sheet) throws IOException {
-        for (Page page : List.of(proof(), benchCard(), baySheet(), handOver())) {
+        for (Page page : List.of(
+                proof(),
+                benchCard(),
+                baySheet(),
+                handOver(),
+                pickList(),
+                TestOrderTest.testOrder(),
+                TestOrderTest.commissioning())) {
             try (PDDocument document = Loader.loadPDF(Pdf.of(page, sheet))) {
                 Positions text = new Positions();
                 text.getText(document);

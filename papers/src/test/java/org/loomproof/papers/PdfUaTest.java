@@ -29,7 +29,13 @@ class PdfUaTest {
     @Test
     void everyPageKeepsTheRulesForScreenReaders() throws Exception {
         for (Page page : List.of(
-                PdfTest.proof(), PdfTest.benchCard(), PdfTest.baySheet(), PdfTest.handOver(), PdfTest.pickList())) {
+                PdfTest.proof(),
+                PdfTest.benchCard(),
+                PdfTest.baySheet(),
+                PdfTest.handOver(),
+                PdfTest.pickList(),
+                TestOrderTest.testOrder(),
+                TestOrderTest.commissioning())) {
             try (PDFAParser parser = Foundries.defaultInstance()
                             .createParser(new ByteArrayInputStream(Pdf.of(page, Sheet.A4)), PDFAFlavour.PDFUA_1);
                     PDFAValidator validator = Foundries.defaultInstance()

@@ -43,6 +43,17 @@ record Reading(Document document) {
                 .toList();
     }
 
+    /** The rows of a table without its head. */
+    static List<Element> bodyRows(Element table) {
+        var bodies = table.getElementsByTagName("tbody");
+        var found = ((Element) bodies.item(0)).getElementsByTagName("tr");
+        List<Element> rows = new ArrayList<>();
+        for (int i = 0; i < found.getLength(); i++) {
+            rows.add((Element) found.item(i));
+        }
+        return rows;
+    }
+
     String text() {
         return document.getDocumentElement().getTextContent();
     }

@@ -44,7 +44,7 @@ public final class BenchCard {
 
     private Page page() {
         List<Markup> content = new ArrayList<>();
-        content.add(Parts.heading(words.of("bench-card.title"), brief, words).add(signature()));
+        content.add(Parts.heading(words.of("bench-card.title"), brief, words).add(Parts.signature(words)));
         content.add(tally());
         content.add(Element.of(
                         "p",
@@ -70,14 +70,6 @@ public final class BenchCard {
 
     private String gap(Metres gap) {
         return words.millimetres(gap);
-    }
-
-    private Element signature() {
-        Element row = Element.of("div").styled("signature");
-        for (String key : List.of("bench-card.vehicle-number", "bench-card.technician", "bench-card.date")) {
-            row = row.add(Element.of("span", words.of(key)));
-        }
-        return row;
     }
 
     private Element tally() {

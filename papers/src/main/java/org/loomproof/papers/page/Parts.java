@@ -95,6 +95,15 @@ public final class Parts {
                 .add(Element.of("input").with("type", "checkbox").with("aria-label", label));
     }
 
+    /** Room for whose work it is: the vehicle's number, a name, a day. */
+    public static Element signature(Wording words) {
+        Element row = Element.of("div").styled("signature");
+        for (String key : List.of("bench-card.vehicle-number", "bench-card.technician", "bench-card.date")) {
+            row = row.add(Element.of("span", words.of(key)));
+        }
+        return row;
+    }
+
     /** A list of sentences, small. */
     public static Element sentences(String styleClass, List<String> sentences) {
         return Element.of("ul", sentences.stream().map(s -> Element.of("li", s)).toList())

@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,25 +16,20 @@ import java.util.Objects;
 import java.util.Properties;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import org.loomproof.papers.Examples;
 import org.loomproof.papers.markup.MarkupWriter;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.papers.schematic.Schematic;
 import org.loomproof.papers.svg.SvgDrawing;
 import org.loomproof.workshop.brief.Brief;
-import org.loomproof.workshop.brief.complete.SheetCompletion;
-import org.loomproof.workshop.brief.read.BriefReader;
-import org.loomproof.workshop.brief.read.ReadBrief;
 import org.loomproof.workshop.fault.Slip;
 import org.loomproof.workshop.fault.Slips;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.WireId;
-import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.prover.Prover;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
-import org.loomproof.workshop.trade.template.TradeDefaults;
 import org.loomproof.workshop.weigh.Weigher;
 import org.loomproof.workshop.words.Messages;
 
@@ -83,23 +78,14 @@ final class CouplingsGuide {
 
     /** The folders of all examples, those with the fewest leads to look at first. */
     static List<Path> examples() {
-        try (Stream<Path> all = Files.walk(Path.of("..", "examples"), 3)) {
-            return all.filter(file -> file.endsWith("sheet.yaml"))
-                    .map(file -> Objects.requireNonNull(file.getParent()))
-                    .sorted((a, b) ->
-                            a.getNameCount() != b.getNameCount() ? b.getNameCount() - a.getNameCount() : a.compareTo(b))
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return Examples.all().stream()
+                .sorted(Comparator.comparingInt(Path::getNameCount).reversed())
+                .toList();
     }
 
     /** Every coupling of the plan for one example. */
     static List<Shown> couplingsOf(Path example) {
-        TradeDefaults usual = TradeDefaults.read();
-        Checked<ReadBrief> read = new BriefReader(usual, new SheetCompletion(usual))
-                .read(example.resolve("sheet.yaml"), example.resolve("kit.yaml"), example.resolve("order.yaml"));
-        Brief brief = ((Checked.Good<ReadBrief>) read).value().brief();
+        Brief brief = Examples.brief(example);
         Plan plan = new Weigher().weigh(brief).plan();
         Map<String, List<Hookup.Connect>> byKey = new LinkedHashMap<>();
         for (Hookup hookup : plan.hookups()) {
@@ -108,7 +94,7 @@ final class CouplingsGuide {
                 byKey.computeIfAbsent(key, k -> new ArrayList<>()).add(connect);
             }
         }
-        String name = Path.of("..", "examples").relativize(example).toString();
+        String name = Examples.FOLDER.relativize(example).toString();
         List<Shown> shown = new ArrayList<>();
         byKey.forEach((key, hookups) -> {
             Hookup.Connect first = hookups.getFirst();

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import org.loomproof.papers.Material;
 import org.loomproof.papers.Papers;
 import org.loomproof.papers.folder.FolderOutcome;
 import org.loomproof.papers.folder.Paper;
@@ -36,6 +37,7 @@ import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Place;
 import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.problem.ProblemKind;
+import org.loomproof.workshop.prover.FaultProof;
 import org.loomproof.workshop.prover.FaultProver;
 import org.loomproof.workshop.prover.FaultWatch;
 import org.loomproof.workshop.prover.Prover;
@@ -72,16 +74,21 @@ public final class JobRun {
             told.accept(Stage.PLANNING);
             PlannedJob job = new Weigher().weigh(given.brief());
             Proof proof = job.proof().alsoBoundedBy(job.bounds());
-            return written(given, job.plan(), proof, job.search(), wanted, prices);
+            return written(given, job.plan(), proof, job.search(), Optional.empty(), wanted, prices);
         });
     }
 
-    /** Proves a plan again as it stands in its file and writes the papers. */
-    public JobOutcome papers(Path plan, PapersWanted wanted) {
+    /**
+     * Proves a plan again as it stands in its file and writes the papers.
+     *
+     * @param tests watches while every fault is tried for the test order, which takes longest by far; without it there is none
+     */
+    public JobOutcome papers(Path plan, PapersWanted wanted, Optional<FaultWatch> tests) {
         told.accept(Stage.READING);
         return with(new PlanFileReader(briefs, messages).read(plan), wanted.prices(), (file, prices) -> {
             Proof proof = proven(file);
-            return written(file.given(), file.plan(), proof, Search.NONE, wanted, prices);
+            Optional<FaultProof> faults = tests.map(watch -> tried(file, watch));
+            return written(file.given(), file.plan(), proof, Search.NONE, faults, wanted, prices);
         });
     }
 
@@ -136,11 +143,15 @@ public final class JobRun {
         return switch (new PlanFileReader(briefs, messages).read(plan)) {
             case Checked.Bad<PlanFile>(var problems) -> new Checked.Bad<>(problems);
             case Checked.Good<PlanFile>(var file) -> {
-                told.accept(Stage.TRYING_FAULTS);
-                Brief brief = file.given().brief();
-                yield new Checked.Good<>(new TriedFaults(brief, FaultProver.prove(brief, file.plan(), watch)));
+                FaultProof faults = tried(file, watch);
+                yield new Checked.Good<>(new TriedFaults(file.given().brief(), faults));
             }
         };
+    }
+
+    private FaultProof tried(PlanFile file, FaultWatch watch) {
+        told.accept(Stage.TRYING_FAULTS);
+        return FaultProver.prove(file.given().brief(), file.plan(), watch);
     }
 
     /** What a meter must show at every circuit of a plan; nothing is proven and nothing written. */
@@ -218,10 +229,17 @@ public final class JobRun {
     }
 
     private JobOutcome written(
-            ReadBrief given, Plan plan, Proof proof, Search search, PapersWanted wanted, Optional<PriceList> prices) {
+            ReadBrief given,
+            Plan plan,
+            Proof proof,
+            Search search,
+            Optional<FaultProof> faults,
+            PapersWanted wanted,
+            Optional<PriceList> prices) {
         told.accept(Stage.WRITING);
         String planText = new PlanFileWriter(messages).write(new PlanFile(given, plan));
-        List<Paper> papers = Papers.of(given.brief(), plan, proof, planText, prices, wanted.print(), messages);
+        List<Paper> papers =
+                Papers.of(new Material(given.brief(), plan, proof, faults, planText), prices, wanted.print(), messages);
         return switch (PaperFolder.write(wanted.folder(), papers)) {
             case FolderOutcome.Written written ->
                 new JobOutcome.Judged(

@@ -2,6 +2,7 @@ package org.loomproof.workshop.prover;
 
 import java.util.List;
 import org.loomproof.workshop.prover.damage.Outcome;
+import org.loomproof.workshop.prover.damage.Showing;
 import org.loomproof.workshop.prover.damage.Sign;
 import org.loomproof.workshop.prover.testorder.TestOrder;
 import org.loomproof.workshop.prover.verdict.Severity;
@@ -13,6 +14,7 @@ import org.loomproof.workshop.words.Phrase;
  * @param results the worst first, then in the order of the plan
  * @param testOrder the tests; its mishaps are in the order of {@code results}
  * @param watch for each test what differs when it notices something
+ * @param expected for each test and each of its situations what a vehicle as planned shows of what is looked at
  * @param left mishaps that were not looked at, because the search was stopped
  * @param effort what was looked at
  * @param bounds every limit that was put on the search, in words
@@ -21,6 +23,7 @@ public record FaultProof(
         List<MishapResult> results,
         TestOrder testOrder,
         List<List<Sign>> watch,
+        List<List<Showing>> expected,
         int left,
         Outcome.Effort effort,
         List<Phrase> bounds) {
@@ -28,6 +31,7 @@ public record FaultProof(
     public FaultProof {
         results = List.copyOf(results);
         watch = watch.stream().map(List::copyOf).toList();
+        expected = expected.stream().map(List::copyOf).toList();
         bounds = List.copyOf(bounds);
     }
 

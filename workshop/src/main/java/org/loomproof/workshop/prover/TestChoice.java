@@ -11,6 +11,7 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.prover.damage.Damage;
 import org.loomproof.workshop.prover.damage.DamageSearch;
 import org.loomproof.workshop.prover.damage.Outcome;
+import org.loomproof.workshop.prover.damage.Showing;
 import org.loomproof.workshop.prover.damage.Sign;
 import org.loomproof.workshop.prover.damage.Signs;
 import org.loomproof.workshop.prover.testorder.HandTest;
@@ -74,7 +75,16 @@ final class TestChoice {
         int arming =
                 (int) Math.ceil(brief.kit().behaviour().armingDelay().high().value());
         TestOrder order = TestOrder.of(tests, notices, always, results.size(), arming);
-        return new FaultProof(results, order, watch(order, differences), left, effort, bounds);
+        return new FaultProof(results, order, watch(order, differences), expected(order), left, effort, bounds);
+    }
+
+    private List<List<Showing>> expected(TestOrder order) {
+        return order.tests().stream()
+                .map(test -> test.situations().stream()
+                        .map(search::asPlanned)
+                        .map(showing -> showing.only(test::looksAt))
+                        .toList())
+                .toList();
     }
 
     private Differences usual(List<Integer> numbers, List<Optional<Outcome>> outcomes) {

@@ -67,6 +67,11 @@ public final class Standby {
                 Phrase.of("term.state." + worst.word()));
     }
 
+    /** What the plan adds to the car's own sleep current with the controller in that state, key out; amps, typical values. */
+    public static Amps added(Brief brief, Plan plan, ControllerState state) {
+        return new Amps(new Standby(brief, plan).added(state));
+    }
+
     private static double days(VehicleFacts vehicle, Celsius temperature, Amps all) {
         double share = StandbyDrain.usableShare(vehicle.batteryAgeYears().orElse(0.0), temperature);
         return Math.min(

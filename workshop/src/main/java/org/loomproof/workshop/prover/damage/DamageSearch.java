@@ -114,6 +114,33 @@ public final class DamageSearch {
         return differing;
     }
 
+    /**
+     * What the vehicle as planned shows in the situation, wherever a damage could change it. Areas overlap; a sign of which
+     * two of them say otherwise is not sure.
+     */
+    public Showing asPlanned(Situation situation) {
+        BitSet there = new BitSet();
+        BitSet absent = new BitSet();
+        for (WholeWalk walk : walks.values()) {
+            walk.places
+                    .find(situation)
+                    .flatMap(key -> Optional.ofNullable(walk.seen(key)))
+                    .ifPresent(seen -> {
+                        there.or(seen.there());
+                        absent.or(seen.absent());
+                    });
+        }
+        BitSet both = (BitSet) there.clone();
+        both.and(absent);
+        there.andNot(both);
+        absent.andNot(both);
+        return new Showing(situation, signs(there), signs(absent));
+    }
+
+    private List<Sign> signs(BitSet places) {
+        return places.stream().mapToObj(job.signs().list()::get).toList();
+    }
+
     /** Operating points asked for while the vehicle was walked as planned. */
     public long wholeSolves() {
         return walks.values().stream().mapToLong(WholeWalk::solves).sum();

@@ -12,6 +12,12 @@ public sealed interface Sign {
     /** What to watch, in words. */
     Phrase words();
 
+    /** That it is there, or that it is not, in words. */
+    default Phrase words(boolean isThere) {
+        Phrase watched = words();
+        return new Phrase(watched.key() + (isThere ? ".there" : ".absent"), watched.arguments());
+    }
+
     /** Whether it takes a meter. */
     default boolean takesMeter() {
         return false;

@@ -1,0 +1,95 @@
+package org.loomproof.papers.trial;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.loomproof.papers.page.Wording;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.prover.FaultProof;
+import org.loomproof.workshop.prover.damage.Showing;
+import org.loomproof.workshop.prover.damage.Sign;
+import org.loomproof.workshop.wiring.Situation;
+
+/** Says what a car fitted as planned shows in each test of an order. */
+record Expected(Brief brief, FaultProof faults, Wording words) {
+
+    /** One line for each moment of the test at which something is to be seen. */
+    List<String> lines(int test) {
+        List<Showing> showings = faults.expected().get(test);
+        Map<String, List<String>> byMoment = new LinkedHashMap<>();
+        for (Showing showing : showings) {
+            List<String> shown = shown(test, showing);
+            if (!shown.isEmpty()) {
+                byMoment.merge(moment(showing.when(), showings), shown, Expected::together);
+            }
+        }
+        return byMoment.entrySet().stream()
+                .map(each -> each.getKey().isEmpty()
+                        ? words.of("test-order.shows", each.getValue())
+                        : words.of("test-order.then-shows", each.getKey(), each.getValue()))
+                .toList();
+    }
+
+    private static List<String> together(List<String> one, List<String> other) {
+        return Stream.concat(one.stream(), other.stream()).distinct().toList();
+    }
+
+    /** What is there, as far as it is seen at a glance; and all by which the test notices something. */
+    private List<String> shown(int test, Showing showing) {
+        List<Sign> watched = faults.watch().get(test);
+        List<String> shown = new ArrayList<>();
+        for (Sign sign : showing.there()) {
+            boolean plain = !(sign instanceof Sign.Awake || sign instanceof Sign.Ordered);
+            if (plain || watched.contains(sign)) {
+                shown.add(words.of(sign.words(true)));
+            }
+        }
+        for (Sign sign : showing.absent()) {
+            if (watched.contains(sign) || sign.takesMeter() || isThereElsewhere(sign, test, showing.when())) {
+                shown.add(words.of(sign.words(false)));
+            }
+        }
+        return shown;
+    }
+
+    /** What another test shows with everything in the same place is missed here, like the starter of an armed car. */
+    private boolean isThereElsewhere(Sign sign, int test, Situation when) {
+        for (int other = 0; other < faults.expected().size(); other++) {
+            if (other != test
+                    && faults.expected().get(other).stream()
+                            .anyMatch(s -> s.when().positions().equals(when.positions())
+                                    && s.there().contains(sign))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What tells this situation from the others of the test; empty when nothing needs to. */
+    private String moment(Situation situation, List<Showing> showings) {
+        List<String> said = new ArrayList<>();
+        if (varies(showings, Situation::positions)) {
+            String moved = situation.positions().entrySet().stream()
+                    .filter(at -> !at.getValue()
+                            .equals(brief.sheet().operable(at.getKey()).rest()))
+                    .map(at -> words.of("situation.moved", at.getKey().value(), at.getValue()))
+                    .collect(Collectors.joining(", "));
+            said.add(moved.isEmpty() ? words.of("situation.at-rest") : moved);
+        }
+        if (varies(showings, Situation::controller)) {
+            said.add(words.of("controller-state." + situation.controller().word()));
+        } else if (varies(showings, Situation::moment)) {
+            said.add(words.of("test-order.moment." + situation.moment().name().toLowerCase(Locale.ROOT)));
+        }
+        return String.join(", ", said);
+    }
+
+    private static boolean varies(List<Showing> showings, Function<Situation, ?> part) {
+        return showings.stream().map(Showing::when).map(part).distinct().count() > 1;
+    }
+}
