@@ -38,7 +38,8 @@ public final class Messages {
             "intake",
             "terminal",
             "command",
-            "meter");
+            "meter",
+            "book");
 
     private final Locale locale;
     private final Map<String, String> patterns;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.book.key;
+
+import org.jspecify.annotations.NullMarked;

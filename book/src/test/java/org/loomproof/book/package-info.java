@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.book;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.book.store;
+
+import org.jspecify.annotations.NullMarked;
