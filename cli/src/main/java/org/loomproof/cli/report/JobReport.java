@@ -26,8 +26,8 @@ public final class JobReport {
     }
 
     /**
-     * The report without its closing lines: leads, parts, refusals, verdicts. The bounds of the proof are told in full where
-     * no proof report was written, else counted with the report that tells them.
+     * The report without its closing lines: leads, parts, refusals, verdicts. The bounds of the proof and what a thief may
+     * try are told in full where no proof report was written, else in that report.
      */
     public List<String> body(Brief brief, Plan plan, Proof proof, Search search, Optional<Path> proofReport) {
         Lines lines = new Lines();
@@ -57,6 +57,9 @@ public final class JobReport {
                     "  ");
         } else {
             lines.gap();
+        }
+        if (proofReport.isEmpty()) {
+            new ThreatTable(messages).add(lines, proof);
         }
         if (!proof.bounds().isEmpty()) {
             lines.wrap(bounds(proof.bounds(), proofReport), "  ");

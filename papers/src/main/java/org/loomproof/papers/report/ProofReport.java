@@ -56,6 +56,10 @@ public final class ProofReport {
         addClaims(content, Mark.BROKEN, listResults(Verdict.Broken.class), entries);
         addClaims(content, Mark.OPEN, listResults(Verdict.Open.class), entries);
         addClaims(content, Mark.HOLDS, listResults(Verdict.Holds.class), entries);
+        ThreatList threats = new ThreatList(proof.threats());
+        if (!threats.isEmpty()) {
+            content.add(threats.section(words));
+        }
         if (!assumptions.isEmpty()) {
             content.add(assumptions.section(words));
         }

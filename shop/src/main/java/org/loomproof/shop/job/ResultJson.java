@@ -16,6 +16,7 @@ import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.prover.verdict.Assumption;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
+import org.loomproof.workshop.prover.verdict.ThreatResult;
 import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.weigh.Search;
 import org.loomproof.workshop.words.Messages;
@@ -75,6 +76,8 @@ public final class ResultJson {
         words.texts(root.putArray("cautions"), plan.cautions());
         ArrayNode claims = root.putArray("claims");
         proof.results().forEach(c -> claims.add(claim(c)));
+        ArrayNode threats = root.putArray("threats");
+        proof.threats().forEach(t -> threats.add(threat(t)));
         root.putObject("effort")
                 .put("situations", proof.effort().situations())
                 .put("solves", proof.effort().solves())
@@ -160,6 +163,16 @@ public final class ResultJson {
                     .put("high", assumption.high())
                     .set("settledBy", measurement(assumption.settledBy()));
         }
+        return node;
+    }
+
+    private ObjectNode threat(ThreatResult threat) {
+        ObjectNode node = mapper.createObjectNode()
+                .put("id", threat.id())
+                .put("deed", words.text(threat.deed()))
+                .put("load", words.text(threat.load()))
+                .put("outcome", threat.outcome().word());
+        words.texts(node.putArray("steps"), threat.steps());
         return node;
     }
 

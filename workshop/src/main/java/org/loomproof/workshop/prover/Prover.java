@@ -11,6 +11,7 @@ import org.loomproof.workshop.prover.claim.Fitting;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Explorer;
 import org.loomproof.workshop.prover.explore.Vehicle;
+import org.loomproof.workshop.prover.threat.Threats;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.prover.verdict.Verdict;
@@ -30,7 +31,8 @@ public final class Prover {
      */
     public static Proof prove(Brief brief, Plan plan) {
         Fitting fitting = fitting(brief, plan);
-        return proof(fitting, Explorer.ofWholeRanges(fitting.brief(), plan, fitting.stock(), fitting.fitted()));
+        Proof proof = proof(fitting, Explorer.ofWholeRanges(fitting.brief(), plan, fitting.stock(), fitting.fitted()));
+        return fitting.lifeOnHold().isPresent() ? proof : proof.with(Threats.of(fitting));
     }
 
     /** The claims that do not hold already with every figure at its typical value: the short answer, which proves nothing. */

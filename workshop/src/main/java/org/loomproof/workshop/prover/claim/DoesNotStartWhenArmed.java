@@ -1,19 +1,11 @@
 package org.loomproof.workshop.prover.claim;
 
 import java.util.List;
-import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.prover.explore.Pair;
-import org.loomproof.workshop.prover.verdict.Margin;
-import org.loomproof.workshop.prover.verdict.Severity;
-import org.loomproof.workshop.wiring.ControllerFeed;
-import org.loomproof.workshop.words.Phrase;
 
 /** The starter gets next to nothing while the controller is armed, warns or sounds. */
 final class DoesNotStartWhenArmed implements Claim {
-
-    /** The share of its current at which a starter does nothing; common practice, no published source. */
-    private static final double IDLE_SHARE = 0.05;
 
     @Override
     public String name() {
@@ -25,42 +17,15 @@ final class DoesNotStartWhenArmed implements Claim {
         return StarterCut.cases(this, fitting, load -> new ArmedCase(name(), load, fitting));
     }
 
-    private static final class ArmedCase extends LoadCase {
+    private static final class ArmedCase extends GuardedCase {
 
         ArmedCase(String claim, ElementId load, Fitting fitting) {
             super(claim, load, fitting);
         }
 
         @Override
-        public boolean concerns(ControllerState state, ControllerFeed feed) {
-            boolean guards = switch (state) {
-                case ARMED, WARNING, SOUNDING -> true;
-                case WITHOUT_SUPPLY, DISARMED, ARMING, OVERRIDE -> false;
-            };
-            return guards && feed == ControllerFeed.WHOLE;
-        }
-
-        @Override
-        public double slack(Pair pair) {
-            return worksInStock(pair) ? mostAmps(pair) - amps(pair.fitted()) : Double.NaN;
-        }
-
-        @Override
-        public Severity severity(Pair pair) {
-            return Severity.UNPROTECTED;
-        }
-
-        private double mostAmps(Pair pair) {
-            return IDLE_SHARE * amps(pair.stock());
-        }
-
-        @Override
-        public Margin margin(Pair pair) {
-            return new Margin(
-                    slack(pair),
-                    "A",
-                    Phrase.of("margin.draws-amps", Shown.amps(amps(pair.fitted()))),
-                    Phrase.of("margin.at-most-share", Shown.amps(mostAmps(pair)), Shown.amps(amps(pair.stock()))));
+        double workingAmps(Pair pair) {
+            return worksInStock(pair) ? amps(pair.stock()) : Double.NaN;
         }
     }
 }

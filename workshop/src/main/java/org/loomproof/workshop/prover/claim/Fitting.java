@@ -29,12 +29,12 @@ import org.loomproof.workshop.words.Phrase;
 public record Fitting(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
 
     /** The leads that are connected for a wish, in the kit's order. */
-    List<Hookup.Connect> connected(Wish wish) {
+    public List<Hookup.Connect> connected(Wish wish) {
         return connected().stream().filter(c -> c.serves() == wish).toList();
     }
 
     /** All leads that are connected, in the kit's order. */
-    List<Hookup.Connect> connected() {
+    public List<Hookup.Connect> connected() {
         return plan.hookups().stream()
                 .filter(Hookup.Connect.class::isInstance)
                 .map(Hookup.Connect.class::cast)

@@ -14,7 +14,7 @@ import org.loomproof.workshop.wiring.VehicleWiring;
 import org.loomproof.workshop.words.Phrase;
 
 /** What the three claims about starting are about: the loads behind the wires that are cut for the starter interrupt. */
-final class StarterCut {
+public final class StarterCut {
 
     private StarterCut() {}
 
@@ -40,7 +40,7 @@ final class StarterCut {
     }
 
     /** The circuits cut for the wish; where none is cut, all that its leads act on. */
-    static Set<CircuitId> circuits(Fitting fitting) {
+    public static Set<CircuitId> circuits(Fitting fitting) {
         Set<CircuitId> actedOn = new LinkedHashSet<>();
         fitting.connected(Wish.STARTER_INTERRUPT).forEach(c -> actedOn.addAll(c.circuits()));
         Set<CircuitId> cut = new LinkedHashSet<>(VehicleWiring.cutCircuits(fitting.plan()));

@@ -8,20 +8,35 @@ import org.loomproof.workshop.words.Phrase;
  * The whole proof of a plan.
  *
  * @param results claim by claim, in a fixed order
+ * @param threats what a thief may try, and what comes of it
  * @param effort what was looked at
  * @param bounds every limit that was put on the search, in words; empty when none
  */
-public record Proof(List<ClaimResult> results, Effort effort, List<Phrase> bounds) {
+public record Proof(List<ClaimResult> results, List<ThreatResult> threats, Effort effort, List<Phrase> bounds) {
 
     public Proof {
         results = List.copyOf(results);
+        threats = List.copyOf(threats);
         bounds = List.copyOf(bounds);
+    }
+
+    /** A proof in which no thief tried anything. */
+    public Proof(List<ClaimResult> results, Effort effort, List<Phrase> bounds) {
+        this(results, List.of(), effort, bounds);
+    }
+
+    /** The same proof with what a thief may try. */
+    public Proof with(List<ThreatResult> tried) {
+        return new Proof(results, tried, effort, bounds);
     }
 
     /** The same proof, of a plan whose search had limits of its own. */
     public Proof alsoBoundedBy(List<Phrase> more) {
         return new Proof(
-                results, effort, Stream.concat(bounds.stream(), more.stream()).toList());
+                results,
+                threats,
+                effort,
+                Stream.concat(bounds.stream(), more.stream()).toList());
     }
 
     /** How much was looked at: situations, operating points solved, corners of the assumed ranges. */
