@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.loomproof.network.part.Fuse;
 import org.loomproof.network.part.Node;
 import org.loomproof.network.part.Part;
@@ -23,12 +21,11 @@ import org.loomproof.workshop.prover.claim.StarterCut;
 import org.loomproof.workshop.prover.claim.StartsAnyway;
 import org.loomproof.workshop.prover.damage.Change;
 import org.loomproof.workshop.prover.damage.Damage;
-import org.loomproof.workshop.prover.explore.Explorer;
+import org.loomproof.workshop.prover.explore.Nearby;
 import org.loomproof.workshop.prover.explore.Vehicle;
-import org.loomproof.workshop.prover.verdict.ClaimResult;
+import org.loomproof.workshop.prover.state.StepsTo;
 import org.loomproof.workshop.prover.verdict.ThreatResult;
 import org.loomproof.workshop.prover.verdict.ThreatResult.Outcome;
-import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.trade.threat.Threat;
 import org.loomproof.workshop.wiring.ControllerParts;
 import org.loomproof.workshop.wiring.InputReach;
@@ -52,7 +49,8 @@ public final class Threats {
 
     /**
      * What comes of each, in the list's order; nothing where the plan keeps nothing from starting, or does not know how yet.
-     * Every figure is at its typical value.
+     * Every figure is at its typical value, and everything
+     * that the starter does not hang on at rest.
      */
     public static List<ThreatResult> of(Fitting fitting) {
         return new Threats(fitting).results();
@@ -70,36 +68,25 @@ public final class Threats {
 
     private List<ThreatResult> tried(Deed deed) {
         Vehicle damaged = new Damage(fitting.plan(), deed.changes()).vehicle(fitting.brief());
-        List<StartsAnyway> starters =
-                StartsAnyway.list(new Fitting(fitting.brief(), fitting.plan(), fitting.stock(), damaged));
-        Explorer explorer = Explorer.ofTypicalValues(fitting.brief(), fitting.plan(), fitting.stock(), damaged)
-                .decide(starters.stream()
-                        .flatMap(starter -> Stream.of(starter.withIgnition(), starter.without()))
-                        .toList());
-        return starters.stream().map(starter -> result(deed, starter, explorer)).toList();
+        return StartsAnyway.list(new Fitting(fitting.brief(), fitting.plan(), fitting.stock(), damaged)).stream()
+                .map(starter -> result(deed, starter, damaged))
+                .toList();
     }
 
-    private ThreatResult result(Deed deed, StartsAnyway starter, Explorer explorer) {
-        Optional<Verdict> on = explorer.result(starter.withIgnition()).map(ClaimResult::verdict);
-        Optional<Verdict> off = explorer.result(starter.without()).map(ClaimResult::verdict);
-        Phrase load = fitting.stock().wired().words(starter.withIgnition().about());
-        boolean open = Stream.of(on, off).flatMap(Optional::stream).anyMatch(Verdict.Open.class::isInstance);
-        Outcome outcome = isBroken(on)
-                ? Outcome.STARTS
-                : isBroken(off)
-                        ? Outcome.TURNS_ONLY
-                        : open || on.isEmpty() ? Outcome.UNDECIDED : Outcome.DOES_NOT_START;
-        List<Phrase> steps = Stream.of(on, off)
-                .filter(Threats::isBroken)
-                .findFirst()
-                .map(verdict ->
-                        ((Verdict.Broken) verdict.orElseThrow()).witness().steps())
-                .orElse(List.of());
-        return new ThreatResult(deed.id() + " " + starter.load(), deed.words(), load, outcome, steps);
-    }
-
-    private static boolean isBroken(Optional<Verdict> verdict) {
-        return verdict.filter(Verdict.Broken.class::isInstance).isPresent();
+    private ThreatResult result(Deed deed, StartsAnyway starter, Vehicle damaged) {
+        List<Nearby> looks = Nearby.look(
+                fitting.brief(), fitting.stock(), damaged, List.of(starter.withIgnition(), starter.without()));
+        Nearby on = looks.getFirst();
+        Nearby off = looks.getLast();
+        Outcome otherwise = on.isDecided() && off.isDecided() ? Outcome.DOES_NOT_START : Outcome.UNDECIDED;
+        Outcome turning = off.soonestBroken().isPresent() ? Outcome.TURNS_ONLY : otherwise;
+        StepsTo stepsTo = new StepsTo(fitting.brief().sheet(), fitting.brief().kit());
+        return new ThreatResult(
+                deed.id() + " " + starter.load(),
+                deed.words(),
+                fitting.stock().wired().words(starter.withIgnition().about()),
+                on.soonestBroken().isPresent() ? Outcome.STARTS : turning,
+                on.soonestBroken().or(off::soonestBroken).map(stepsTo::list).orElse(List.of()));
     }
 
     private List<Deed> deeds(Threat threat) {
