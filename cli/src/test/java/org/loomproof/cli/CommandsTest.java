@@ -83,6 +83,11 @@ class CommandsTest {
         assertThat(again.get("claims")).isEqualTo(planned.get("claims"));
         assertThat(planned.get("files")).hasSize(12);
         assertThat(again.get("files")).isEmpty();
+        assertThat(again.get("threats")).isEqualTo(planned.get("threats")).isNotEmpty();
+        assertThat(again.get("threats").findValuesAsText("outcome")).contains("starts", "does-not-start");
+        assertThat(run("prove", plan)).isZero();
+        assertThat(out.toString()).contains("What a thief may try", "starts: the two ends of the cut in");
+        assertThat(papers.resolve("proof.html")).content().contains("What a thief may try", "does not start");
     }
 
     @Test
