@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.loomproof.shop.job.PapersWanted;
+import org.loomproof.shop.job.ShopFiles;
 import org.loomproof.workshop.words.Messages;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -42,7 +43,7 @@ final class DemoCommand implements Callable<Integer> {
                                 job.resolve("sheet.yaml"),
                                 job.resolve("kit.yaml"),
                                 job.resolve("order.yaml"),
-                                new PapersWanted(out, Optional.of(job.resolve("prices.csv")), Optional.empty())),
+                                new PapersWanted(out, ShopFiles.ofPrices(job.resolve("prices.csv")), Optional.empty())),
                         json,
                         "./loomproof prove " + Desk.PLAN);
     }

@@ -5,9 +5,10 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.loomproof.papers.pdf.Sheet;
 import org.loomproof.shop.job.PapersWanted;
+import org.loomproof.shop.job.ShopFiles;
 import picocli.CommandLine.Option;
 
-/** Where the papers go and by whose prices, as options. */
+/** Where the papers go and what they take from the shop, as options. */
 final class PapersOptions {
 
     @Option(names = "--out", required = true, paramLabel = "DIR", descriptionKey = "out")
@@ -16,6 +17,15 @@ final class PapersOptions {
     @Option(names = "--prices", paramLabel = "FILE", descriptionKey = "prices")
     private @Nullable Path prices;
 
+    @Option(names = "--history", paramLabel = "FILE", descriptionKey = "history")
+    private @Nullable Path history;
+
+    @Option(names = "--stock", paramLabel = "FILE", descriptionKey = "stock")
+    private @Nullable Path stock;
+
+    @Option(names = "--address", paramLabel = "URL", descriptionKey = "address")
+    private @Nullable String address;
+
     @Option(names = "--print", paramLabel = "SHEET", descriptionKey = "print")
     private @Nullable Sheet print;
 
@@ -23,6 +33,11 @@ final class PapersOptions {
     private PapersOptions() {}
 
     PapersWanted wanted() {
-        return new PapersWanted(out, Optional.ofNullable(prices), Optional.ofNullable(print));
+        ShopFiles shop = new ShopFiles(
+                Optional.ofNullable(prices),
+                Optional.ofNullable(history),
+                Optional.ofNullable(stock),
+                Optional.ofNullable(address));
+        return new PapersWanted(out, shop, Optional.ofNullable(print));
     }
 }

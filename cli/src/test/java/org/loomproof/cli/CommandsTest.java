@@ -290,6 +290,58 @@ class CommandsTest {
     }
 
     @Test
+    void whatIsWrongWithTheShopsOwnFilesIsToldAtOnceWithAllElse() throws IOException {
+        Path prices = Files.writeString(folder.resolve("prices.csv"), "article,size,price\ncurrency,,EUR\n");
+        Path stock = Files.writeString(folder.resolve("stock.csv"), "article,size,count\nfuze,,1\n");
+        Path history = Files.writeString(folder.resolve("history.csv"), "work,minutes\ntapp,4\n");
+        Path papers = folder.resolve("papers");
+        assertThat(planHatchback(
+                        papers,
+                        "--prices",
+                        prices.toString(),
+                        "--stock",
+                        stock.toString(),
+                        "--history",
+                        history.toString(),
+                        "--address",
+                        "bench.example"))
+                .isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString().replaceAll("\\s+", " "))
+                .contains("did you mean fuse?", "did you mean tap?", "a line hour", "--address", "4 problems");
+        assertThat(papers).doesNotExist();
+    }
+
+    /** The papers of a plan as it stands, with all that a shop brings to them. */
+    @Test
+    void papersHaveATestOrderAndWhatTheShopSays() throws IOException {
+        Path first = folder.resolve("first");
+        planHatchback(first);
+        assertThat(first.resolve("test-order.html")).doesNotExist();
+        Path stock = Files.writeString(folder.resolve("stock.csv"), "article,size,count\nfuse-holder,,1\n");
+        Path papers = folder.resolve("papers");
+        String plan = first.resolve("plan.yaml").toString();
+        assertThat(run(
+                        "papers",
+                        plan,
+                        "--out",
+                        papers.toString(),
+                        "--stock",
+                        stock.toString(),
+                        "--address",
+                        "https://bench.example"))
+                .as(err.toString())
+                .isZero();
+        assertThat(papers.resolve("test-order.html")).isNotEmptyFile();
+        assertThat(papers.resolve("pick-list.csv"))
+                .content()
+                .containsPattern("fuse-holder,,[23],,shelf,[^,]*,1,[12]\n");
+        assertThat(papers.resolve("bay-sheet.html")).content().contains("https://bench.example/jobs/");
+        assertThat(run("papers", plan, "--out", papers.toString(), "--no-test-order"))
+                .isZero();
+        assertThat(papers.resolve("test-order.html")).doesNotExist();
+    }
+
+    @Test
     void aFolderThatIsNotOursIsLeftAlone() throws IOException {
         Path letters = Files.createDirectory(folder.resolve("letters"));
         Path letter = Files.writeString(letters.resolve("letter.txt"), "Dear Sir");
@@ -330,7 +382,7 @@ class CommandsTest {
 
     @Test
     void everyCommandHelpsWithAnExample() {
-        for (String command : List.of("demo", "plan", "prove", "blank")) {
+        for (String command : List.of("demo", "plan", "prove", "papers", "blank")) {
             assertThat(run(command, "--help")).isZero();
             assertThat(out.toString()).contains("Example:", "./loomproof " + command);
         }

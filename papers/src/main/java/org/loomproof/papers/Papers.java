@@ -26,7 +26,6 @@ import org.loomproof.papers.svg.SvgDrawing;
 import org.loomproof.papers.trial.CommissioningRecord;
 import org.loomproof.papers.trial.TestOrderPage;
 import org.loomproof.workshop.brief.Brief;
-import org.loomproof.workshop.goods.price.PriceList;
 import org.loomproof.workshop.goods.price.Quote;
 import org.loomproof.workshop.goods.shelf.PickList;
 import org.loomproof.workshop.plan.Plan;
@@ -48,10 +47,9 @@ public final class Papers {
     /**
      * The papers of a job, ready for {@link org.loomproof.papers.folder.PaperFolder}.
      *
-     * @param prices the shop's own; without them there is no quote
      * @param print the sheets on which every page is also printed into a PDF; none when nobody asked
      */
-    public static List<Paper> of(Material job, Optional<PriceList> prices, Optional<Sheet> print, Messages messages) {
+    public static List<Paper> of(Material job, ShopFacts shop, Optional<Sheet> print, Messages messages) {
         Wording words = new Wording(messages);
         Brief brief = job.brief();
         List<PlacedDrawing> sheets = Schematic.sheets(brief, job.plan(), words);
@@ -60,33 +58,38 @@ public final class Papers {
         List<Element> drawings =
                 sheets.stream().map(sheet -> SvgDrawing.of(sheet, title)).toList();
         PickList picks = PickList.of(brief, job.plan());
-        Optional<Quote> quote = prices.map(list -> Quote.of(brief, job.plan(), list));
+        Optional<Quote> quote = shop.prices().map(list -> Quote.of(brief, job.plan(), list, shop.history()));
 
-        Map<String, Page> pages = pages(job, drawings, picks, quote, words);
+        Map<String, Page> pages = pages(job, shop, drawings, picks, quote, words);
         List<Paper> papers = new ArrayList<>();
         papers.add(new Paper(PLAN, job.planText()));
         pages.forEach((name, page) -> papers.add(new Paper(name + ".html", page.html())));
         print.ifPresent(sheet ->
                 pages.forEach((name, page) -> papers.add(new Paper(name + ".pdf", Pdf.of(page, sheet)))));
         papers.add(new Paper("schematic.svg", MarkupWriter.xml(SvgDrawing.stacked(sheets, title))));
-        papers.add(new Paper("pick-list.csv", PickListTable.of(picks)));
+        papers.add(new Paper("pick-list.csv", PickListTable.of(picks, shop.stock())));
         papers.add(new Paper("hand-over.txt", HandOverLetter.text(brief, job.plan(), words)));
         quote.ifPresent(q -> papers.add(new Paper("quote.txt", QuoteLetter.text(brief, job.plan(), q, words))));
         return List.copyOf(papers);
     }
 
     private static Map<String, Page> pages(
-            Material job, List<Element> drawings, PickList picks, Optional<Quote> quote, Wording words) {
+            Material job,
+            ShopFacts shop,
+            List<Element> drawings,
+            PickList picks,
+            Optional<Quote> quote,
+            Wording words) {
         Brief brief = job.brief();
         Plan plan = job.plan();
         Map<String, Page> pages = new LinkedHashMap<>();
         pages.put("bench-card", BenchCard.page(brief, plan, words));
-        pages.put("bay-sheet", BaySheet.page(brief, plan, words));
+        pages.put("bay-sheet", BaySheet.page(brief, plan, shop.address(), words));
         job.faults().ifPresent(faults -> pages.put("test-order", TestOrderPage.page(brief, plan, faults, words)));
         pages.put("commissioning", CommissioningRecord.page(brief, plan, words));
         pages.put(PROOF, ProofReport.page(brief, plan, job.proof(), drawings, words));
         pages.put("warranty-record", WarrantyRecord.page(brief, plan, drawings, words));
-        pages.put("pick-list", PickListPage.page(brief, picks, words));
+        pages.put("pick-list", PickListPage.page(brief, picks, shop.stock(), words));
         pages.put("hand-over", HandOverLetter.page(brief, plan, words));
         if (HandOverLetter.hasSlip(brief)) {
             pages.put("override-slip", HandOverLetter.slip(brief, words));

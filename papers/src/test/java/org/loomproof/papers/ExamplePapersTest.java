@@ -47,7 +47,7 @@ class ExamplePapersTest {
         PlannedJob job = new Weigher().weigh(brief);
         List<Paper> papers = Papers.of(
                 new Material(brief, job.plan(), job.proof(), Optional.empty(), ""),
-                Optional.empty(),
+                ShopFacts.NONE,
                 Optional.empty(),
                 Messages.english());
         Path folder = Path.of(

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.loomproof.papers.bay.BaySheet;
+import org.loomproof.papers.bay.ShopAddress;
 import org.loomproof.papers.card.BenchCard;
 import org.loomproof.papers.letter.HandOverLetter;
 import org.loomproof.papers.markup.Element;
@@ -45,7 +47,10 @@ class PdfTest {
 
     static Page pickList() {
         return PickListPage.page(
-                SampleJob.brief(), PickList.of(SampleJob.brief(), SampleJob.plan()), SampleJob.words());
+                SampleJob.brief(),
+                PickList.of(SampleJob.brief(), SampleJob.plan()),
+                Optional.empty(),
+                SampleJob.words());
     }
 
     static Page handOver() {
@@ -53,7 +58,8 @@ class PdfTest {
     }
 
     static Page baySheet() {
-        return BaySheet.page(SampleJob.brief(), SampleJob.plan(), SampleJob.words());
+        return BaySheet.page(
+                SampleJob.brief(), SampleJob.plan(), ShopAddress.in("https://bench.example:8443"), SampleJob.words());
     }
 
     static Page benchCard() {

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.loomproof.papers.card.JointText;
@@ -13,6 +14,7 @@ import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
 import org.loomproof.papers.page.Page;
 import org.loomproof.papers.page.Parts;
+import org.loomproof.papers.page.QrCode;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.sheet.Circuit;
@@ -36,13 +38,15 @@ public final class BaySheet {
 
     private final Brief brief;
     private final Plan plan;
+    private final Optional<ShopAddress> shop;
     private final Wording words;
     private final JointText joints;
     private final ReadingWords said;
     private final Map<CircuitId, CircuitReadings> readings = new HashMap<>();
     private int number;
 
-    private BaySheet(Brief brief, Plan plan, Wording words) {
+    private BaySheet(Brief brief, Plan plan, Optional<ShopAddress> shop, Wording words) {
+        this.shop = shop;
         this.brief = brief;
         this.plan = plan;
         this.words = words;
@@ -51,9 +55,13 @@ public final class BaySheet {
         ExpectedReadings.of(brief, plan).forEach(circuit -> readings.put(circuit.circuit(), circuit));
     }
 
-    /** The sheet as a page. */
-    public static Page page(Brief brief, Plan plan, Wording words) {
-        return new BaySheet(brief, plan, words).page();
+    /**
+     * The sheet as a page.
+     *
+     * @param shop where its pages are found; without it there are no QR codes
+     */
+    public static Page page(Brief brief, Plan plan, Optional<ShopAddress> shop, Wording words) {
+        return new BaySheet(brief, plan, shop, words).page();
     }
 
     private Page page() {
@@ -134,6 +142,7 @@ public final class BaySheet {
         switch (visit) {
             case Visit.Ground ground -> said.add(headline(words.of("bay-sheet.do-ground")));
             case Visit.Tapped(var id, var wires) -> {
+                said.add(link(id));
                 said.add(headline(words.of("bay-sheet.do-tap", name(id))));
                 said.add(appearance(id));
             }
@@ -143,6 +152,7 @@ public final class BaySheet {
                         part.value(),
                         words.kind(plan.findPart(part).orElseThrow()))));
             case Visit.Cut(var id, var wires) -> {
+                said.add(link(id));
                 said.add(headline(words.of("bay-sheet.do-cut", name(id))));
                 said.add(appearance(id));
                 said.add(Element.of("p", words.of("bay-sheet.cut-how")));
@@ -158,6 +168,19 @@ public final class BaySheet {
             said.add(Parts.sentences("joints-here", here));
         }
         return said;
+    }
+
+    /** Opens the same step on the device; where nobody said where the shop's pages are, the step's name alone. */
+    private Element link(CircuitId id) {
+        Element link = Element.of("div").styled("step-link");
+        Element name = Element.of("span", ShopAddress.stepId(id)).styled("step-id");
+        return shop.map(pages -> pages.step(brief.order(), id))
+                .map(address -> link.add(
+                        Element.of("a")
+                                .with("href", address)
+                                .add(QrCode.of(address, words.of("bay-sheet.qr", address))),
+                        name))
+                .orElseGet(() -> link.add(name));
     }
 
     private List<AddedWire> wires(List<WireId> names) {

@@ -12,6 +12,7 @@ import org.loomproof.papers.page.Page;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.papers.shelf.ArticleWords;
 import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.goods.price.Labour;
 import org.loomproof.workshop.goods.price.Quote;
 import org.loomproof.workshop.goods.shelf.Article;
 import org.loomproof.workshop.goods.shelf.Item;
@@ -109,17 +110,19 @@ public final class QuoteLetter {
     }
 
     private List<Letter.Row> work() {
-        Stream<Letter.Row> lines = quote.work().stream()
-                .map(line -> new Letter.Row(
-                        words.of(
-                                "quote.work-line",
-                                words.of("work." + line.line().work().word()),
-                                line.line().times(),
-                                line.line().minutes()),
-                        money(line.costs()),
-                        false));
+        Stream<Letter.Row> lines =
+                quote.work().stream().map(line -> new Letter.Row(work(line.line()), money(line.costs()), false));
         return Stream.concat(lines, Stream.of(total("quote.work-sum", quote.workSum())))
                 .toList();
+    }
+
+    /** How often, how long, and how long such work took before where that decides. */
+    private String work(Labour.Line line) {
+        String said = words.of("quote.work-line", words.of("work." + line.work().word()), line.times(), line.minutes());
+        return line.spread()
+                .map(spread -> words.of(
+                        "quote.work-line-timed", said, spread.median(), spread.lower(), spread.upper(), spread.count()))
+                .orElse(said);
     }
 
     private List<Letter.Row> sums() {

@@ -1,5 +1,6 @@
 package org.loomproof.papers.shelf;
 
+import java.math.BigDecimal;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.goods.shelf.Article;
 import org.loomproof.workshop.goods.shelf.Item;
@@ -17,8 +18,13 @@ public record ArticleWords(Wording words) {
 
     /** How many, or how long. */
     public String amount(Item item) {
-        String number = item.amount().stripTrailingZeros().toPlainString();
-        return switch (item.article().kind().per()) {
+        return amount(item.article(), item.amount());
+    }
+
+    /** So many, or so long. */
+    public String amount(Article article, BigDecimal amount) {
+        String number = amount.stripTrailingZeros().toPlainString();
+        return switch (article.kind().per()) {
             case PIECE -> words.of("amount.pieces", number);
             case METRE -> words.of("amount.metres", number);
         };

@@ -1,9 +1,11 @@
 package org.loomproof.papers.shelf;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
 import org.loomproof.papers.page.Page;
@@ -14,25 +16,32 @@ import org.loomproof.workshop.goods.shelf.Article;
 import org.loomproof.workshop.goods.shelf.Article.Bin;
 import org.loomproof.workshop.goods.shelf.Item;
 import org.loomproof.workshop.goods.shelf.PickList;
+import org.loomproof.workshop.goods.shelf.Stock;
 
 /** What to take from the shelf, bin by bin, and the tools to lay out. */
 public final class PickListPage {
 
     private final Brief brief;
     private final PickList list;
+    private final Optional<Stock> stock;
     private final Wording words;
     private final ArticleWords articles;
 
-    private PickListPage(Brief brief, PickList list, Wording words) {
+    private PickListPage(Brief brief, PickList list, Optional<Stock> stock, Wording words) {
+        this.stock = stock;
         this.brief = brief;
         this.list = list;
         this.words = words;
         this.articles = new ArticleWords(words);
     }
 
-    /** The list as a page. */
-    public static Page page(Brief brief, PickList list, Wording words) {
-        return new PickListPage(brief, list, words).page();
+    /**
+     * The list as a page.
+     *
+     * @param stock what lies on the shelf; without it nothing is said of what to order
+     */
+    public static Page page(Brief brief, PickList list, Optional<Stock> stock, Wording words) {
+        return new PickListPage(brief, list, stock, words).page();
     }
 
     private Page page() {
@@ -46,6 +55,7 @@ public final class PickListPage {
                     .add(Element.of("h2", words.of("pick-list.unsized")))
                     .add(Element.of("p", words.of("pick-list.unsized-at", places))));
         }
+        stock.ifPresent(shelf -> content.add(toOrder(shelf)));
         bins().forEach((bin, items) -> content.add(bin(bin, items)));
         content.add(tools());
         return Page.of(words.of("pick-list.title"), brief, "pick-list", content, words);
@@ -62,6 +72,28 @@ public final class PickListPage {
         return bins;
     }
 
+    /** What the shelf does not hold, and what its list does not name. */
+    private Element toOrder(Stock shelf) {
+        List<String> said = new ArrayList<>();
+        for (Item item : list.items()) {
+            if (item.from() == Item.From.SHELF) {
+                String name = articles.name(item.article());
+                Optional<BigDecimal> missing = shelf.missing(item);
+                if (missing.isEmpty()) {
+                    said.add(words.of("pick-list.look-for", articles.amount(item), name));
+                } else if (missing.get().signum() > 0) {
+                    said.add(words.of("pick-list.order", articles.amount(item.article(), missing.get()), name));
+                }
+            }
+        }
+        if (said.isEmpty()) {
+            said.add(words.of("pick-list.enough"));
+        }
+        return Element.of("section")
+                .styled("to-order")
+                .add(Element.of("h2", words.of("pick-list.to-order")), Parts.sentences("points", said));
+    }
+
     private Element bin(Bin bin, List<Item> items) {
         Element body = Element.of("tbody");
         for (Item item : items) {
@@ -74,23 +106,34 @@ public final class PickListPage {
                                 .add(Element.of("small", words.of("pick-list.count", items.size()))),
                         Element.of("table")
                                 .styled("list picks")
-                                .add(
-                                        Parts.tableHead(
-                                                words.of("pick-list.taken"),
-                                                words.of("pick-list.amount"),
-                                                words.of("pick-list.article"),
-                                                words.of("pick-list.for")),
-                                        body));
+                                .add(Parts.tableHead(columns().toArray(String[]::new)), body));
+    }
+
+    private List<String> columns() {
+        List<String> keys =
+                new ArrayList<>(List.of("pick-list.taken", "pick-list.amount", "pick-list.article", "pick-list.for"));
+        stock.ifPresent(shelf -> keys.add("pick-list.stock"));
+        return keys.stream().map(words::of).toList();
     }
 
     private Element row(Item item) {
         String uses = item.uses().isEmpty() ? words.of(use(item)) : String.join(", ", item.uses());
-        return Element.of("tr")
+        Element row = Element.of("tr")
                 .add(
                         Parts.tick(articles.name(item.article())),
                         Element.of("th", articles.amount(item)).with("scope", "row"),
                         Parts.cell(words.of("pick-list.article"), articles.name(item.article())),
                         Parts.cell(words.of("pick-list.for"), uses));
+        return stock.map(shelf -> row.add(Parts.cell(words.of("pick-list.stock"), onTheShelf(item, shelf))))
+                .orElse(row);
+    }
+
+    private String onTheShelf(Item item, Stock shelf) {
+        return item.from() == Item.From.BOX
+                ? words.of("pick-list.boxed")
+                : shelf.find(item.article())
+                        .map(count -> articles.amount(item.article(), count))
+                        .orElseGet(() -> words.of("pick-list.not-counted"));
     }
 
     private static String use(Item item) {

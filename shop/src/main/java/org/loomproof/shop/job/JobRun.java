@@ -11,6 +11,7 @@ import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import org.loomproof.papers.Material;
 import org.loomproof.papers.Papers;
+import org.loomproof.papers.ShopFacts;
 import org.loomproof.papers.folder.FolderOutcome;
 import org.loomproof.papers.folder.Paper;
 import org.loomproof.papers.folder.PaperFolder;
@@ -70,11 +71,11 @@ public final class JobRun {
     /** Plans the job in the three files, proves the plan, and writes the papers. */
     public JobOutcome plan(Path sheet, Path kit, Path order, PapersWanted wanted) {
         told.accept(Stage.READING);
-        return with(briefs.read(sheet, kit, order), wanted.prices(), (given, prices) -> {
+        return with(briefs.read(sheet, kit, order), wanted.shop(), (given, shop) -> {
             told.accept(Stage.PLANNING);
             PlannedJob job = new Weigher().weigh(given.brief());
             Proof proof = job.proof().alsoBoundedBy(job.bounds());
-            return written(given, job.plan(), proof, job.search(), Optional.empty(), wanted, prices);
+            return written(given, job.plan(), proof, job.search(), Optional.empty(), wanted, shop);
         });
     }
 
@@ -85,10 +86,10 @@ public final class JobRun {
      */
     public JobOutcome papers(Path plan, PapersWanted wanted, Optional<FaultWatch> tests) {
         told.accept(Stage.READING);
-        return with(new PlanFileReader(briefs, messages).read(plan), wanted.prices(), (file, prices) -> {
+        return with(new PlanFileReader(briefs, messages).read(plan), wanted.shop(), (file, shop) -> {
             Proof proof = proven(file);
             Optional<FaultProof> faults = tests.map(watch -> tried(file, watch));
-            return written(file.given(), file.plan(), proof, Search.NONE, faults, wanted, prices);
+            return written(file.given(), file.plan(), proof, Search.NONE, faults, wanted, shop);
         });
     }
 
@@ -97,8 +98,8 @@ public final class JobRun {
         told.accept(Stage.READING);
         return with(
                 new PlanFileReader(briefs, messages).read(plan),
-                Optional.empty(),
-                (file, prices) -> new JobOutcome.Judged(
+                ShopFiles.NONE,
+                (file, shop) -> new JobOutcome.Judged(
                         file.given().brief(), file.plan(), proven(file), Search.NONE, Optional.empty(), List.of()));
     }
 
@@ -125,15 +126,13 @@ public final class JobRun {
         return Prover.prove(file.given().brief(), file.plan());
     }
 
-    /** Goes on with what was read, or tells the problems of both files at once. */
-    private static <T> JobOutcome with(
-            Checked<T> read, Optional<Path> priceFile, BiFunction<T, Optional<PriceList>, JobOutcome> work) {
+    /** Goes on with what was read, or tells the problems of all files at once. */
+    private static <T> JobOutcome with(Checked<T> read, ShopFiles files, BiFunction<T, ShopFacts, JobOutcome> work) {
         List<Problem> problems = new ArrayList<>();
-        Optional<PriceList> prices =
-                priceFile.flatMap(file -> PriceListReader.read(file).orTell(problems));
+        ShopFacts shop = files.read(problems);
         Optional<T> job = read.orTell(problems);
         return problems.isEmpty()
-                ? work.apply(job.orElseThrow(), prices)
+                ? work.apply(job.orElseThrow(), shop)
                 : new JobOutcome.BadInput(List.copyOf(problems));
     }
 
@@ -235,11 +234,11 @@ public final class JobRun {
             Search search,
             Optional<FaultProof> faults,
             PapersWanted wanted,
-            Optional<PriceList> prices) {
+            ShopFacts shop) {
         told.accept(Stage.WRITING);
         String planText = new PlanFileWriter(messages).write(new PlanFile(given, plan));
         List<Paper> papers =
-                Papers.of(new Material(given.brief(), plan, proof, faults, planText), prices, wanted.print(), messages);
+                Papers.of(new Material(given.brief(), plan, proof, faults, planText), shop, wanted.print(), messages);
         return switch (PaperFolder.write(wanted.folder(), papers)) {
             case FolderOutcome.Written written ->
                 new JobOutcome.Judged(

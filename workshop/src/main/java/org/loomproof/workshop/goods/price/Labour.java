@@ -7,6 +7,8 @@ import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Extra;
@@ -37,8 +39,9 @@ public record Labour(List<Line> lines) {
      * @param work what
      * @param times how often
      * @param minutesEach how long each time
+     * @param spread how long it took in this shop before, where that decides
      */
-    public record Line(Work work, int times, BigDecimal minutesEach) {
+    public record Line(Work work, int times, BigDecimal minutesEach, Optional<Spread> spread) {
 
         /** All of it, in minutes. */
         public BigDecimal minutes() {
@@ -53,13 +56,20 @@ public record Labour(List<Line> lines) {
 
     /** The work of a plan, where a shop's own minutes come before the usual ones. */
     public static Labour of(Brief brief, Plan plan, Map<Work, BigDecimal> own) {
+        return of(brief, plan, own, History.NONE);
+    }
+
+    /** The work of a plan. What a shop states counts before what it timed, and that before what is usual. */
+    public static Labour of(Brief brief, Plan plan, Map<Work, BigDecimal> own, History history) {
         List<Line> lines = new ArrayList<>();
-        Map<Work, BigDecimal> minutes = new EnumMap<>(USUAL_MINUTES);
-        minutes.putAll(own);
-        count(brief, plan)
-                .forEach(
-                        (work, times) -> lines.add(new Line(work, times, minutes.getOrDefault(work, BigDecimal.ZERO))));
+        count(brief, plan).forEach((work, times) -> lines.add(line(work, times, own, history)));
         return new Labour(lines);
+    }
+
+    private static Line line(Work work, int times, Map<Work, BigDecimal> own, History history) {
+        Optional<Spread> spread = own.containsKey(work) ? Optional.empty() : history.find(work);
+        BigDecimal usual = Objects.requireNonNull(USUAL_MINUTES.get(work));
+        return new Line(work, times, spread.map(Spread::median).orElseGet(() -> own.getOrDefault(work, usual)), spread);
     }
 
     /** All minutes together. */

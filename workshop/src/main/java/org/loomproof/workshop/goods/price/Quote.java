@@ -38,11 +38,16 @@ public record Quote(PriceList prices, List<GoodsLine> goods, List<WorkLine> work
 
     /** The quote for a plan. What came in the kit's box costs what the kit costs. */
     public static Quote of(Brief brief, Plan plan, PriceList prices) {
+        return of(brief, plan, prices, History.NONE);
+    }
+
+    /** The quote for a plan by a shop that timed its work before. */
+    public static Quote of(Brief brief, Plan plan, PriceList prices, History history) {
         List<GoodsLine> goods = PickList.of(brief, plan).items().stream()
                 .filter(item -> isCharged(item))
                 .map(item -> new GoodsLine(item, costs(item, prices)))
                 .toList();
-        List<WorkLine> work = Labour.of(brief, plan, prices.minutes()).lines().stream()
+        List<WorkLine> work = Labour.of(brief, plan, prices.minutes(), history).lines().stream()
                 .map(line -> new WorkLine(line, costs(line, prices)))
                 .toList();
         return new Quote(prices, goods, work);
