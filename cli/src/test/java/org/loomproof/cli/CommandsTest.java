@@ -81,7 +81,7 @@ class CommandsTest {
         assertThat(planHatchback(papers, "--json")).isZero();
         JsonNode planned = new ObjectMapper().readTree(out.toString());
         assertThat(again.get("claims")).isEqualTo(planned.get("claims"));
-        assertThat(planned.get("files")).hasSize(12);
+        assertThat(planned.get("files")).hasSize(14);
         assertThat(again.get("files")).isEmpty();
         assertThat(again.get("threats")).isEqualTo(planned.get("threats")).isNotEmpty();
         assertThat(again.get("threats").findValuesAsText("outcome")).contains("starts", "does-not-start");

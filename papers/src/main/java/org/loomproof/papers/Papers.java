@@ -19,7 +19,9 @@ import org.loomproof.papers.pdf.Pdf;
 import org.loomproof.papers.pdf.Sheet;
 import org.loomproof.papers.record.WarrantyRecord;
 import org.loomproof.papers.report.ProofReport;
+import org.loomproof.papers.schematic.Details;
 import org.loomproof.papers.schematic.Schematic;
+import org.loomproof.papers.schematic.SchematicPage;
 import org.loomproof.papers.shelf.PickListPage;
 import org.loomproof.papers.shelf.PickListTable;
 import org.loomproof.papers.svg.SvgDrawing;
@@ -55,27 +57,34 @@ public final class Papers {
         List<PlacedDrawing> sheets = Schematic.sheets(brief, job.plan(), words);
         String title = words.of(
                 "page.title", words.of("schematic.title"), brief.order().job());
-        List<Element> drawings =
-                sheets.stream().map(sheet -> SvgDrawing.of(sheet, title)).toList();
+        List<PlacedDrawing> details = Details.sheets(brief, job.plan(), words);
+        List<Element> drawings = drawn(sheets, title);
+        Page schematic = SchematicPage.of(brief, job.plan(), drawings, drawn(details, title), words);
         PickList picks = PickList.of(brief, job.plan());
         Optional<Quote> quote = shop.prices().map(list -> Quote.of(brief, job.plan(), list, shop.history()));
 
-        Map<String, Page> pages = pages(job, shop, drawings, picks, quote, words);
+        Map<String, Page> pages = pages(job, shop, schematic, drawings, picks, quote, words);
         List<Paper> papers = new ArrayList<>();
         papers.add(new Paper(PLAN, job.planText()));
         pages.forEach((name, page) -> papers.add(new Paper(name + ".html", page.html())));
         print.ifPresent(sheet ->
                 pages.forEach((name, page) -> papers.add(new Paper(name + ".pdf", Pdf.of(page, sheet)))));
         papers.add(new Paper("schematic.svg", MarkupWriter.xml(SvgDrawing.stacked(sheets, title))));
+        papers.add(new Paper("details.svg", MarkupWriter.xml(SvgDrawing.stacked(details, title))));
         papers.add(new Paper("pick-list.csv", PickListTable.of(picks, shop.stock())));
         papers.add(new Paper("hand-over.txt", HandOverLetter.text(brief, job.plan(), words)));
         quote.ifPresent(q -> papers.add(new Paper("quote.txt", QuoteLetter.text(brief, job.plan(), q, words))));
         return List.copyOf(papers);
     }
 
+    private static List<Element> drawn(List<PlacedDrawing> sheets, String title) {
+        return sheets.stream().map(sheet -> SvgDrawing.of(sheet, title)).toList();
+    }
+
     private static Map<String, Page> pages(
             Material job,
             ShopFacts shop,
+            Page schematic,
             List<Element> drawings,
             PickList picks,
             Optional<Quote> quote,
@@ -84,6 +93,7 @@ public final class Papers {
         Plan plan = job.plan();
         Map<String, Page> pages = new LinkedHashMap<>();
         pages.put("bench-card", BenchCard.page(brief, plan, words));
+        pages.put("schematic", schematic);
         pages.put("bay-sheet", BaySheet.page(brief, plan, shop.address(), words));
         job.faults().ifPresent(faults -> pages.put("test-order", TestOrderPage.page(brief, plan, faults, words)));
         pages.put("commissioning", CommissioningRecord.page(brief, plan, words));

@@ -15,10 +15,14 @@ import org.loomproof.papers.folder.FolderOutcome;
 import org.loomproof.papers.folder.Paper;
 import org.loomproof.papers.folder.PaperFolder;
 import org.loomproof.papers.page.Wording;
+import org.loomproof.papers.schematic.Details;
 import org.loomproof.papers.schematic.Schematic;
 import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.goods.joint.Joints;
+import org.loomproof.workshop.goods.joint.PlacedJoint;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.weigh.PlannedJob;
 import org.loomproof.workshop.weigh.Weigher;
@@ -59,7 +63,26 @@ class ExamplePapersTest {
                 .forEach(paper -> Reading.of(paper.text()));
         assertThat(Reading.of(papers.get(1).text()).elements("tr", "lead"))
                 .hasSameSizeAs(brief.kit().leads());
-        inspect(example, job.plan(), Schematic.sheets(brief, job.plan(), new Wording(Messages.english())));
+        Wording words = new Wording(Messages.english());
+        inspect(example, job.plan(), Schematic.sheets(brief, job.plan(), words));
+        inspect(brief, job.plan(), Details.sheets(brief, job.plan(), words));
+    }
+
+    /** Every joint that is numbered stands by its number on a detail, and nothing lies on anything. */
+    private static void inspect(Brief brief, Plan plan, List<PlacedDrawing> details) {
+        List<String> texts = new ArrayList<>();
+        for (PlacedDrawing sheet : details) {
+            Inspection found = Inspection.of(sheet);
+            assertThat(found.overlaps()).isEmpty();
+            assertThat(found.struck()).isEmpty();
+            assertThat(found.outside()).isEmpty();
+            sheet.listLettering().forEach(l -> texts.add(l.text()));
+        }
+        for (PlacedJoint joint : new Joints(brief, plan).list()) {
+            if (!(joint.place() instanceof End.OfPart)) {
+                assertThat(texts).anyMatch(text -> text.startsWith(joint.name() + " "));
+            }
+        }
     }
 
     private static void inspect(Path example, Plan plan, List<PlacedDrawing> sheets) {

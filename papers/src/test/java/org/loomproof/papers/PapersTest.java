@@ -66,6 +66,7 @@ class PapersTest {
                 .containsExactly(
                         "plan.yaml",
                         "bench-card.html",
+                        "schematic.html",
                         "bay-sheet.html",
                         "commissioning.html",
                         "proof.html",
@@ -74,6 +75,7 @@ class PapersTest {
                         "hand-over.html",
                         "quote.html",
                         "schematic.svg",
+                        "details.svg",
                         "pick-list.csv",
                         "hand-over.txt",
                         "quote.txt");

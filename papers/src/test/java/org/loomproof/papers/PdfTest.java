@@ -22,13 +22,16 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.loomproof.papers.bay.BaySheet;
 import org.loomproof.papers.bay.ShopAddress;
 import org.loomproof.papers.card.BenchCard;
+import org.loomproof.papers.drawing.PlacedDrawing;
 import org.loomproof.papers.letter.HandOverLetter;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.page.Page;
 import org.loomproof.papers.pdf.Pdf;
 import org.loomproof.papers.pdf.Sheet;
 import org.loomproof.papers.report.ProofReport;
+import org.loomproof.papers.schematic.Details;
 import org.loomproof.papers.schematic.Schematic;
+import org.loomproof.papers.schematic.SchematicPage;
 import org.loomproof.papers.shelf.PickListPage;
 import org.loomproof.papers.svg.SvgDrawing;
 import org.loomproof.workshop.goods.shelf.PickList;
@@ -39,10 +42,25 @@ class PdfTest {
     private static final double SMALLEST_POINTS = 6.99;
 
     static Page proof() {
-        List<Element> drawings = Schematic.sheets(SampleJob.brief(), SampleJob.plan(), SampleJob.words()).stream()
-                .map(sheet -> SvgDrawing.of(sheet, "Schematic"))
-                .toList();
-        return ProofReport.page(SampleJob.brief(), SampleJob.plan(), SampleProof.proof(), drawings, SampleJob.words());
+        return ProofReport.page(
+                SampleJob.brief(),
+                SampleJob.plan(),
+                SampleProof.proof(),
+                drawn(Schematic.sheets(SampleJob.brief(), SampleJob.plan(), SampleJob.words())),
+                SampleJob.words());
+    }
+
+    static Page schematic() {
+        return SchematicPage.of(
+                SampleJob.brief(),
+                SampleJob.plan(),
+                drawn(Schematic.sheets(SampleJob.brief(), SampleJob.plan(), SampleJob.words())),
+                drawn(Details.sheets(SampleJob.brief(), SampleJob.plan(), SampleJob.words())),
+                SampleJob.words());
+    }
+
+    private static List<Element> drawn(List<PlacedDrawing> sheets) {
+        return sheets.stream().map(sheet -> SvgDrawing.of(sheet, "Schematic")).toList();
     }
 
     static Page pickList() {
@@ -76,6 +94,7 @@ class PdfTest {
     void noTextIsUnderSevenPointsOrBeyondThePage(Sheet sheet) throws IOException {
         for (Page page : List.of(
                 proof(),
+                schematic(),
                 benchCard(),
                 baySheet(),
                 handOver(),

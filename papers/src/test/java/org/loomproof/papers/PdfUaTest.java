@@ -30,6 +30,7 @@ class PdfUaTest {
     void everyPageKeepsTheRulesForScreenReaders() throws Exception {
         for (Page page : List.of(
                 PdfTest.proof(),
+                PdfTest.schematic(),
                 PdfTest.benchCard(),
                 PdfTest.baySheet(),
                 PdfTest.handOver(),

@@ -111,16 +111,14 @@ public final class Parts {
     }
 
     /** Drawings one below the other, each on a sheet of its own in print. */
-    public static Element drawings(List<Element> drawings, Wording words) {
-        Element section = Element.of("section")
-                .styled("drawings")
-                .with("id", "schematic")
-                .add(Element.of("h2", words.of("schematic.title")));
+    public static Element drawings(String id, String title, List<Element> drawings) {
+        Element section =
+                Element.of("section").styled("drawings").with("id", id).add(Element.of("h2", title));
         for (Element drawing : drawings) {
             section = section.add(Element.of("figure")
                     .with("tabindex", "0")
                     .with("role", "group")
-                    .with("aria-label", words.of("schematic.title"))
+                    .with("aria-label", title)
                     .add(drawing));
         }
         return section;

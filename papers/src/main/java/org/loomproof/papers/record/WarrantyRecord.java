@@ -44,7 +44,7 @@ public final class WarrantyRecord {
                 .add(Element.of("h2", words.of("warranty.for-the-shop")), Element.of("p", words.of("warranty.keep"))));
         content.add(places());
         content.add(joints());
-        content.add(Parts.drawings(drawings, words));
+        content.add(Parts.drawings("schematic", words.of("schematic.title"), drawings));
         return Page.of(words.of("warranty.title"), brief, "warranty", content, words);
     }
 

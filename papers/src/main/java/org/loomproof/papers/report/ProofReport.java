@@ -64,7 +64,7 @@ public final class ProofReport {
             content.add(assumptions.section(words));
         }
         if (!drawings.isEmpty()) {
-            content.add(Parts.drawings(drawings, words));
+            content.add(Parts.drawings("schematic", words.of("schematic.title"), drawings));
         }
         content.add(effort());
         return Page.of(words.of("proof-report.title"), brief, "report", content, words);

@@ -63,9 +63,9 @@ public final class Schematic {
         return sheets;
     }
 
-    /** A part of a plan by itself, without the sheet's frame. */
-    public static PlacedDrawing detail(Brief brief, Plan part, Wording words) {
-        return LayeredLayout.place(drawing(brief, part, new Joints(brief, part), SheetIndex.NONE, words));
+    /** A part of a plan by itself, without the sheet's frame; its joints have the numbers given. */
+    public static PlacedDrawing detail(Brief brief, Plan part, Joints joints, Wording words) {
+        return LayeredLayout.place(drawing(brief, part, joints, SheetIndex.NONE, words));
     }
 
     /** The vehicle's column alone often shows that there is no room, long before everything has a place. */

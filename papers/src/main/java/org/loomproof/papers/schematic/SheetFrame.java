@@ -49,7 +49,18 @@ final class SheetFrame {
         return Math.max(across, down);
     }
 
+    /** A sheet of the schematic. */
     PlacedDrawing around(PlacedDrawing content, int number, int count) {
+        return around(content, words.of("schematic.sheet", String.valueOf(number), String.valueOf(count)), true);
+    }
+
+    /** A sheet of details. */
+    PlacedDrawing aroundDetails(PlacedDrawing content, int number, int count) {
+        return around(
+                content, words.of("schematic.detail-sheet", String.valueOf(number), String.valueOf(count)), false);
+    }
+
+    private PlacedDrawing around(PlacedDrawing content, String sheet, boolean hasZones) {
         double k = Math.max(LARGEST, scale(content.width(), content.height()));
         double width = WIDTH * k;
         double height = HEIGHT * k;
@@ -60,7 +71,6 @@ final class SheetFrame {
         s.rectangle(Pen.OUTLINE, "none", left, MARGIN, right - left, bottom - MARGIN);
         s.line(Pen.OUTLINE, left, MARGIN + 17, right, MARGIN + 17);
         s.line(Pen.OUTLINE, left, bottom - FOOT, right, bottom - FOOT);
-        String sheet = words.of("schematic.sheet", String.valueOf(number), String.valueOf(count));
         s.letter(right - 6, MARGIN + 11.5, sheet, Ink.Anchor.END);
         String job = words.of(
                 "schematic.heading",
@@ -78,9 +88,11 @@ final class SheetFrame {
                 Ink.Anchor.START,
                 false);
         double dx = MARGIN + Math.max(0, (right - left - content.width()) / 2);
-        zone(s, "schematic.vehicle", dx + 6, Ink.Anchor.START);
-        zone(s, "schematic.couplings", dx + content.width() / 2, Ink.Anchor.MIDDLE);
-        zone(s, "schematic.controller", dx + content.width() - 6, Ink.Anchor.END);
+        if (hasZones) {
+            zone(s, "schematic.vehicle", dx + 6, Ink.Anchor.START);
+            zone(s, "schematic.couplings", dx + content.width() / 2, Ink.Anchor.MIDDLE);
+            zone(s, "schematic.controller", dx + content.width() - 6, Ink.Anchor.END);
+        }
         return content.on(width, height, dx, MARGIN + HEAD).with(s.ink());
     }
 

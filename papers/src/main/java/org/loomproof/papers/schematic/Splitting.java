@@ -88,6 +88,11 @@ final class Splitting {
         return isLive || !piece.wires().isEmpty() || !piece.parts().isEmpty();
     }
 
+    /** The pieces, in the kit's order. */
+    List<Plan> pieces() {
+        return List.copyOf(pieces);
+    }
+
     /** Each piece goes onto the first sheet that has room for it; one that never fits gets a sheet of its own. */
     List<Plan> intoSheets(Predicate<Plan> fits) {
         List<Plan> sheets = new ArrayList<>();

@@ -24,6 +24,7 @@ import org.loomproof.papers.svg.SvgDrawing;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.fault.Slip;
 import org.loomproof.workshop.fault.Slips;
+import org.loomproof.workshop.goods.joint.Joints;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
@@ -69,8 +70,9 @@ final class CouplingsGuide {
         }
 
         String drawing() {
-            return MarkupWriter.xml(
-                    SvgDrawing.of(Schematic.detail(brief, part(), WORDS), ENGLISH.text("coupling." + key)));
+            return MarkupWriter.xml(SvgDrawing.of(
+                    Schematic.detail(brief, part(), new Joints(brief, part()), WORDS),
+                    ENGLISH.text("coupling." + key)));
         }
     }
 

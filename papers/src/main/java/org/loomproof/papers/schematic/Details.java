@@ -1,0 +1,160 @@
+package org.loomproof.papers.schematic;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.loomproof.papers.card.JointText;
+import org.loomproof.papers.drawing.FontWidths;
+import org.loomproof.papers.drawing.Ink;
+import org.loomproof.papers.drawing.PlacedDrawing;
+import org.loomproof.papers.drawing.Point;
+import org.loomproof.papers.drawing.Sketch;
+import org.loomproof.papers.page.Wording;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.goods.joint.Joints;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Plan;
+
+/**
+ * Every coupling of a plan by itself, with how each of its joints is made, several on a sheet. Joints have the numbers that they
+ * have on the schematic.
+ */
+public final class Details {
+
+    private static final double GAP = 18;
+    private static final double TITLE = 14;
+    private static final double LINE = 9.5;
+
+    /** The least width for the lines under a narrow drawing. */
+    private static final double LEAST_WIDTH = 250;
+
+    private final Brief brief;
+    private final Joints joints;
+    private final Wording words;
+
+    private Details(Brief brief, Joints joints, Wording words) {
+        this.brief = brief;
+        this.joints = joints;
+        this.words = words;
+    }
+
+    /** One coupling: its drawing, under a title and over lines of text. */
+    private record Cell(String title, PlacedDrawing drawing, List<String> lines) {
+
+        double width() {
+            return Math.max(LEAST_WIDTH, drawing.width());
+        }
+
+        double height() {
+            return TITLE + drawing.height() + LINE * (lines.size() + 0.5);
+        }
+    }
+
+    /** The sheets, each of the shape of A4 across. */
+    public static List<PlacedDrawing> sheets(Brief brief, Plan plan, Wording words) {
+        Details details = new Details(brief, new Joints(brief, plan), words);
+        List<Cell> cells = Splitting.of(plan).pieces().stream()
+                .filter(piece -> !piece.wires().isEmpty() && !connects(piece).isEmpty())
+                .map(details::cell)
+                .toList();
+        List<PlacedDrawing> contents = packed(cells);
+        SheetFrame frame = new SheetFrame(brief, words);
+        List<PlacedDrawing> sheets = new ArrayList<>();
+        for (int i = 0; i < contents.size(); i++) {
+            sheets.add(frame.aroundDetails(contents.get(i), i + 1, contents.size()));
+        }
+        return sheets;
+    }
+
+    private static List<Hookup.Connect> connects(Plan piece) {
+        return piece.hookups().stream()
+                .filter(Hookup.Connect.class::isInstance)
+                .map(Hookup.Connect.class::cast)
+                .toList();
+    }
+
+    private Cell cell(Plan piece) {
+        PlacedDrawing drawing = Schematic.detail(brief, piece, joints, words);
+        String leads = connects(piece).stream().map(c -> c.lead().value()).collect(Collectors.joining(", "));
+        String couplings = connects(piece).stream()
+                .map(connect -> words.coupling(connect.coupling()))
+                .distinct()
+                .collect(Collectors.joining("; "));
+        double width = Math.max(LEAST_WIDTH, drawing.width());
+        List<String> lines = new ArrayList<>();
+        for (String sentence : new JointText(joints, words).at(piece.wires())) {
+            lines.addAll(wrapped(sentence, width));
+        }
+        String title = words.of("schematic.detail", leads, couplings);
+        return new Cell(FontWidths.fitted(title, width, Sketch.TYPE, true), drawing, lines);
+    }
+
+    private static List<String> wrapped(String sentence, double width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : sentence.split(" ", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && FontWidths.width(longer, Sketch.TYPE, false) > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+                longer = "\u2003" + word;
+            }
+            line.setLength(0);
+            line.append(longer);
+        }
+        lines.add(FontWidths.fitted(line.toString(), width, Sketch.TYPE, false));
+        return lines;
+    }
+
+    /** Row by row, from left to right, onto as many sheets as it takes. */
+    private static List<PlacedDrawing> packed(List<Cell> cells) {
+        List<PlacedDrawing> sheets = new ArrayList<>();
+        PlacedDrawing sheet = empty();
+        double x = 0;
+        double y = 0;
+        double rowHeight = 0;
+        for (Cell cell : cells) {
+            if (x > 0 && !SheetFrame.fits(x + cell.width(), y + cell.height())) {
+                x = 0;
+                y += rowHeight + GAP;
+                rowHeight = 0;
+            }
+            if (y > 0 && x == 0 && !SheetFrame.fits(cell.width(), y + cell.height())) {
+                sheets.add(sheet);
+                sheet = empty();
+                y = 0;
+            }
+            sheet = with(sheet, cell, x, y);
+            x += cell.width() + GAP;
+            rowHeight = Math.max(rowHeight, cell.height());
+        }
+        if (!cells.isEmpty()) {
+            sheets.add(sheet);
+        }
+        return sheets;
+    }
+
+    private static PlacedDrawing empty() {
+        return new PlacedDrawing(0, 0, List.of(), List.of(), List.of());
+    }
+
+    private static PlacedDrawing with(PlacedDrawing sheet, Cell cell, double x, double y) {
+        double width = Math.max(sheet.width(), x + cell.width());
+        double height = Math.max(sheet.height(), y + cell.height());
+        PlacedDrawing placed = cell.drawing().on(width, height, x, y + TITLE);
+        Sketch s = new Sketch();
+        s.letter(x, y + LINE, cell.title(), cell.title(), Ink.Anchor.START, true);
+        double below = y + TITLE + cell.drawing().height() + LINE - 2;
+        for (String line : cell.lines()) {
+            s.letter(x, below, line, Ink.Anchor.START);
+            below += LINE;
+        }
+        List<PlacedDrawing.Route> routes = new ArrayList<>(sheet.routes());
+        routes.addAll(placed.routes());
+        List<Point> dots = new ArrayList<>(sheet.joints());
+        dots.addAll(placed.joints());
+        List<Ink> ink = new ArrayList<>(sheet.ink());
+        ink.addAll(placed.ink());
+        return new PlacedDrawing(width, height, routes, dots, ink).with(s.ink());
+    }
+}
