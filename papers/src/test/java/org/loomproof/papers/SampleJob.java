@@ -54,6 +54,7 @@ final class SampleJob {
                 ShopChoices.Sizes.MM2,
                 new Celsius(-20),
                 new Celsius(60),
+                Optional.empty(),
                 Map.of(),
                 exactly(new Metres(1.5)));
         Order order = new Order(

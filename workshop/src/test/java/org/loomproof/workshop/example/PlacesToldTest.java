@@ -36,6 +36,13 @@ class PlacesToldTest {
     }
 
     @Test
+    void theControllerLooksLikePartOfTheCarAndIsClearOfWhatMoves() {
+        assertThat(cautions())
+                .anySatisfy(
+                        c -> assertThat(c).contains("Controller", "looks like part of the car", "clear of", "moves"));
+    }
+
+    @Test
     void theSounderIsMouthDownAtTheEngineSideOfTheBulkhead() {
         assertThat(cautions())
                 .anySatisfy(c -> assertThat(c).contains("Siren", "engine side of the bulkhead", "mouth down"));

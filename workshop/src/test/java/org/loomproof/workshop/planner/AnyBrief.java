@@ -416,6 +416,7 @@ public final class AnyBrief {
                 oneOf(ShopChoices.Sizes.class),
                 new Celsius(-20),
                 new Celsius(between(30, 85)),
+                Optional.empty(),
                 Map.of(),
                 Figure.exactly(new Metres(between(0.3, 6)), Figured.STATED));
         return new Order(

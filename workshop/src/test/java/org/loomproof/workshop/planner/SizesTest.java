@@ -43,14 +43,34 @@ class SizesTest {
     }
 
     private static Brief in(Brief brief, double hottest, double run) {
-        Order o = brief.order();
+        ShopChoices old = brief.order().shop();
         ShopChoices shop = new ShopChoices(
-                o.shop().joint(),
-                o.shop().sizes(),
-                o.shop().coldest(),
+                old.joint(),
+                old.sizes(),
+                old.coldest(),
                 new Celsius(hottest),
+                Optional.empty(),
                 Map.of(),
                 Figure.exactly(new Metres(run), Figured.STATED));
+        return with(brief, shop);
+    }
+
+    private static Brief insulated(Brief brief, double bears) {
+        ShopChoices shop = brief.order().shop();
+        return with(
+                brief,
+                new ShopChoices(
+                        shop.joint(),
+                        shop.sizes(),
+                        shop.coldest(),
+                        shop.hottest(),
+                        Optional.of(new Celsius(bears)),
+                        shop.runs(),
+                        shop.usualRun()));
+    }
+
+    private static Brief with(Brief brief, ShopChoices shop) {
+        Order o = brief.order();
         return new Brief(
                 brief.sheet(),
                 brief.kit(),
@@ -118,6 +138,18 @@ class SizesTest {
         AddedPart.Fuse fuse = (AddedPart.Fuse) planned.part("FU2");
 
         assertThat(fuse.rating().value()).isEqualTo(15);
+        assertThat(planned.wire("circuit constant tap", "FU2 1").size().value()).isEqualTo(size);
+    }
+
+    /**
+     * The same in air of 60 °C by the class of insulation, 33 CFR 183.425 table 5 (read). At 125 °C 1.5 mm² bears 31 A in air of
+     * 30 °C and √(65 / 95) = 0.83 of it in 60 °C: 25.6 A, more than 1.35 · 15 A. At 80 °C 2.5 mm² bears 27 A and 0.63 of it.
+     */
+    @ParameterizedTest
+    @CsvSource({"80, 4", "105, 2.5", "125, 1.5"})
+    void theClassOfTheInsulationDecidesTheSizeBehindAFuse(int insulation, double size) {
+        Planned planned = Planned.of(insulated(in(brief(lamps(40), weak()), 60, 1.5), insulation));
+
         assertThat(planned.wire("circuit constant tap", "FU2 1").size().value()).isEqualTo(size);
     }
 

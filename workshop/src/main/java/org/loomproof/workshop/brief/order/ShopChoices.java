@@ -2,6 +2,7 @@ package org.loomproof.workshop.brief.order;
 
 import java.util.Collections;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.sheet.CircuitId;
@@ -15,6 +16,7 @@ import org.loomproof.workshop.quantity.Metres;
  * @param sizes in which sizes wire is bought
  * @param coldest the lowest ambient temperature to reckon with
  * @param hottest the highest
+ * @param insulation what the insulation of the wire bought bears for long, where it is said
  * @param runs the length of wire from the controller to a circuit, where measured or known
  * @param usualRun the length taken for a run that is not in {@code runs}
  */
@@ -23,6 +25,7 @@ public record ShopChoices(
         Sizes sizes,
         Celsius coldest,
         Celsius hottest,
+        Optional<Celsius> insulation,
         Map<CircuitId, Figure<Metres>> runs,
         Figure<Metres> usualRun) {
 

@@ -24,6 +24,9 @@ final class ShopReader {
 
     private static final Celsius HOTTEST = new Celsius(85);
 
+    /** The least class of insulation for which currents are published: 33 CFR 183.425 table 5 (read). */
+    private static final Celsius LEAST_INSULATION = new Celsius(60);
+
     private final FigureReader figures;
     private final Optional<Sheet> sheet;
 
@@ -42,11 +45,20 @@ final class ShopReader {
                     Phrase.of("problem.wanted.coldest-under-hottest"),
                     Phrase.of("problem.hint.none"));
         }
+        Optional<Celsius> insulation = figures.findValue(in, "insulation", Unit.CELSIUS);
+        insulation
+                .filter(bears -> bears.value() < LEAST_INSULATION.value() || bears.value() <= hottest.value())
+                .ifPresent(bears -> in.problem(
+                        ProblemKind.CONTRADICTION,
+                        bears + ", " + hottest,
+                        Phrase.of("problem.wanted.insulation-over-hottest", LEAST_INSULATION),
+                        Phrase.of("problem.hint.none")));
         ShopChoices shop = new ShopChoices(
                 in.wordOr("joint", ShopChoices.Joint.SOLDER),
                 in.wordOr("sizes", ShopChoices.Sizes.MM2),
                 coldest,
                 hottest,
+                insulation,
                 runs(in.mappingOrEmpty("runs")),
                 figures.orUsual(in, "usual-run", Unit.METRES, "shop.usual-run"));
         in.close();

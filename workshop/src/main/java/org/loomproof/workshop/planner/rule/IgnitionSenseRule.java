@@ -9,7 +9,6 @@ import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Circuit;
-import org.loomproof.workshop.brief.sheet.CircuitRole;
 import org.loomproof.workshop.planner.coupling.Source;
 import org.loomproof.workshop.planner.grammar.Sense.Held;
 import org.loomproof.workshop.planner.survey.Finder;
@@ -45,7 +44,7 @@ public final class IgnitionSenseRule implements Rule {
         if (!(lead.port() instanceof Port.Input)) {
             return List.of(Option.of(List.of(Aside.misfit(lead, Wish.BASICS))));
         }
-        return switch (job.finder().one(CircuitRole.IGNITION, Joint.SIGNAL_TAP)) {
+        return switch (job.finder().ignition(Joint.SIGNAL_TAP)) {
             case Found.Usable(var circuits, var passedOver) -> read(job, lead, circuits.getFirst(), passedOver);
             case Found.Waiting waiting -> List.of(Option.of(List.of(Aside.hold(lead, Wish.BASICS, waiting))));
             case Found.Forbidden(var because, var possibleIf) -> List.of(Option.of(List.of(Aside.cap(lead, because))));

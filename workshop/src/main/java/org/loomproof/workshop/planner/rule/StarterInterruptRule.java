@@ -155,7 +155,7 @@ public final class StarterInterruptRule implements Rule {
                             Phrase.of("possible.interrupt.no-key-start")),
                     Aside.allRefused(leads, WISH));
         }
-        return switch (job.finder().one(CircuitRole.IGNITION, Joint.POWER_TAP)) {
+        return switch (job.finder().ignition(Joint.POWER_TAP)) {
             case Found.Usable usable -> cut(job, leads, armed, starters, usable.first(), lost, isolated);
             case Found.Waiting waiting -> held(leads, armed, waiting);
             case Found.Forbidden(var because, var possibleIf) ->

@@ -41,7 +41,10 @@ public final class SupplyRule implements Rule {
         return switch (job.constant()) {
             case Found.Usable(var circuits, var passedOver) ->
                 Option.of(List.of(join(job, lead, circuits.getFirst(), passedOver)))
-                        .beware(List.of(Phrase.of("caution.battery-negative-off"), Phrase.of("caution.fuse-last")));
+                        .beware(List.of(
+                                Phrase.of("caution.battery-negative-off"),
+                                Phrase.of("caution.fuse-last"),
+                                Phrase.of("caution.controller-place")));
             case Found.Waiting waiting -> Option.of(List.of(Aside.hold(lead, Wish.BASICS, waiting)));
             case Found.Forbidden(var because, var possibleIf) -> Option.of(List.of(Aside.cap(lead, because)));
         };

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.Port;
+import org.loomproof.workshop.brief.order.ShopChoices;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
@@ -56,7 +57,8 @@ final class Sizes {
     private final Job job;
     private final Ledger ledger;
     private final Amps throughController;
-    private final Surroundings around;
+    private final Surroundings aroundAdded;
+    private final Surroundings aroundLeads;
     private final Map<AddedPartId, Amps> ratings = new HashMap<>();
     private final Set<Phrase> cautions = new LinkedHashSet<>();
 
@@ -69,8 +71,10 @@ final class Sizes {
         this.job = job;
         this.ledger = ledger;
         this.throughController = throughController;
-        this.around = new Surroundings(
-                Insulation.usual(), job.brief().order().shop().hottest(), Math.max(1, countLoaded(ledger)));
+        ShopChoices shop = job.brief().order().shop();
+        int loaded = Math.max(1, countLoaded(ledger));
+        this.aroundAdded = new Surroundings(shop.insulation().orElse(Insulation.usual()), shop.hottest(), loaded);
+        this.aroundLeads = new Surroundings(Insulation.usual(), shop.hottest(), loaded);
     }
 
     /** How many runs of the bundle carry current for long; stubs beside a part or a take-off lie in no bundle. */
@@ -148,12 +152,13 @@ final class Sizes {
         leadOf(same.getFirst())
                 .filter(lead -> lasts(same.getFirst()))
                 .filter(lead -> carries(same).value()
-                        > ConductorHeat.mayCarry(lead.size().typical(), around).value())
+                        > ConductorHeat.mayCarry(lead.size().typical(), aroundLeads)
+                                .value())
                 .ifPresent(lead -> cautions.add(Phrase.of(
                         "caution.lead-too-thin",
                         lead.id(),
                         carries(same),
-                        ConductorHeat.mayCarry(lead.size().typical(), around))));
+                        ConductorHeat.mayCarry(lead.size().typical(), aroundLeads))));
     }
 
     /** The fuse of that local name: for all it carries; when no wire behind it bears that, the largest that the wire bears. */
@@ -209,11 +214,11 @@ final class Sizes {
     /** The kit's leads cannot be made thicker: the thinnest behind a fuse bounds it. */
     private Amps leastCeilingBehind(AddedPartId fuse) {
         double thickest =
-                Protection.ceiling(listBought().getLast().area(), around).value();
+                Protection.ceiling(listBought().getLast().area(), aroundAdded).value();
         return new Amps(ledger.behind(fuse).stream()
                 .flatMap(run -> leadOf(run).stream())
                 .mapToDouble(lead ->
-                        Protection.ceiling(lead.size().typical(), around).value())
+                        Protection.ceiling(lead.size().typical(), aroundLeads).value())
                 .min()
                 .orElse(thickest));
     }
@@ -240,7 +245,7 @@ final class Sizes {
                 .orElseGet(() -> WireChoice.choose(
                                 listNoThinnerThan(run.noThinnerThan()),
                                 new WireChoice.Run(carries(same), lasts(run), run.length(), allowed, fuse),
-                                around)
+                                aroundAdded)
                         .area());
     }
 

@@ -49,14 +49,28 @@ public final class Finder {
 
     /** The one circuit of the role; several that are equally sure are a question. */
     public Found one(CircuitRole role, Joint joint) {
-        return switch (every(role, joint)) {
-            case Found.Usable usable
-            when usable.circuits().size() > 1 ->
-                new Found.Waiting(
+        return only(role, every(role, joint));
+    }
+
+    private static Found only(CircuitRole role, Found found) {
+        return found instanceof Found.Usable usable && usable.circuits().size() > 1
+                ? new Found.Waiting(
                         Measurements.whichOf(role, names(usable.circuits())),
-                        Phrase.of("hold.ambiguous", names(usable.circuits()), Terms.role(role)));
-            case Found found -> found;
-        };
+                        Phrase.of("hold.ambiguous", names(usable.circuits()), Terms.role(role)))
+                : found;
+    }
+
+    /**
+     * The feed that the key gives both in ON and in START. Where the sheet has no entry that is called so, a second ignition
+     * whose switches stay closed while the starter turns is one as well.
+     */
+    public Found ignition(Joint joint) {
+        List<Circuit> second = list(CircuitRole.SECOND_IGNITION).stream()
+                .filter(KeyFeed::holdsWhileCranking)
+                .toList();
+        return !list(CircuitRole.IGNITION).isEmpty() || second.isEmpty()
+                ? one(CircuitRole.IGNITION, joint)
+                : only(CircuitRole.SECOND_IGNITION, amongst(CircuitRole.SECOND_IGNITION, second, joint));
     }
 
     /** All circuits that serve the role together, surest entries only. */
@@ -125,13 +139,9 @@ public final class Finder {
     /** True when a constant supply is fed by way of a switch or a relay's contact: what is switched is not constant. */
     private static boolean isSwitched(Circuit circuit) {
         return circuit.role() == CircuitRole.CONSTANT_SUPPLY
-                && circuit.paths().stream()
-                        .filter(path -> path.contains(new PathStep.Supply()) && path.contains(new PathStep.Here()))
-                        .map(path -> path.subList(
-                                Math.min(path.indexOf(new PathStep.Supply()), path.indexOf(new PathStep.Here())),
-                                Math.max(path.indexOf(new PathStep.Supply()), path.indexOf(new PathStep.Here()))))
-                        .anyMatch(feed -> feed.stream()
-                                .anyMatch(step -> step instanceof PathStep.Switch || step instanceof PathStep.Contact));
+                && KeyFeed.listFeeds(circuit).stream()
+                        .flatMap(List::stream)
+                        .anyMatch(step -> step instanceof PathStep.Switch || step instanceof PathStep.Contact);
     }
 
     /** Judges candidates of one role: what is barred, what must be measured, and which of the rest are surest. */

@@ -83,6 +83,8 @@ class ProblemsTest {
                 "21 days | 3 weeks | 7:17 longest-unused: there is no number that can be read; found \"3 weeks\"; wanted days up to 3650, such as 21 days",
                 "siren] | siren, basics] | 4:35 wants[2]: this word is not accepted here; found \"basics\"; wanted one of: watch-openings, starter-interrupt, siren, horn, second-sounder, lamps, interior-light, locks, lock-actuators, trunk-release, windows, shock-sensor, further-sensors, indicator, override-button, remote-start, engine-stop-while-moving, ignition-or-pump-cut, tracker",
                 "coldest: -20 C | coldest: 70 C | 8:7 shop: two statements contradict each other; found \"70 °C, 60 °C\"; wanted coldest at or under hottest",
+                "coldest: -20 C | coldest: -20 C, insulation: 59 C | 8:7 shop: two statements contradict each other; found \"59 °C, 60 °C\"; wanted insulation that bears 60 °C or more, and more than hottest",
+                "coldest: -20 C | coldest: -20 C, insulation: 60 C | 8:7 shop: two statements contradict each other; found \"60 °C, 60 °C\"; wanted insulation that bears 60 °C or more, and more than hottest",
                 "stock: [] | stock: [blue box] | 9:9 stock[0]: nothing has this name",
                 "job: van 12 | jib: van 12 | 1:1 job: something is missing; wanted an entry job",
             })

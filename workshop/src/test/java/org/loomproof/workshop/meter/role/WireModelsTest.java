@@ -91,6 +91,24 @@ class WireModelsTest {
         assertThat(all(WireRole.UNLOCK, "pressed lock")).isEqualTo(all(WireRole.UNLOCK, "key off"));
     }
 
+    /** Lamps are mostly fed with supply, and lock wires mostly put to the body. */
+    @Test
+    void lampsAreMostlyPositiveAndLockWiresMostlyNegative() {
+        assertThat(shareUp(WireRole.PARKING_LAMP, "lamps on")).isGreaterThan(0.5);
+        assertThat(shareUp(WireRole.LOCK, "pressed lock")).isLessThan(0.5);
+        assertThat(shareUp(WireRole.UNLOCK, "pressed unlock")).isLessThan(0.5);
+    }
+
+    /** What share of the wires of a role stands near the battery in a step. */
+    private double shareUp(WireRole role, String step) {
+        return models.stream()
+                .filter(m -> m.role() == role)
+                .filter(m -> m.shows(steps.read(step).orElseThrow(), TEN_MEG).stream()
+                        .allMatch(shows -> shows.volts(BATTERY) > BATTERY / 2))
+                .mapToDouble(WireModel::share)
+                .sum();
+    }
+
     /** About 2.5 V on two wires, 9 to 11.5 V on one, as the trade's tables say; a meter sees the average. */
     @Test
     void dataWiresShowTheirAverageAndMove() {
