@@ -10,6 +10,11 @@ import org.loomproof.workshop.quantity.Volts;
 /** What a lead is electrically, seen from its end. */
 public sealed interface Port {
 
+    /** How long its pulse lasts, where it is an output and that is said. */
+    default Optional<Figure<Seconds>> pulse() {
+        return Optional.empty();
+    }
+
     /** Feeds the controller. */
     record Supply() implements Port {}
 

@@ -58,7 +58,8 @@ final class SheetReader {
         for (Cursor item : in.items("controls")) {
             MappingCursor control = item.mapping();
             OperableId id = operableId(control, names);
-            operables.add(new Operable(id, Operable.Kind.CONTROL, positions(control)));
+            operables.add(
+                    new Operable(id, Operable.Kind.CONTROL, positions(control), control.findYesNo("moves-with-locks")));
             control.close();
         }
         return operables;

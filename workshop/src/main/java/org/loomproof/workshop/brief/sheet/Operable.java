@@ -1,6 +1,7 @@
 package org.loomproof.workshop.brief.sheet;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Something a person operates.
@@ -8,8 +9,14 @@ import java.util.List;
  * @param id its name
  * @param kind what it is
  * @param positions at least two; the first is the one at rest
+ * @param movesWithLocks whether it moves when something else works the locks, such as the driver's knob; empty where not said
  */
-public record Operable(OperableId id, Kind kind, List<String> positions) {
+public record Operable(OperableId id, Kind kind, List<String> positions, Optional<Boolean> movesWithLocks) {
+
+    /** Something of which nobody says whether it moves with the locks. */
+    public Operable(OperableId id, Kind kind, List<String> positions) {
+        this(id, kind, positions, Optional.empty());
+    }
 
     /** The key's positions, in the order the hand turns it. */
     public static final List<String> KEY_POSITIONS = List.of("off", "accessory", "on", "start");
@@ -39,6 +46,11 @@ public record Operable(OperableId id, Kind kind, List<String> positions) {
     /** The position when nobody touches it. */
     public String rest() {
         return positions.getFirst();
+    }
+
+    /** True for a control of two positions: it stays as it is put, and the car sees it there. */
+    public boolean staysAsPut() {
+        return kind == Kind.CONTROL && positions.size() == 2;
     }
 
     /** True for doors, hood and trunk. */

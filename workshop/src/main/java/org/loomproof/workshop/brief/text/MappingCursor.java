@@ -116,9 +116,14 @@ public final class MappingCursor {
         return find(key).flatMap(cursor -> cursor.word(words)).orElse(notSaid);
     }
 
+    /** Yes or no, if it is said. */
+    public Optional<Boolean> findYesNo(String key) {
+        return find(key).flatMap(cursor -> cursor.word(YES_NO));
+    }
+
     /** Yes or no, or what holds when it is not said. */
     public boolean yesNoOr(String key, boolean notSaid) {
-        return find(key).flatMap(cursor -> cursor.word(YES_NO)).orElse(notSaid);
+        return findYesNo(key).orElse(notSaid);
     }
 
     /** Items of a list; none when it is not said. */

@@ -90,6 +90,9 @@ public final class SheetWriter {
         Map<String, Object> entries = new LinkedHashMap<>();
         entries.put("id", control.id().value());
         entries.put("positions", control.positions());
+        entries.put(
+                "moves-with-locks",
+                control.movesWithLocks().map(moves -> moves ? "yes" : "no").orElse(""));
         return entries;
     }
 

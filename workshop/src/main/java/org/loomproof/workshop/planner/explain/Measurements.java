@@ -4,6 +4,7 @@ import java.util.List;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.words.Phrase;
@@ -59,6 +60,11 @@ public final class Measurements {
         return new Measurement(
                 "legs-of locks",
                 Phrase.of("measure.legs-apart", legs.stream().map(Circuit::id).toList()));
+    }
+
+    /** Whether a switch that stays as it is put moves with the locks. */
+    public static Measurement knobOf(Operable knob) {
+        return new Measurement("knob-of " + knob.id(), Phrase.of("measure.knob", knob.id()));
     }
 
     /** Which openings work a wire. */

@@ -98,7 +98,10 @@ final class LockCuts {
             if (cut.isPresent()
                     && isOneWireForBoth()
                     && one.isOneLoad(new End.Tap(other.id()), cut.get().feed())) {
-                return Optional.of(guarded(one.draws(cut.get().load()), 1, making -> singleWire(cut.get(), making)));
+                HeldWire wires = new HeldWire(job, WISH, List.of(lock, unlock), List.of(locking, unlocking));
+                return wires.objection()
+                        .or(() -> Optional.of(
+                                guarded(one.draws(cut.get().load()), 1, making -> singleWire(cut.get(), making))));
             }
         }
         return LegCut.isHeld(job, locking) || LegCut.isHeld(job, unlocking)

@@ -79,6 +79,14 @@ public final class LocksRule implements Rule {
         List<Lead> pair = Stream.of(lock, unlock).flatMap(Optional::stream).toList();
         if (lock.isPresent() && unlock.isPresent()) {
             Optional<Option> cutIn = LockCuts.option(job, lock.get(), unlock.get());
+            if (cutIn.filter(cut -> !cut.refusals().isEmpty()).isPresent()) {
+                Optional<Option> added = LockActuators.option(
+                        job,
+                        lock.get(),
+                        unlock.get(),
+                        cutIn.get().refusals().getFirst().because());
+                return List.of(withTheRest(leads, pair, added.orElseGet(cutIn::get)));
+            }
             if (cutIn.isPresent()) {
                 return List.of(withDriverFirst(job, leads, lock.get(), unlock.get(), cutIn.get()));
             }

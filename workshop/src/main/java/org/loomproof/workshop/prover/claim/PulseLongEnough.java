@@ -10,7 +10,6 @@ import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.OutputBehaviour;
 import org.loomproof.workshop.brief.kit.OutputTiming;
-import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.Operable;
@@ -62,7 +61,7 @@ final class PulseLongEnough implements Claim {
         Phrase statement = Phrase.of("claim.pulse-long-enough", connect.lead(), least);
         Measurement settledBy = ByFigures.askFor(id, Phrase.of("measure.pulse", connect.lead()));
         Optional<Figure<Seconds>> pulse =
-                pulse(fitting.brief().kit().lead(connect.lead()).port());
+                fitting.brief().kit().lead(connect.lead()).port().pulse();
         if (pulse.isEmpty()) {
             return ByFigures.missing(id, statement, settledBy);
         }
@@ -85,17 +84,6 @@ final class PulseLongEnough implements Claim {
                 lasts.value() - least.value(), "s", Phrase.of("margin.is", lasts), Phrase.of("margin.at-least", least));
     }
 
-    private static Optional<Figure<Seconds>> pulse(Port port) {
-        return switch (port) {
-            case Port.LowSide output -> output.pulse();
-            case Port.HighSide output -> output.pulse();
-            case Port.Supply p -> Optional.empty();
-            case Port.Ground p -> Optional.empty();
-            case Port.Input p -> Optional.empty();
-            case Port.ToExtra p -> Optional.empty();
-        };
-    }
-
     private static Seconds least(Fitting fitting, Hookup.Connect connect) {
         if (connect.serves() == Wish.TRUNK_RELEASE) {
             return PulseTimes.latch();
@@ -107,10 +95,8 @@ final class PulseLongEnough implements Claim {
     /** A circuit whose own switch has two positions and stays where it is put, and works a load itself: no module reads it. */
     private static boolean isHeld(Fitting fitting, CircuitId id) {
         Sheet sheet = fitting.brief().sheet();
-        boolean toldByTheSwitch = sheet.circuit(id).follows().stream()
-                .map(sheet::operable)
-                .anyMatch(
-                        o -> o.kind() == Operable.Kind.CONTROL && o.positions().size() == 2);
+        boolean toldByTheSwitch =
+                sheet.circuit(id).follows().stream().map(sheet::operable).anyMatch(Operable::staysAsPut);
         return toldByTheSwitch && !fitting.loadsWorkedBy(id).isEmpty();
     }
 }
