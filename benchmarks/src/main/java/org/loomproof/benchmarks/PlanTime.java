@@ -2,23 +2,16 @@ package org.loomproof.benchmarks;
 
 import static java.util.Objects.requireNonNull;
 
-import java.io.File;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import org.loomproof.workshop.brief.Brief;
-import org.loomproof.workshop.brief.complete.SheetCompletion;
 import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadId;
-import org.loomproof.workshop.brief.read.BriefReader;
-import org.loomproof.workshop.brief.read.ReadBrief;
 import org.loomproof.workshop.planner.Planner;
 import org.loomproof.workshop.planner.search.Candidates;
-import org.loomproof.workshop.problem.Checked;
-import org.loomproof.workshop.trade.template.TradeDefaults;
 import org.loomproof.workshop.weigh.PlannedJob;
 import org.loomproof.workshop.weigh.Weigher;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -54,12 +47,7 @@ public class PlanTime {
     /** Reads the example once. */
     @Setup
     public void read() {
-        Path folder =
-                new File(System.getProperty("loomproof.home", ".")).toPath().resolve("examples/bakery-van");
-        TradeDefaults usual = TradeDefaults.read();
-        Checked<ReadBrief> read = new BriefReader(usual, new SheetCompletion(usual))
-                .read(folder.resolve("sheet.yaml"), folder.resolve("kit.yaml"), folder.resolve("order.yaml"));
-        Brief given = ((Checked.Good<ReadBrief>) read).value().brief();
+        Brief given = BakeryVan.brief();
         brief = new Brief(given.sheet(), grown(given.kit()), given.order());
     }
 

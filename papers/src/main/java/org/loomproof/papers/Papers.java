@@ -59,7 +59,7 @@ public final class Papers {
                 "page.title", words.of("schematic.title"), brief.order().job());
         List<PlacedDrawing> details = Details.sheets(brief, job.plan(), words);
         List<Element> drawings = drawn(sheets, title);
-        Page schematic = SchematicPage.of(brief, job.plan(), drawings, drawn(details, title), words);
+        Page schematic = SchematicPage.of(brief, drawings, drawn(details, title), words);
         PickList picks = PickList.of(brief, job.plan());
         Optional<Quote> quote = shop.prices().map(list -> Quote.of(brief, job.plan(), list, shop.history()));
 
@@ -99,7 +99,7 @@ public final class Papers {
         pages.put("commissioning", CommissioningRecord.page(brief, plan, words));
         pages.put(PROOF, ProofReport.page(brief, plan, job.proof(), drawings, words));
         pages.put("warranty-record", WarrantyRecord.page(brief, plan, drawings, words));
-        pages.put("pick-list", PickListPage.page(brief, picks, shop.stock(), words));
+        pages.put("pick-list", PickListPage.page(brief, plan, picks, shop.stock(), words));
         pages.put("hand-over", HandOverLetter.page(brief, plan, words));
         if (HandOverLetter.hasSlip(brief)) {
             pages.put("override-slip", HandOverLetter.slip(brief, words));

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.loomproof.papers.card.BenchCard;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.order.Wish;
@@ -15,6 +18,7 @@ import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.WireId;
 import org.loomproof.workshop.quantity.SquareMillimetres;
+import org.loomproof.workshop.trade.colour.WireColour;
 import org.w3c.dom.Element;
 
 class BenchCardTest {
@@ -123,6 +127,45 @@ class BenchCardTest {
         assertThat(row("P2-3").getTextContent()).contains("Looks like P2-4");
         assertThat(row("P2-4").getTextContent()).contains("Looks like P2-3");
         assertThat(CARD.elements("p", "look-alike")).hasSize(2);
+    }
+
+    @Test
+    void leadsThatLookAlikeInTwoPlugsAreLabelledBeforeThePlugIsOff() {
+        assertThat(CARD.elements("p", "alike-elsewhere")).isEmpty();
+        Kit kit = SampleJob.brief().kit();
+        Lead first = kit.lead(new LeadId("P1-1"));
+        List<Lead> leads = kit.leads().stream()
+                .map(lead -> lead.id().value().equals("P2-1") ? inColour(lead, first.colour()) : lead)
+                .toList();
+        Kit alike = new Kit(
+                kit.name(),
+                kit.leastSupply(),
+                kit.mostSupply(),
+                kit.standby(),
+                leads,
+                kit.options(),
+                kit.extras(),
+                kit.behaviour());
+        Brief brief =
+                new Brief(SampleJob.brief().sheet(), alike, SampleJob.brief().order());
+        String card = Reading.of(BenchCard.page(brief, SampleJob.plan(), SampleJob.words())
+                        .html())
+                .text();
+        assertThat(card).contains("Same colour as P2-1 of another plug", "Same colour as P1-1 of another plug");
+    }
+
+    private static Lead inColour(Lead lead, Optional<WireColour> colour) {
+        return new Lead(
+                lead.id(),
+                lead.plug(),
+                lead.position(),
+                colour,
+                lead.size(),
+                lead.role(),
+                lead.port(),
+                lead.alwaysUsed(),
+                lead.note(),
+                lead.basis());
     }
 
     @Test

@@ -53,7 +53,6 @@ class PdfTest {
     static Page schematic() {
         return SchematicPage.of(
                 SampleJob.brief(),
-                SampleJob.plan(),
                 drawn(Schematic.sheets(SampleJob.brief(), SampleJob.plan(), SampleJob.words())),
                 drawn(Details.sheets(SampleJob.brief(), SampleJob.plan(), SampleJob.words())),
                 SampleJob.words());
@@ -66,6 +65,7 @@ class PdfTest {
     static Page pickList() {
         return PickListPage.page(
                 SampleJob.brief(),
+                SampleJob.plan(),
                 PickList.of(SampleJob.brief(), SampleJob.plan()),
                 Optional.empty(),
                 SampleJob.words());

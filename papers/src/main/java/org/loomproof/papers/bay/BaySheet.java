@@ -12,6 +12,8 @@ import java.util.stream.Collectors;
 import org.loomproof.papers.card.JointText;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
+import org.loomproof.papers.markup.Text;
+import org.loomproof.papers.page.Mark;
 import org.loomproof.papers.page.Page;
 import org.loomproof.papers.page.Parts;
 import org.loomproof.papers.page.QrCode;
@@ -76,8 +78,9 @@ public final class BaySheet {
     private Element section(Station station) {
         Element section = Element.of("section").styled("station").add(Element.of("h2", heading(station)));
         if (station.kind() == Station.Kind.PANEL || station.kind() == Station.Kind.CUT) {
-            section =
-                    section.add(Element.of("p", words.of("bay-sheet.fasteners")).styled("write-in"));
+            section = section.add(
+                    restraints(),
+                    Element.of("p", words.of("bay-sheet.fasteners")).styled("write-in"));
         }
         Element body = Element.of("tbody");
         for (Visit visit : station.visits()) {
@@ -97,6 +100,19 @@ public final class BaySheet {
                 ? section
                 : section.add(
                         Element.of("p", words.of("bay-sheet.goes-back", check)).styled("goes-back"));
+    }
+
+    /** What may hurt behind any panel stands at each of them. */
+    private Element restraints() {
+        String where = brief.sheet().vehicle().restraints();
+        return Element.of("p")
+                .styled("caution-here")
+                .add(
+                        Mark.CAUTION.drawn(),
+                        new Text(
+                                where.isBlank()
+                                        ? words.of("bay-sheet.restraints-not-said")
+                                        : words.of("bay-sheet.restraints", where)));
     }
 
     private String heading(Station station) {

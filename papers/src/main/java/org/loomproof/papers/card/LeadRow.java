@@ -74,15 +74,23 @@ final class LeadRow {
         String size = words.size(lead.size().typical());
         look.add(Element.of("p", words.of("bench-card.role-size", words.role(lead.role()), size))
                 .styled("role"));
-        String alike = samePlug.stream()
+        List<Lead> alike = brief.kit().leads().stream()
                 .filter(other -> !other.id().equals(lead.id()))
                 .filter(other -> lead.colour().isPresent() && other.colour().equals(lead.colour()))
-                .map(other -> other.id().value())
-                .collect(Collectors.joining(", "));
-        if (!alike.isEmpty()) {
-            look.add(Element.of("p", words.of("bench-card.look-alike", alike)).styled("look-alike"));
-        }
+                .toList();
+        names(alike.stream().filter(samePlug::contains).toList())
+                .ifPresent(names -> look.add(Element.of("p", words.of("bench-card.look-alike", names))
+                        .styled("look-alike")));
+        names(alike.stream().filter(other -> !samePlug.contains(other)).toList())
+                .ifPresent(names -> look.add(Element.of("p", words.of("bench-card.look-alike-elsewhere", names))
+                        .styled("role alike-elsewhere")));
         return look;
+    }
+
+    private static Optional<String> names(List<Lead> leads) {
+        return leads.isEmpty()
+                ? Optional.empty()
+                : Optional.of(leads.stream().map(lead -> lead.id().value()).collect(Collectors.joining(", ")));
     }
 
     private List<Markup> undecided() {

@@ -1,13 +1,11 @@
 package org.loomproof.papers.card;
 
-import java.util.Optional;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.page.Parts;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.plan.AddedWire;
-import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Plan;
 
 /** Every added wire with both its ends. */
@@ -49,17 +47,10 @@ record WireTable(Brief brief, Plan plan, Wording words) {
 
     private Element colour(AddedWire wire) {
         Element cell = Element.of("td").with("data-title", words.of("bench-card.colour"));
-        return ownLead(wire)
+        return wire.lead()
+                .map(brief.kit()::lead)
                 .flatMap(Lead::colour)
                 .map(c -> cell.addAll(Parts.colour(c, words)))
                 .orElseGet(() -> cell.add(words.of("bench-card.colour-free")));
-    }
-
-    /** The kit's lead that this wire is, or goes on from. */
-    private Optional<Lead> ownLead(AddedWire wire) {
-        if (wire.from() instanceof End.OfLead from) {
-            return Optional.of(brief.kit().lead(from.lead()));
-        }
-        return wire.to() instanceof End.OfLead to ? Optional.of(brief.kit().lead(to.lead())) : Optional.empty();
     }
 }

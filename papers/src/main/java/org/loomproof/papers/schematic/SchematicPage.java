@@ -6,7 +6,6 @@ import org.loomproof.papers.page.Page;
 import org.loomproof.papers.page.Parts;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
-import org.loomproof.workshop.plan.Plan;
 
 /** The schematic and the details of its couplings as a page of their own. */
 public final class SchematicPage {
@@ -21,7 +20,7 @@ public final class SchematicPage {
      * @param drawings the schematic, sheet by sheet
      * @param details the couplings, sheet by sheet
      */
-    public static Page of(Brief brief, Plan plan, List<Element> drawings, List<Element> details, Wording words) {
+    public static Page of(Brief brief, List<Element> drawings, List<Element> details, Wording words) {
         List<String> howTo = HOW_TO_READ.stream()
                 .map(each -> words.of("schematic.read." + each))
                 .toList();
@@ -31,7 +30,7 @@ public final class SchematicPage {
                 "schematic",
                 List.of(
                         Parts.heading(words.of("schematic.title"), brief, words),
-                        Parts.cautions(words.of("bench-card.cautions"), plan.cautions(), words),
+                        Parts.cautions(words.of("bench-card.cautions"), List.of(), words),
                         Element.of("section")
                                 .add(
                                         Element.of("h2", words.of("schematic.how-to-read")),

@@ -6,30 +6,36 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
 import org.loomproof.papers.page.Page;
 import org.loomproof.papers.page.Parts;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.goods.shelf.Article;
 import org.loomproof.workshop.goods.shelf.Article.Bin;
 import org.loomproof.workshop.goods.shelf.Item;
 import org.loomproof.workshop.goods.shelf.PickList;
 import org.loomproof.workshop.goods.shelf.Stock;
+import org.loomproof.workshop.plan.AddedWire;
+import org.loomproof.workshop.plan.Plan;
 
 /** What to take from the shelf, bin by bin, and the tools to lay out. */
 public final class PickListPage {
 
     private final Brief brief;
+    private final Plan plan;
     private final PickList list;
     private final Optional<Stock> stock;
     private final Wording words;
     private final ArticleWords articles;
 
-    private PickListPage(Brief brief, PickList list, Optional<Stock> stock, Wording words) {
+    private PickListPage(Brief brief, Plan plan, PickList list, Optional<Stock> stock, Wording words) {
         this.stock = stock;
         this.brief = brief;
+        this.plan = plan;
         this.list = list;
         this.words = words;
         this.articles = new ArticleWords(words);
@@ -40,8 +46,8 @@ public final class PickListPage {
      *
      * @param stock what lies on the shelf; without it nothing is said of what to order
      */
-    public static Page page(Brief brief, PickList list, Optional<Stock> stock, Wording words) {
-        return new PickListPage(brief, list, stock, words).page();
+    public static Page page(Brief brief, Plan plan, PickList list, Optional<Stock> stock, Wording words) {
+        return new PickListPage(brief, plan, list, stock, words).page();
     }
 
     private Page page() {
@@ -117,7 +123,9 @@ public final class PickListPage {
     }
 
     private Element row(Item item) {
-        String uses = item.uses().isEmpty() ? words.of(use(item)) : String.join(", ", item.uses());
+        String uses = item.uses().isEmpty()
+                ? words.of(use(item))
+                : item.uses().stream().map(this::coloured).collect(Collectors.joining(", "));
         Element row = Element.of("tr")
                 .add(
                         Parts.tick(articles.name(item.article())),
@@ -134,6 +142,18 @@ public final class PickListPage {
                 : shelf.find(item.article())
                         .map(count -> articles.amount(item.article(), count))
                         .orElseGet(() -> words.of("pick-list.not-counted"));
+    }
+
+    /** A wire that goes on from a lead of the kit is taken in that lead's colour, so that it can be followed. */
+    private String coloured(String name) {
+        return plan.wires().stream()
+                .filter(wire -> wire.id().value().equals(name))
+                .findFirst()
+                .flatMap(AddedWire::lead)
+                .map(brief.kit()::lead)
+                .flatMap(Lead::colour)
+                .map(colour -> words.of("pick-list.wire-coloured", name, colour.letters()))
+                .orElse(name);
     }
 
     private static String use(Item item) {
