@@ -10,6 +10,7 @@ import org.loomproof.cli.report.FaultReport;
 import org.loomproof.cli.report.JobReport;
 import org.loomproof.cli.report.ProblemReport;
 import org.loomproof.cli.report.ReadingsReport;
+import org.loomproof.cli.report.ShockReport;
 import org.loomproof.cli.report.WireReport;
 import org.loomproof.shop.job.Answer;
 import org.loomproof.shop.job.CarReadings;
@@ -24,7 +25,9 @@ import org.loomproof.shop.job.ResultJson;
 import org.loomproof.shop.job.TriedFaults;
 import org.loomproof.shop.meter.FindingJson;
 import org.loomproof.shop.meter.MeterRun;
+import org.loomproof.shop.meter.ShockJson;
 import org.loomproof.workshop.meter.advice.Costs;
+import org.loomproof.workshop.meter.shock.Wanted;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.words.Messages;
@@ -139,6 +142,15 @@ final class Desk {
                 json,
                 findings -> new FindingJson(messages).of(findings, costs),
                 findings -> new WireReport(messages).lines(findings, costs));
+    }
+
+    /** Shows how the setting of a shock sensor stands, and gives the exit code. */
+    int shock(Path blows, Wanted wanted, boolean json) {
+        return answer(
+                new MeterRun().shock(blows, wanted),
+                json,
+                new ShockJson()::of,
+                finding -> new ShockReport(messages).lines(finding, wanted));
     }
 
     /** Looks into a comeback, shows how it stands, and gives the exit code. */

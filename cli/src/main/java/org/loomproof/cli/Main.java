@@ -35,6 +35,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new ReadSheetCommand(messages))
                 .addSubcommand(new ReadKitCommand(messages))
                 .addSubcommand(new IdentifyCommand(messages))
+                .addSubcommand(new ShockCommand(messages))
                 .addSubcommand(new HelpCommand())
                 .setResourceBundle(new CommandWords(messages))
                 .setCaseInsensitiveEnumValuesAllowed(true)

@@ -213,6 +213,37 @@ class CommandsTest {
                 .isEqualTo(ExitCode.BAD_INPUT);
     }
 
+    @Test
+    void aShockSensorIsSetBlowByBlow() throws IOException {
+        String asked = "setting,mass,height,noticed\n,200 g,1 cm,must-not\n,200 g,40 cm,must\n";
+        Path blows = Files.writeString(folder.resolve("blows.csv"), asked);
+        assertThat(run("shock", "--blows", blows.toString())).as(err.toString()).isZero();
+        assertThat(out.toString()).contains("in the middle", "next blow: 200 g from 6.3 cm");
+
+        StringBuilder all = new StringBuilder(asked);
+        for (int k = 0; k < 24; k++) {
+            String[] round = {"3,200 g,5.7 cm,no\n", "3,200 g,8 cm,no\n", "3,200 g,11.3 cm,yes\n", "3,200 g,8 cm,yes\n"
+            };
+            all.append(round[k % 4]);
+        }
+        Files.writeString(blows, all);
+        assertThat(run("shock", "--blows", blows.toString())).as(err.toString()).isZero();
+        assertThat(out.toString().lines())
+                .allSatisfy(line ->
+                        assertThat(line.codePointCount(0, line.length())).isLessThanOrEqualTo(80));
+        assertThat(out.toString()).contains("Setting 3", "Leave it at setting 3");
+        assertThat(run("shock", "--blows", blows.toString(), "--json")).isZero();
+        assertThat(schema("shock").validate(out.toString(), InputFormat.JSON)).isEmpty();
+        assertThat(schema("shock").validate(out.toString().replace("\"ladder\"", "\"stairs\""), InputFormat.JSON))
+                .isNotEmpty();
+
+        Files.writeString(blows, asked + "3,200,8 cm,yes\n3,200 g,8 cm,maybe\n");
+        assertThat(run("shock", "--blows", blows.toString())).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("blows.csv:4", "blows.csv:5");
+        assertThat(run("shock", "--blows", blows.toString(), "--noticed", "100"))
+                .isEqualTo(ExitCode.BAD_INPUT);
+    }
+
     private static Schema schema(String name) throws IOException {
         return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(Files.readString(Path.of("..", "docs", "schemas", name + ".schema.json")), InputFormat.JSON);

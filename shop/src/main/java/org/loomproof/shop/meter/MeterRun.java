@@ -17,6 +17,10 @@ import org.loomproof.workshop.meter.finding.WireFinding;
 import org.loomproof.workshop.meter.reading.Readings;
 import org.loomproof.workshop.meter.reading.ReadingsReader;
 import org.loomproof.workshop.meter.reading.Step.Worked;
+import org.loomproof.workshop.meter.shock.BlowsReader;
+import org.loomproof.workshop.meter.shock.Series;
+import org.loomproof.workshop.meter.shock.ShockFinding;
+import org.loomproof.workshop.meter.shock.Wanted;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.trade.template.TradeDefaults;
@@ -37,6 +41,14 @@ public final class MeterRun {
             return new Checked.Bad<>(problems);
         }
         return new Checked.Good<>(new Identifier(known, costs).identify(read.orElseThrow()));
+    }
+
+    /** How the setting of a shock sensor stands by a file of blows, or every problem of the file. */
+    public Checked<ShockFinding> shock(Path blows, Wanted wanted) {
+        return switch (BlowsReader.read(blows)) {
+            case Checked.Bad<Series> bad -> new Checked.Bad<>(bad.problems());
+            case Checked.Good<Series>(Series series) -> new Checked.Good<>(ShockFinding.of(series, wanted));
+        };
     }
 
     /** The sheet in a file, completed. */

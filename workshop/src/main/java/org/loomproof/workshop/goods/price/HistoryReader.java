@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.loomproof.workshop.brief.text.CsvLines;
 import org.loomproof.workshop.brief.text.SourceText;
-import org.loomproof.workshop.goods.list.ShopLines;
 import org.loomproof.workshop.problem.Checked;
 
 /** Reads how long work took: comma-separated lines {@code work,minutes}, one for each time it was done. */
@@ -19,14 +19,14 @@ public final class HistoryReader {
 
     /** The history in the file, or every problem in it. */
     public static Checked<History> read(Path file) {
-        return ShopLines.read(file, HistoryReader::read);
+        return CsvLines.read(file, HistoryReader::read);
     }
 
     /** The history in the text, or every problem in it. */
     public static Checked<History> read(SourceText text) {
-        ShopLines lines = new ShopLines(text.name(), HEADER);
+        CsvLines lines = new CsvLines(text.name(), HEADER);
         Map<Work, List<BigDecimal>> timings = new EnumMap<>(Work.class);
-        for (ShopLines.Line line : lines.of(text.text())) {
+        for (CsvLines.Line line : lines.of(text.text())) {
             String work = line.cells().getFirst();
             var kind = lines.word(Work.class, work, line.number());
             var minutes = lines.decimal(line.cells().getLast(), work, line.number());

@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
+import org.loomproof.workshop.brief.text.CsvLines;
 import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.brief.text.Words;
-import org.loomproof.workshop.goods.list.ShopLines;
 import org.loomproof.workshop.goods.shelf.Article;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Place;
@@ -43,18 +43,18 @@ public final class PriceListReader {
     /** What stands in a line of such a kind. */
     private record Stated(String value, long line) {}
 
-    private final ShopLines lines;
+    private final CsvLines lines;
     private final Map<Fact, Stated> facts = new EnumMap<>(Fact.class);
     private final Map<Work, BigDecimal> minutes = new EnumMap<>(Work.class);
     private final Map<Article.Kind, Map<String, BigDecimal>> prices = new EnumMap<>(Article.Kind.class);
 
     private PriceListReader(String file) {
-        lines = new ShopLines(file, HEADER);
+        lines = new CsvLines(file, HEADER);
     }
 
     /** The list in the file, or every problem in it. */
     public static Checked<PriceList> read(Path file) {
-        return ShopLines.read(file, PriceListReader::read);
+        return CsvLines.read(file, PriceListReader::read);
     }
 
     /** The list in the text, or every problem in it. */
@@ -73,7 +73,7 @@ public final class PriceListReader {
                 .orElse(new PriceList(currency.orElse(CurrencyUnit.EUR), hour, tax, days.intValue(), minutes, prices));
     }
 
-    private void row(ShopLines.Line row) {
+    private void row(CsvLines.Line row) {
         String article = row.cells().getFirst();
         String size = Article.plain(row.cells().get(1));
         if (lines.isNew(article + "," + size, article + " " + row.cells().get(1), row)) {

@@ -5,8 +5,8 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.loomproof.workshop.brief.text.CsvLines;
 import org.loomproof.workshop.brief.text.SourceText;
-import org.loomproof.workshop.goods.list.ShopLines;
 import org.loomproof.workshop.problem.Checked;
 
 /** Reads what lies on the shelf: comma-separated lines {@code article,size,count} under the words of the pick list. */
@@ -18,14 +18,14 @@ public final class StockReader {
 
     /** The stock in the file, or every problem in it. */
     public static Checked<Stock> read(Path file) {
-        return ShopLines.read(file, StockReader::read);
+        return CsvLines.read(file, StockReader::read);
     }
 
     /** The stock in the text, or every problem in it. */
     public static Checked<Stock> read(SourceText text) {
-        ShopLines lines = new ShopLines(text.name(), HEADER);
+        CsvLines lines = new CsvLines(text.name(), HEADER);
         Map<Article, BigDecimal> counts = new HashMap<>();
-        for (ShopLines.Line line : lines.of(text.text())) {
+        for (CsvLines.Line line : lines.of(text.text())) {
             String word = line.cells().getFirst();
             String size = line.cells().get(1);
             var kind = lines.word(Article.Kind.class, word, line.number());

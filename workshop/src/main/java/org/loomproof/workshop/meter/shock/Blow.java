@@ -1,28 +1,16 @@
 package org.loomproof.workshop.meter.shock;
 
-import org.loomproof.workshop.quantity.Metres;
-
 /**
- * A mass with a soft face, dropped or swung onto a marked spot of the car.
+ * A knock given while the sensor stood at a setting.
  *
  * @param setting of the sensor: its own scale, more is more sensitive
- * @param kilograms the mass
- * @param height how far it falls
+ * @param knock with what, and from how high
  * @param noticed whether the sensor answered
  */
-public record Blow(double setting, double kilograms, Metres height, boolean noticed) {
+public record Blow(double setting, Knock knock, boolean noticed) {
 
-    /** Standard gravity, m/s² (CGPM 1901). */
-    private static final double GRAVITY = 9.80665;
-
-    public Blow {
-        if (!(kilograms > 0) || !(height.value() > 0)) {
-            throw new IllegalArgumentException("a blow has a mass and a height: " + kilograms + " kg, " + height);
-        }
-    }
-
-    /** What it brings to the spot, in joules: m g h. */
+    /** What it brings to the spot, in joules. */
     public double joules() {
-        return kilograms * GRAVITY * height.value();
+        return knock.joules();
     }
 }

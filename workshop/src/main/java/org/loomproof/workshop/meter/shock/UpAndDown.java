@@ -15,6 +15,9 @@ public final class UpAndDown {
 
     private static final double LEAST_RATIO = 0.3;
 
+    /** For steps of one to two deviations. */
+    private static final double SPREAD_FACTOR = 1.3;
+
     private UpAndDown() {}
 
     /**
@@ -38,6 +41,11 @@ public final class UpAndDown {
         /** Standard deviation of the mean, taken as {@code deviation / sqrt(counted)}: close to what the method's authors give. */
         public double meanError() {
             return deviation / Math.sqrt(counted);
+        }
+
+        /** Standard deviation of the deviation: larger than that of the mean by a factor of the method's authors (from memory). */
+        public double deviationError() {
+            return SPREAD_FACTOR * deviation / Math.sqrt(counted);
         }
     }
 

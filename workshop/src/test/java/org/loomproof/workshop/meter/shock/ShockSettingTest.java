@@ -14,7 +14,7 @@ import org.loomproof.workshop.quantity.Metres;
 
 class ShockSettingTest {
 
-    private static final Demand STREET = new Demand(0.02, 20, 2, 0.5, 0.95);
+    private static final Demand STREET = new Demand(0.02, 0.5, new Wanted(20, 2, 0.95));
 
     private static List<Trial> trials(String levels, String responses) {
         List<Trial> trials = new ArrayList<>();
@@ -62,7 +62,7 @@ class ShockSettingTest {
     /** m g h: 0.2 kg from 0.1 m brings 0.196 J. */
     @Test
     void aBlowBringsWhatItFalls() {
-        assertThat(new Blow(1, 0.2, new Metres(0.1), true).joules()).isCloseTo(0.19613, within(1e-5));
+        assertThat(new Knock(0.2, new Metres(0.1)).joules()).isCloseTo(0.19613, within(1e-5));
     }
 
     /** A sensor whose threshold is known is found again, and the more sensitive of two is refused for its false alarms. */
@@ -72,7 +72,7 @@ class ShockSettingTest {
         blows.addAll(series(2, 0.2, 0.12, 60, 1));
         blows.addAll(series(5, 0.03, 0.12, 60, 2));
         blows.addAll(series(1, 0.6, 0.12, 60, 3));
-        assertThat(ShockSetting.offTheLadder(blows)).isEmpty();
+        assertThat(ShockSetting.offTheMethod(blows)).isEmpty();
         List<ShockSetting.Judged> judged = ShockSetting.judge(blows, STREET);
         assertThat(judged).extracting(ShockSetting.Judged::setting).containsExactly(1.0, 2.0, 5.0);
         assertThat(judged.get(1).halfJoules())
@@ -86,19 +86,24 @@ class ShockSettingTest {
 
     @Test
     void theNextBlowIsAStepWeakerAfterOneThatWasNoticed() {
-        ShockSetting.Judged one = ShockSetting.judge(List.of(new Blow(1, 0.2, new Metres(0.2), true)), STREET)
-                .getFirst();
-        assertThat(one.nextJoules()).isCloseTo(0.2 * 9.80665 * 0.2 / Math.sqrt(2), within(1e-9));
+        ShockSetting.Judged one =
+                ShockSetting.judge(List.of(blow(0.2, true)), STREET).getFirst();
+        assertThat(one.next().joules()).isCloseTo(0.2 * 9.80665 * 0.2 / Math.sqrt(2), within(1e-9));
         assertThat(one.doesIt()).isFalse();
     }
 
+    /** After 0.2 m unnoticed at 0.1414 m the method goes back up to 0.2 m: 0.392 J. */
     @Test
-    void aBlowBetweenTheStepsIsNoticed() {
-        List<Blow> blows = List.of(
-                new Blow(1, 0.2, new Metres(0.2), true),
-                new Blow(1, 0.2, new Metres(0.1414), false),
-                new Blow(1, 0.2, new Metres(0.17), true));
-        assertThat(ShockSetting.offTheLadder(blows)).containsOnlyKeys(2);
+    void aBlowThatTheMethodDidNotAskForIsNoticed() {
+        List<Blow> between = List.of(blow(0.2, true), blow(0.1414, false), blow(0.17, true));
+        assertThat(ShockSetting.offTheMethod(between)).containsOnlyKeys(2);
+        assertThat(ShockSetting.offTheMethod(between).get(2)).isCloseTo(0.2 * 9.80665 * 0.2, within(1e-9));
+        List<Blow> wrongWay = List.of(blow(0.2, true), blow(0.2828, false));
+        assertThat(ShockSetting.offTheMethod(wrongWay)).containsOnlyKeys(1);
+    }
+
+    private static Blow blow(double metres, boolean noticed) {
+        return new Blow(1, new Knock(0.2, new Metres(metres)), noticed);
     }
 
     private static List<Blow> series(double setting, double half, double spread, int count, long seed) {
@@ -107,7 +112,7 @@ class ShockSettingTest {
         List<Blow> blows = new ArrayList<>();
         for (int k = 0; k < count; k++) {
             boolean noticed = x > Math.log10(half) + spread * gauss(chance);
-            blows.add(new Blow(setting, 0.2, new Metres(Math.pow(10, x) / 0.2 / 9.80665), noticed));
+            blows.add(new Blow(setting, new Knock(0.2, new Metres(0.1)).bringing(Math.pow(10, x)), noticed));
             x += noticed ? -ShockSetting.STEP : ShockSetting.STEP;
         }
         return blows;

@@ -1,4 +1,4 @@
-package org.loomproof.workshop.goods.list;
+package org.loomproof.workshop.brief.text;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -14,10 +14,6 @@ import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.loomproof.workshop.brief.text.Problems;
-import org.loomproof.workshop.brief.text.SourceText;
-import org.loomproof.workshop.brief.text.TextFile;
-import org.loomproof.workshop.brief.text.Words;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Place;
 import org.loomproof.workshop.problem.ProblemKind;
@@ -27,7 +23,7 @@ import org.loomproof.workshop.words.Phrase;
  * Reads comma-separated lines under a fixed first line and notes what is wrong with them. Lines that begin with {@code #} and
  * empty ones are passed over.
  */
-public final class ShopLines {
+public final class CsvLines {
 
     private static final Pattern DECIMAL = Pattern.compile("\\d{1,9}(\\.\\d{1,6})?");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("\\d{1,9},\\d{1,6}");
@@ -43,7 +39,7 @@ public final class ShopLines {
      * @param file its name, for the problems
      * @param header the cells of its first line
      */
-    public ShopLines(String file, List<String> header) {
+    public CsvLines(String file, List<String> header) {
         this.problems = new Problems(file);
         this.header = List.copyOf(header);
     }
