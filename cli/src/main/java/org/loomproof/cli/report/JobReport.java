@@ -108,6 +108,8 @@ public final class JobReport {
                 messages.text("report.part.resistor", resistor.id(), resistor.resistance());
             case AddedPart.Fuse fuse -> messages.text("report.part.fuse", fuse.id(), fuse.rating());
             case AddedPart.Load load -> messages.text("report.part.load", load.id(), load.extra());
+            case AddedPart.StandbyBattery battery ->
+                messages.text("report.part.standby-battery", battery.id(), battery.extra());
             case AddedPart.PinSwitch pin -> messages.text("report.part.pin-switch", pin.id(), pin.opening());
         };
     }

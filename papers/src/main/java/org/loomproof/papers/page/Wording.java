@@ -140,6 +140,7 @@ public record Wording(Messages messages) {
             case AddedPart.Resistor p -> of("part.resistor");
             case AddedPart.Fuse p -> of("part.fuse");
             case AddedPart.Load p -> p.extra();
+            case AddedPart.StandbyBattery b -> of("part.standby-battery", b.extra());
             case AddedPart.PinSwitch p -> of("part.pin-switch", p.opening().value());
         };
     }
@@ -170,6 +171,8 @@ public record Wording(Messages messages) {
                                 figure(ResistorHeat.most(p.resistance()))));
             case AddedPart.Fuse p -> figure(p.rating());
             case AddedPart.Load p -> of("part.load.ratings", figure(p.draws()));
+            case AddedPart.StandbyBattery b ->
+                of("part.standby-battery.ratings", figure(b.charging()), figure(b.charged()));
             case AddedPart.PinSwitch p -> of("part.pin-switch.ratings");
         };
     }

@@ -59,6 +59,7 @@ final class PartBlocks {
                     case AddedPart.Resistor p -> pair(p, Symbols::resistor);
                     case AddedPart.Fuse p -> pair(p, Symbols::fuse);
                     case AddedPart.Load p -> pair(p, load(p));
+                    case AddedPart.StandbyBattery p -> pair(p, Symbols::load);
                     case AddedPart.PinSwitch p -> pair(p, Symbols::switchContact);
                 });
     }
@@ -100,7 +101,7 @@ final class PartBlocks {
         drawer.draw(s, x, y);
         s.line(Pen.INK, 0, y, x, y);
         s.line(Pen.INK, x + Symbols.LENGTH, y, width, y);
-        if (part instanceof AddedPart.Load) {
+        if (part instanceof AddedPart.Load || part instanceof AddedPart.StandbyBattery) {
             s.letter(x - 1, y - 2.5, words.terminal(left), Ink.Anchor.END);
             s.letter(x + Symbols.LENGTH + 1, y - 2.5, words.terminal(right), Ink.Anchor.START);
         }
@@ -117,6 +118,8 @@ final class PartBlocks {
             case AddedPart.Fuse p -> p.rating().toString();
             case AddedPart.Load p ->
                 words.of("schematic.load", p.extra(), p.draws().toString());
+            case AddedPart.StandbyBattery p ->
+                words.of("schematic.load", p.extra(), p.charging().toString());
             case AddedPart.PinSwitch p -> p.opening().value();
         };
     }

@@ -41,6 +41,7 @@ public final class Slips {
                 case AddedPart.Resistor resistor -> {}
                 case AddedPart.Fuse fuse -> {}
                 case AddedPart.Load load -> {}
+                case AddedPart.StandbyBattery battery -> {}
                 case AddedPart.PinSwitch pin -> {}
             }
         }

@@ -103,6 +103,20 @@ public sealed interface AddedPart {
     }
 
     /**
+     * The battery in a sounder that feeds itself, under charge: + and −. It hangs on a feed of its own whatever the controller does.
+     *
+     * @param extra the kit's name for the sounder
+     * @param charging what it draws at 12.6 V while it charges
+     * @param charged what it draws for long once it is full
+     */
+    record StandbyBattery(AddedPartId id, String extra, Amps charging, Amps charged) implements AddedPart {
+        @Override
+        public List<String> terminals() {
+            return List.of("+", "-");
+        }
+    }
+
+    /**
      * A pin switch added at an opening: closes to its mounting while the opening is open. 1 is the wire, 2 the body.
      *
      * @param opening which opening works it, by its name on the sheet

@@ -80,7 +80,12 @@ public final class Standby {
 
     /** The controller itself, and what its outputs hold or feed in that state. */
     private double added(ControllerState state) {
-        double amps = brief.kit().standby().typical().value();
+        double amps = brief.kit().standby().typical().value()
+                + plan.parts().stream()
+                        .mapToDouble(part -> part instanceof AddedPart.StandbyBattery battery
+                                ? battery.charged().value()
+                                : 0)
+                        .sum();
         for (Hookup hookup : plan.hookups()) {
             if (hookup instanceof Hookup.Connect connect) {
                 amps += brief.kit().behaviour().shareOn(connect.lead(), state) * amps(connect);

@@ -148,6 +148,14 @@ final class AddedWiring {
                                 terminal(l, "-"),
                                 LOAD_RATED_VOLTS / l.draws().value()),
                         words("load", l));
+            case AddedPart.StandbyBattery b ->
+                drawing.add(
+                        new Resistor(
+                                id,
+                                terminal(b, "+"),
+                                terminal(b, "-"),
+                                LOAD_RATED_VOLTS / b.charging().value()),
+                        words("standby-battery", b));
             case AddedPart.PinSwitch p -> {
                 drawing.switches.add(new WorkedSwitch(id, p.opening(), Set.of(Operable.OPENING_POSITIONS.getLast())));
                 yield drawing.add(

@@ -97,6 +97,22 @@ class ClaimsByFiguresTest {
                 .isInstanceOf(Verdict.Open.class);
     }
 
+    /** The wire of a light that lingers shows an open door until it is dark. Common practice, no published source. */
+    @ParameterizedTest
+    @CsvSource({
+        "arming-delay: 24 s, Holds",
+        "arming-delay: 23 s, Open",
+        "arming-delay: 20 s, Broken",
+        "arming-delay: 22..26 s, Open"
+    })
+    void aLightIsOutBeforeTheKitIsArmed(String delay, String verdict) throws IOException {
+        Path lingers = ExampleFiles.root().resolve("circuits/dome-that-lingers");
+        assertThat(verdict(lingers, "armed-after-light P1-1 dome", "kit.yaml", "arming-delay: 30 s", delay)
+                        .getClass()
+                        .getSimpleName())
+                .isEqualTo(verdict);
+    }
+
     /** UN R116 and its kin, read: sound 25 to 30 s, light 25 s to 5 min, 100 to 118 dB(A) at 2 m. */
     @ParameterizedTest
     @CsvSource({

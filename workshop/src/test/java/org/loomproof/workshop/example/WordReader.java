@@ -197,6 +197,7 @@ final class WordReader {
                 }
                 case AddedPart.Fuse f -> {}
                 case AddedPart.Load l -> {}
+                case AddedPart.StandbyBattery b -> {}
                 case AddedPart.PinSwitch s -> {}
             }
         }

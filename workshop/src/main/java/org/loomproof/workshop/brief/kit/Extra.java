@@ -19,6 +19,7 @@ import org.loomproof.workshop.quantity.Volts;
  * @param breakRating what its break contact (87a) may carry, where it is a relay
  * @param sound how loud it is 2 m in front of it, where it is a sounder
  * @param forward volts across it at what it draws, where it is a light-emitting diode without a resistor of its own
+ * @param battery the battery in it, where it is a sounder that feeds itself
  */
 public record Extra(
         String name,
@@ -28,7 +29,16 @@ public record Extra(
         Optional<Figure<Amps>> makeRating,
         Optional<Figure<Amps>> breakRating,
         Optional<Figure<Decibels>> sound,
-        Optional<Figure<Volts>> forward) {
+        Optional<Figure<Volts>> forward,
+        Optional<Battery> battery) {
+
+    /**
+     * The battery of a sounder that feeds itself.
+     *
+     * @param charging what it draws while it charges
+     * @param charged what it draws once it is full; empty where nobody says, and then it is reckoned as charging for good
+     */
+    public record Battery(Figure<Amps> charging, Optional<Figure<Amps>> charged) {}
 
     /** Something of which nobody says how loud it is. */
     public Extra(
@@ -38,7 +48,7 @@ public record Extra(
             Optional<Figure<Ohms>> coil,
             Optional<Figure<Amps>> makeRating,
             Optional<Figure<Amps>> breakRating) {
-        this(name, kind, draws, coil, makeRating, breakRating, Optional.empty(), Optional.empty());
+        this(name, kind, draws, coil, makeRating, breakRating, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** Something that is no bare light-emitting diode. */
@@ -50,7 +60,7 @@ public record Extra(
             Optional<Figure<Amps>> makeRating,
             Optional<Figure<Amps>> breakRating,
             Optional<Figure<Decibels>> sound) {
-        this(name, kind, draws, coil, makeRating, breakRating, sound, Optional.empty());
+        this(name, kind, draws, coil, makeRating, breakRating, sound, Optional.empty(), Optional.empty());
     }
 
     /** What sort of thing comes in the box. */

@@ -50,7 +50,10 @@ final class CircuitReader {
                 where(in.mappingOrEmpty("where")),
                 in.find("colour").flatMap(ColourText::read),
                 sure.find(in, "size", Unit.SQUARE_MILLIMETRES),
-                new Switching(LevelReader.read(in, "rest"), LevelReader.read(in, "active")),
+                new Switching(
+                        LevelReader.read(in, "rest"),
+                        LevelReader.read(in, "active"),
+                        sure.find(in, "lingers", Unit.SECONDS)),
                 follows(in),
                 new PathReader(id, sure, names).read(in),
                 in.word("access", Access.class),

@@ -100,9 +100,16 @@ final class KitReader {
                     figures.find(extra, "make-rating", Unit.AMPS),
                     figures.find(extra, "break-rating", Unit.AMPS),
                     figures.find(extra, "sound", Unit.DECIBELS),
-                    figures.find(extra, "forward", Unit.VOLTS)));
+                    figures.find(extra, "forward", Unit.VOLTS),
+                    battery(extra)));
             extra.close();
         }
         return extras;
+    }
+
+    /** The battery in a sounder; what it draws once full means nothing by itself. */
+    private Optional<Extra.Battery> battery(MappingCursor extra) {
+        Optional<Figure<Amps>> charged = figures.find(extra, "charged", Unit.AMPS);
+        return figures.find(extra, "charging", Unit.AMPS).map(charging -> new Extra.Battery(charging, charged));
     }
 }

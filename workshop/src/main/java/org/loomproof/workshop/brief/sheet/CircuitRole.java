@@ -20,6 +20,8 @@ public enum CircuitRole {
     LOCK,
     UNLOCK,
     LOCK_MOTOR_LEG,
+    ALARM_ARM,
+    ALARM_DISARM,
     TRUNK_RELEASE,
     WINDOW,
     BRAKE,

@@ -143,6 +143,8 @@ public final class Joints {
                     HORN,
                     LOCK,
                     UNLOCK,
+                    ALARM_ARM,
+                    ALARM_DISARM,
                     TRUNK_RELEASE,
                     BRAKE,
                     TACHOMETER,

@@ -120,6 +120,7 @@ public record Labour(List<Line> lines) {
     private static Work work(Brief brief, AddedPart part) {
         return switch (part) {
             case AddedPart.PinSwitch pin -> Work.PIN_SWITCH;
+            case AddedPart.StandbyBattery battery -> Work.ADDED_PART;
             case AddedPart.Load load ->
                 brief.kit().findExtra(load.extra()).map(Labour::mounting).orElse(Work.ADDED_PART);
             case AddedPart.Relay relay -> Work.ADDED_PART;

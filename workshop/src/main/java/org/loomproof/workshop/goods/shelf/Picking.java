@@ -110,6 +110,8 @@ final class Picking {
                 basket.add(Article.of(Article.Kind.FUSE_HOLDER), 1, Item.From.SHELF, name);
             }
             case AddedPart.Load load -> load(load, name);
+            // It comes inside the sounder, which is picked as the load that it is.
+            case AddedPart.StandbyBattery battery -> {}
             case AddedPart.PinSwitch pin -> {
                 basket.add(Article.of(Article.Kind.PIN_SWITCH), 1, Item.From.SHELF, name);
                 tools.add(Tool.DRILL);

@@ -99,6 +99,8 @@ final class Symptoms {
                             ACCESSORY,
                             GROUND,
                             HORN,
+                            ALARM_ARM,
+                            ALARM_DISARM,
                             TRUNK_RELEASE,
                             WINDOW,
                             BRAKE,

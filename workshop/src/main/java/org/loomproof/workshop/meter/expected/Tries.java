@@ -45,6 +45,8 @@ final class Tries {
                     LOCK,
                     UNLOCK,
                     LOCK_MOTOR_LEG,
+                    ALARM_ARM,
+                    ALARM_DISARM,
                     TRUNK_RELEASE,
                     WINDOW,
                     BRAKE,

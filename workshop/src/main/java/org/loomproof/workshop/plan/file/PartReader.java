@@ -23,6 +23,7 @@ final class PartReader {
         RESISTOR,
         FUSE,
         LOAD,
+        STANDBY_BATTERY,
         PIN_SWITCH
     }
 
@@ -68,6 +69,11 @@ final class PartReader {
                 String extra = in.need("extra").map(names::extra).orElse(Cursor.UNREADABLE);
                 yield new AddedPart.Load(
                         id, extra, figures.value(in, "draws", Unit.AMPS), figures.findValue(in, "forward", Unit.VOLTS));
+            }
+            case STANDBY_BATTERY -> {
+                String extra = in.need("extra").map(names::extra).orElse(Cursor.UNREADABLE);
+                yield new AddedPart.StandbyBattery(
+                        id, extra, figures.value(in, "charging", Unit.AMPS), figures.value(in, "charged", Unit.AMPS));
             }
             case PIN_SWITCH -> {
                 String opening = in.need("opening").map(names::opening).orElse(Cursor.UNREADABLE);

@@ -141,6 +141,12 @@ public final class PlanFileWriter {
                 entry.put("draws", QuantityWriter.write(load.draws()));
                 load.forward().ifPresent(volts -> entry.put("forward", QuantityWriter.write(volts)));
             }
+            case AddedPart.StandbyBattery battery -> {
+                entry.put("kind", "standby-battery");
+                entry.put("extra", battery.extra());
+                entry.put("charging", QuantityWriter.write(battery.charging()));
+                entry.put("charged", QuantityWriter.write(battery.charged()));
+            }
             case AddedPart.PinSwitch pin -> {
                 entry.put("kind", "pin-switch");
                 entry.put("opening", pin.opening().value());

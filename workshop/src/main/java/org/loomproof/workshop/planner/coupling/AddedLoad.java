@@ -86,6 +86,16 @@ public final class AddedLoad {
         return draft.build();
     }
 
+    /** The battery of a sounder, charged from a fused feed whatever its output does. */
+    public static Draft charged(String extra, Amps charging, Amps charged, Feed feed) {
+        AddedPartId battery = Draft.local(extra, "battery");
+        Draft.Builder draft =
+                Draft.of("coupling.charged-sounder").with(new Piece.StandbyBattery(battery, extra, charging, charged));
+        feed.to(Draft.at(battery, "+"), charging, AllowedDrop.SIGNAL, draft);
+        draft.run(Draft.at(battery, "-"), Draft.body(), Draft.BESIDE, charging, AllowedDrop.SIGNAL);
+        return draft.build();
+    }
+
     /** Through one relay whose make contact feeds all of them from the fused supply. */
     public static Draft byRelay(
             Lead lead, Driving.Side output, List<Item> items, RelayType relay, DiodeType clamp, Feed feed) {

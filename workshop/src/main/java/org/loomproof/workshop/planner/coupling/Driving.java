@@ -43,8 +43,10 @@ public final class Driving {
      * @param fusedFor what a fuse in its feed is chosen for
      * @param run from the controller
      * @param drop what it is for
+     * @param kicks whether a coil hangs on it, whose current wants a way when it is let go
      */
-    public record Line(Circuit circuit, Side active, Amps carries, Amps fusedFor, Metres run, AllowedDrop drop) {}
+    public record Line(
+            Circuit circuit, Side active, Amps carries, Amps fusedFor, Metres run, AllowedDrop drop, boolean kicks) {}
 
     /** A diode in the lead that lets the output work what follows and nothing flow back; gives the end behind it. */
     public static End isolated(Lead lead, Side output, DiodeType diode, Amps carries, Metres run, Draft.Builder draft) {

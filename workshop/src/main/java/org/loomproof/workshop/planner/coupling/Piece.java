@@ -47,6 +47,9 @@ public sealed interface Piece {
         }
     }
 
+    /** The battery of a sounder out of the kit's box, under charge. */
+    record StandbyBattery(AddedPartId name, String extra, Amps charging, Amps charged) implements Piece {}
+
     /** A pin switch at an opening. */
     record Pin(AddedPartId name, OperableId opening) implements Piece {}
 }

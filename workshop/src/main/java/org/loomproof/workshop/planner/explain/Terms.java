@@ -70,7 +70,7 @@ public final class Terms {
                     TACHOMETER -> Phrase.of("term.positions.key");
             case DOOR_TRIGGER, HOOD_TRIGGER, TRUNK_TRIGGER, INTERIOR_LIGHT -> Phrase.of("term.positions.openings");
             case PARKING_LAMP -> Phrase.of("term.positions.lamps");
-            case LOCK, UNLOCK, LOCK_MOTOR_LEG -> Phrase.of("term.positions.locks");
+            case LOCK, UNLOCK, LOCK_MOTOR_LEG, ALARM_ARM, ALARM_DISARM -> Phrase.of("term.positions.locks");
             case GROUND, HORN, TRUNK_RELEASE, WINDOW, BRAKE, DATA, RESTRAINT, HIGH_VOLTAGE, OTHER ->
                 Phrase.of("term.positions.switch");
         };

@@ -159,8 +159,9 @@ public final class Composer {
             draft.run(end, Draft.at(r, "1"), Draft.BESIDE, line.carries(), line.drop());
             end = Draft.at(r, "2");
         }
-        boolean clamps = word.fromSupply().joined()
-                || (word.buffer() == Buffering.NONE && word.toBody().joined());
+        boolean clamps = line.kicks()
+                && (word.fromSupply().joined()
+                        || (word.buffer() == Buffering.NONE && word.toBody().joined()));
         AddedPartId c = Draft.local(lead.id(), "clamp " + line.circuit().id());
         if (clamps) {
             String terminal = line.active() == Side.LOW ? "A" : "K";

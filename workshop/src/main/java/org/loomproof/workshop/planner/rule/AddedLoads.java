@@ -3,6 +3,7 @@ package org.loomproof.workshop.planner.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.order.Wish;
@@ -12,6 +13,7 @@ import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.planner.coupling.AddedLoad;
 import org.loomproof.workshop.planner.coupling.Draft;
 import org.loomproof.workshop.planner.coupling.Driving;
+import org.loomproof.workshop.planner.coupling.Feed;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.trade.relay.RelayType;
@@ -55,7 +57,8 @@ final class AddedLoads {
             options.add(join(lead, wish, draft, Phrase.of("rule.added-load", most, rating), lost));
         }
         if (!(constant instanceof Found.Usable usable)) {
-            return options.isEmpty() ? List.of(without(lead, wish, constant)) : options;
+            boolean fed = extras.stream().noneMatch(e -> e.battery().isPresent());
+            return options.isEmpty() || !fed ? List.of(without(lead, wish, constant)) : options;
         }
         Circuit supply = usable.first();
         if (fits && side == Driving.Side.LOW) {
@@ -70,7 +73,41 @@ final class AddedLoads {
                 AddedLoad.byRelay(lead, side, items, r, job.signalDiode(), job.loadFeed(supply, lead)),
                 Phrase.of("rule.added-load-by-relay", most, r.name(), supply.id()),
                 lost)));
-        return options.isEmpty() ? List.of(tooWeak(job, lead, wish)) : options;
+        return options.isEmpty()
+                ? List.of(tooWeak(job, lead, wish))
+                : options.stream()
+                        .map(option -> withBatteries(option, extras, job.loadFeed(supply, lead)))
+                        .toList();
+    }
+
+    /** Sounders that feed themselves charge their batteries from the constant supply, beside what the output does. */
+    private static Option withBatteries(Option option, List<Extra> extras, Feed feed) {
+        Option with = option;
+        for (Extra extra : extras) {
+            if (extra.battery().isPresent()) {
+                with = charging(with, extra.name(), extra.battery().get(), feed);
+            }
+        }
+        return with;
+    }
+
+    private static Option charging(Option option, String name, Extra.Battery battery, Feed feed) {
+        Amps charging = battery.charging().high();
+        Amps charged = battery.charged().map(Figure::high).orElse(charging);
+        Draft draft = AddedLoad.charged(name, charging, charged, feed);
+        List<Decision> decisions = option.decisions().stream()
+                .map(decision -> decision instanceof Decision.Join join
+                        ? new Decision.Join(
+                                join.of(),
+                                join.serves(),
+                                join.circuits(),
+                                join.draft().and(draft, draft.key()),
+                                Phrase.of("rule.charged-sounder", name, charging, join.because()),
+                                join.insteadOf())
+                        : decision)
+                .toList();
+        return new Option(decisions, option.refusals(), option.cautions(), option.searches())
+                .beware(List.of(Phrase.of("caution.sounder-battery", name)));
     }
 
     static Option tooWeak(Job job, Lead lead, Wish wish) {

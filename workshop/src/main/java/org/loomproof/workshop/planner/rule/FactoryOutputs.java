@@ -106,7 +106,14 @@ final class FactoryOutputs {
         boolean lamps = circuit.paths().stream().flatMap(List::stream).anyMatch(PathStep.Lamp.class::isInstance);
         Metres run = job.run(circuit);
         return new Line(
-                new Driving.Line(circuit, active, carries, lamps ? FuseChoice.forLamps(carries) : carries, run, drop),
+                new Driving.Line(
+                        circuit,
+                        active,
+                        carries,
+                        lamps ? FuseChoice.forLamps(carries) : carries,
+                        run,
+                        drop,
+                        Duties.of(circuit) == ContactDuty.SOLENOID),
                 active,
                 carries);
     }
@@ -139,7 +146,7 @@ final class FactoryOutputs {
         }
 
         private Drive drive() {
-            boolean kicks = lines.stream().anyMatch(l -> Duties.of(l.of().circuit()) == ContactDuty.SOLENOID);
+            boolean kicks = lines.stream().anyMatch(l -> l.of().kicks());
             return new Drive(side, lines.getFirst().active(), hasBodyDiode(), kicks, false, lines.size() > 1);
         }
 

@@ -50,7 +50,9 @@ public final class LocksRule implements Rule {
                     Option.of(
                             leads.stream().map(l -> Aside.notAskedFor(l, WISH)).toList())));
         }
-        List<Option> ways = bothWays(job, leads);
+        List<Option> ways = bothWays(job, leads).stream()
+                .map(way -> FactoryAlarm.leftAlone(job, way))
+                .toList();
         return List.of(new Question(
                 "locks",
                 job.wants(Wish.LOCK_ACTUATORS)
@@ -201,6 +203,7 @@ public final class LocksRule implements Rule {
 
     private static List<Option> ways(Job job, Lead lead) {
         CircuitRole role = lead.role() == LeadRole.LOCK ? CircuitRole.LOCK : CircuitRole.UNLOCK;
-        return FactoryOutputs.options(job, lead, WISH, job.finder().one(role, Joint.POWER_TAP), AllowedDrop.LOCK_MOTOR);
+        Found wires = FactoryAlarm.beside(job, role, job.finder().one(role, Joint.POWER_TAP));
+        return FactoryOutputs.options(job, lead, WISH, wires, AllowedDrop.LOCK_MOTOR);
     }
 }

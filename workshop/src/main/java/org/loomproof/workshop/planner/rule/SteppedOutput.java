@@ -131,8 +131,8 @@ final class SteppedOutput {
     private Option join(Word word, Side side, List<Phrase> lost) {
         Circuit supply = job.constant() instanceof Found.Usable usable ? usable.first() : circuit;
         Ohms resistance = resistance(word);
-        Driving.Line line =
-                new Driving.Line(circuit, Side.LOW, step.amps(), step.amps(), job.run(circuit), AllowedDrop.SIGNAL);
+        Driving.Line line = new Driving.Line(
+                circuit, Side.LOW, step.amps(), step.amps(), job.run(circuit), AllowedDrop.SIGNAL, false);
         Composer.Making making = new Composer.Making(
                 relay(word).orElse(job.listRelays().getFirst()),
                 job.signalDiode(),

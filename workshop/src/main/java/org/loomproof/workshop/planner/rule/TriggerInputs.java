@@ -39,7 +39,8 @@ record TriggerInputs(Job job, Optional<Lead> low, Optional<Lead> high, List<Deci
 
     /** Reads factory wires where it can; a second way puts pins in place of those that are no plain switch's. */
     List<Option> ways(List<Operable> openings) {
-        Triggers triggers = new Triggers(job.brief().sheet(), job.finder());
+        Triggers triggers = new Triggers(
+                job.brief().sheet(), job.finder(), job.brief().kit().behaviour().armingDelay());
         Set<Sight> sights = new LinkedHashSet<>();
         sights.add(triggers.see(openings, circuit -> isReadable(circuit, false)));
         sights.add(triggers.see(openings, circuit -> isReadable(circuit, true)));

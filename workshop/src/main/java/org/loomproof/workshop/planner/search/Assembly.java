@@ -112,6 +112,8 @@ final class Assembly {
             case Piece.Fuse fuse -> new AddedPart.Fuse(id, sizes.rating(fuse.name()));
             case Piece.Load(var name, var extra, var draws, var forward) ->
                 new AddedPart.Load(id, extra, draws, forward);
+            case Piece.StandbyBattery(var name, var extra, var charging, var charged) ->
+                new AddedPart.StandbyBattery(id, extra, charging, charged);
             case Piece.Pin(var name, var opening) -> new AddedPart.PinSwitch(id, opening);
         };
     }

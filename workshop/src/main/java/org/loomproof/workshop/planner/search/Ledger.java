@@ -59,6 +59,7 @@ final class Ledger {
             case Piece.Resistor resistor -> "R";
             case Piece.Fuse fuse -> "FU";
             case Piece.Load load -> "L";
+            case Piece.StandbyBattery battery -> "B";
             case Piece.Pin pin -> "S";
         };
     }

@@ -38,6 +38,6 @@ final class Evidence {
                 && !other.origin().isBlank()
                 && !other.origin().equals(circuit.origin())
                 && Finder.isSamePlace(other, circuit)
-                && other.switching().equals(circuit.switching());
+                && other.switching().isLike(circuit.switching());
     }
 }

@@ -244,7 +244,7 @@ public final class Finder {
                         .anyMatch(o -> !o.id().equals(circuit.id())
                                 && o.basis().certainty() == circuit.basis().certainty()
                                 && isSamePlace(o, circuit)
-                                && !o.switching().equals(circuit.switching()));
+                                && !o.switching().isLike(circuit.switching()));
     }
 
     /** A constant supply is fed whatever the key does; what the key feeds is not fed at rest. */

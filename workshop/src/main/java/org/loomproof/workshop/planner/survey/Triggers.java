@@ -9,12 +9,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.planner.explain.Measurements;
+import org.loomproof.workshop.quantity.Seconds;
 import org.loomproof.workshop.words.Phrase;
 
 /** Finds out which factory wires show which openings, and picks the fewest that show them all. */
@@ -29,9 +31,15 @@ public final class Triggers {
     private final Sheet sheet;
     private final Finder finder;
     private final Contacts contacts;
+    private final Figure<Seconds> arming;
 
-    /** Looks on that sheet. */
-    public Triggers(Sheet sheet, Finder finder) {
+    /**
+     * Looks on that sheet.
+     *
+     * @param arming from the command to armed
+     */
+    public Triggers(Sheet sheet, Finder finder, Figure<Seconds> arming) {
+        this.arming = arming;
         this.sheet = sheet;
         this.finder = finder;
         this.contacts = new Contacts(sheet);
@@ -70,7 +78,18 @@ public final class Triggers {
                         Measurements.pinSideOf(first, opening.id()),
                         Phrase.of("hold.worked-by-another", first.id(), contacts.workers(first), opening.id())));
             }
-            switch (finder.amongst(own.getFirst().role(), own, Joint.SIGNAL_TAP)) {
+            List<Circuit> prompt = own.stream().filter(c -> !outlasts(c)).toList();
+            if (prompt.isEmpty()) {
+                Circuit first = own.getFirst();
+                return new Sight.Unclear(new Found.Waiting(
+                        Measurements.pinSideOf(first, opening.id()),
+                        Phrase.of(
+                                "hold.light-lingers",
+                                first.id(),
+                                first.switching().lingers().orElseThrow().high(),
+                                arming.low())));
+            }
+            switch (finder.amongst(prompt.getFirst().role(), prompt, Joint.SIGNAL_TAP)) {
                 case Found.Usable(var circuits, var passedOver) -> {
                     List<Circuit> fit = circuits.stream().filter(usable).toList();
                     if (fit.isEmpty()) {
@@ -87,6 +106,14 @@ public final class Triggers {
             }
         }
         return new Sight.Seen(fewest(shownBy), pins);
+    }
+
+    /** True when the light on a wire may still be on, or fading, when the controller is armed. */
+    private boolean outlasts(Circuit circuit) {
+        return circuit.switching()
+                .lingers()
+                .filter(lingers -> lingers.high().value() > arming.low().value())
+                .isPresent();
     }
 
     /** False for a wire that the sheet says follows the opening, and draws as worked by something else alone. */

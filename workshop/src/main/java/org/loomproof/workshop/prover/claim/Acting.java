@@ -17,6 +17,9 @@ import org.loomproof.workshop.wiring.ControllerFeed;
  */
 record Acting(Set<ControllerState> onIn, Moment when) {
 
+    /** Whatever the controller does. */
+    static final Acting ALWAYS = new Acting(EnumSet.allOf(ControllerState.class), Moment.SETTLED);
+
     Acting {
         onIn = Set.copyOf(onIn);
     }

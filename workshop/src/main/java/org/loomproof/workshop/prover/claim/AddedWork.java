@@ -25,11 +25,12 @@ final class AddedWork extends Work {
             Hookup.Connect connect,
             Acting acting,
             AddedPartId part,
-            List<FactoryWork> beside) {
+            List<FactoryWork> beside,
+            String says) {
         super(
                 claim + " " + part,
                 Phrase.of(
-                        "claim.added-load-works",
+                        says,
                         fitting.fitted()
                                 .wired()
                                 .words(reach(fitting.fitted().wired(), part).part()),

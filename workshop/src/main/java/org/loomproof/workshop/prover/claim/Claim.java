@@ -20,6 +20,7 @@ public interface Claim {
                 new EngineKeepsRunning(),
                 new OpeningSeen(),
                 new QuietWhenClosed(),
+                new ArmedAfterLight(),
                 new StockAsBefore(),
                 new NoSneakPath(),
                 new DoesItsWork(),

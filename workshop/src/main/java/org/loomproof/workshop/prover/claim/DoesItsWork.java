@@ -83,7 +83,11 @@ final class DoesItsWork implements Claim {
                 all.add(new Claimed.ToShow(
                         load.forward().isPresent()
                                 ? lit(id, fitting, connect, acting, load)
-                                : new AddedWork(id, fitting, connect, acting, part, motors)));
+                                : new AddedWork(id, fitting, connect, acting, part, motors, "claim.added-load-works")));
+            }
+            if (fitting.plan().findPart(part).orElse(null) instanceof AddedPart.StandbyBattery) {
+                all.add(new Claimed.ToShow(new AddedWork(
+                        id, fitting, connect, Acting.ALWAYS, part, List.of(), "claim.battery-is-charged")));
             }
         }
         motors.forEach(work -> all.add(new Claimed.ToShow(work)));
@@ -94,12 +98,7 @@ final class DoesItsWork implements Claim {
             Phrase statement = Phrase.of(
                     "claim.factory-load-works", fitting.stock().wired().words(about), connect.lead());
             all.add(new Claimed.ToShow(new WorkedInput(
-                    id + " " + input,
-                    statement,
-                    input,
-                    about,
-                    connect.circuits().getFirst(),
-                    acting)));
+                    id + " " + input, statement, input, about, ownCircuit(fitting, connect, input), acting)));
         }
         if (all.isEmpty()) {
             all.add(Fitting.open(id, statement(connect.lead()), Phrase.of("open.no-load", connect.lead())));
@@ -140,18 +139,34 @@ final class DoesItsWork implements Claim {
         return List.copyOf(inputs);
     }
 
+    /** Of the circuits that a lead acts on, the one whose own switches tell the input its level, or in whose paths it stands. */
+    private static CircuitId ownCircuit(Fitting fitting, Hookup.Connect connect, ElementId input) {
+        return connect.circuits().stream()
+                .filter(circuit -> fitting.inputsWorkedBy(circuit).contains(input))
+                .findFirst()
+                .or(() -> connect.circuits().stream()
+                        .filter(circuit ->
+                                !named(fitting, circuit, Set.of(input)).isEmpty())
+                        .findFirst())
+                .orElseThrow();
+    }
+
     /** Those of the elements that stand in the paths of the circuits the lead acts on. */
     private static List<ElementId> named(Fitting fitting, Hookup.Connect connect, Set<ElementId> among) {
-        Set<ElementId> loads = new LinkedHashSet<>();
-        for (CircuitId circuit : connect.circuits()) {
-            for (List<PathStep> path : fitting.brief().sheet().circuit(circuit).paths()) {
-                for (PathStep step : path) {
-                    if (step instanceof PathStep.Part part && among.contains(part.id())) {
-                        loads.add(part.id());
-                    }
+        Set<ElementId> named = new LinkedHashSet<>();
+        connect.circuits().forEach(circuit -> named.addAll(named(fitting, circuit, among)));
+        return List.copyOf(named);
+    }
+
+    private static Set<ElementId> named(Fitting fitting, CircuitId circuit, Set<ElementId> among) {
+        Set<ElementId> named = new LinkedHashSet<>();
+        for (List<PathStep> path : fitting.brief().sheet().circuit(circuit).paths()) {
+            for (PathStep step : path) {
+                if (step instanceof PathStep.Part part && among.contains(part.id())) {
+                    named.add(part.id());
                 }
             }
         }
-        return List.copyOf(loads);
+        return named;
     }
 }

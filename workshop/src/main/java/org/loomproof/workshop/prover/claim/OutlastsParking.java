@@ -13,6 +13,7 @@ import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.kit.OutputTiming;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.sheet.VehicleFacts;
+import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.prover.explore.Vehicle;
 import org.loomproof.workshop.prover.explore.Workbench;
@@ -115,7 +116,8 @@ final class OutlastsParking implements Claim {
         Optional<Double> acting = flashes(fitting.brief().kit().behaviour(), state)
                 ? amps(fitting.fitted(), state, Moment.ACTING)
                 : settled;
-        return before.flatMap(b -> settled.flatMap(s -> acting.map(a -> (s + a) / 2 - b + pluggedIn(fitting, state))));
+        return before.flatMap(b ->
+                settled.flatMap(s -> acting.map(a -> (s + a) / 2 - b + pluggedIn(fitting, state) - onceFull(fitting))));
     }
 
     private static boolean flashes(Behaviour behaviour, ControllerState state) {
@@ -131,6 +133,15 @@ final class OutlastsParking implements Claim {
 
     private static double drawn(Vehicle vehicle, OperatingPoint point) {
         return Math.abs(point.amps(vehicle.wired().battery()));
+    }
+
+    /** What the batteries of sounders no longer draw once they are full: the network has them under charge. */
+    private static double onceFull(Fitting fitting) {
+        return fitting.plan().parts().stream()
+                .mapToDouble(part -> part instanceof AddedPart.StandbyBattery battery
+                        ? battery.charging().value() - battery.charged().value()
+                        : 0)
+                .sum();
     }
 
     /** What hangs on a plug of its own never meets the network. */

@@ -166,6 +166,7 @@ final class WithinRating implements Claim {
                 l.forward().isPresent()
                         ? List.of(new Rated(reach, "", name, l.draws().value(), Severity.NUISANCE))
                         : List.of();
+            case AddedPart.StandbyBattery b -> List.of();
             case AddedPart.PinSwitch p -> List.of();
         };
     }
