@@ -191,11 +191,9 @@ public final class BaySheet {
         Element link = Element.of("div").styled("step-link");
         Element name = Element.of("span", ShopAddress.stepId(id)).styled("step-id");
         return shop.map(pages -> pages.step(brief.order(), id))
-                .map(address -> link.add(
-                        Element.of("a")
-                                .with("href", address)
-                                .add(QrCode.of(address, words.of("bay-sheet.qr", address))),
-                        name))
+                .map(address -> link.add(Element.of("a")
+                        .with("href", address)
+                        .add(QrCode.of(address, words.of("bay-sheet.qr", address)), name)))
                 .orElseGet(() -> link.add(name));
     }
 

@@ -91,7 +91,9 @@ public final class CommissioningRecord {
         Element row = Element.of("tr")
                 .add(
                         Element.of("th", done).with("scope", "row"),
-                        Parts.cell(words.of("commissioning.works"), works.isEmpty() ? "\u00A0" : works));
+                        Parts.cell(
+                                words.of("commissioning.works"),
+                                works.isEmpty() ? words.of("commissioning.nothing-known") : works));
         for (String turn : TURNS) {
             String title = words.of("commissioning.turn." + turn);
             row = row.add(

@@ -52,7 +52,7 @@ public final class TestOrderPage {
     private Page page() {
         List<Markup> content = new ArrayList<>();
         content.add(Parts.heading(words.of("test-order.title"), brief, words).add(Parts.signature(words)));
-        content.add(Element.of("p", words.of("test.windows-down")).styled("joints"));
+        content.add(Element.of("p", words.of("test-order.begin")).styled("joints"));
         List<Phrase> cautions = new ArrayList<>();
         if (faults.left() > 0) {
             cautions.add(Phrase.of("test-order.unfinished", faults.left()));
