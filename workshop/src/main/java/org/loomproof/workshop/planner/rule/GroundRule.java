@@ -40,6 +40,6 @@ public final class GroundRule implements Rule {
                 Supplies.ground(
                         lead, job.usualRun(), job.brief().kit().standby().high()),
                 Phrase.of("rule.ground"),
-                List.of())));
+                GroundPoints.passedOver(job))));
     }
 }
