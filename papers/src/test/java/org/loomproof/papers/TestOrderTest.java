@@ -3,6 +3,7 @@ package org.loomproof.papers;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.loomproof.papers.page.Page;
 import org.loomproof.papers.trial.CommissioningRecord;
@@ -57,13 +58,13 @@ class TestOrderTest {
                 .hasSize(1)
                 .first()
                 .asString()
-                .containsPattern("key at start: [^\\n]*starter-solenoid of circuit starter rests");
+                .containsPattern("key at start: [^\\n]*rests: [^\\n;]*starter-solenoid of circuit starter");
         assertThat(rows())
                 .filteredOn(row -> row.contains(start) && row.contains("From disarmed"))
                 .isNotEmpty()
                 .first()
                 .asString()
-                .containsPattern("key at start: [^\\n]*starter-solenoid of circuit starter works");
+                .containsPattern("key at start: works: [^\\n;]*starter-solenoid of circuit starter");
     }
 
     @Test
@@ -72,6 +73,28 @@ class TestOrderTest {
                 .filteredOn(row -> row.contains("open ") && row.contains("From armed"))
                 .isNotEmpty()
                 .allSatisfy(row -> assertThat(row).contains("alarm").doesNotContain("no alarm"));
+    }
+
+    /** No line may ask for a thing and for its contrary. */
+    @Test
+    void nothingWorksAndRestsAtTheSameMoment() {
+        List<Element> lines = Reading.of(testOrder().html()).elements("p", "reading");
+        assertThat(lines).isNotEmpty().allSatisfy(line -> {
+            Set<String> works = named(line.getTextContent(), "works: ");
+            assertThat(named(line.getTextContent(), "rests: "))
+                    .as(line.getTextContent())
+                    .noneMatch(works::contains);
+            assertThat(line.getTextContent().split("(works|rests): ", -1).length)
+                    .as(line.getTextContent())
+                    .isLessThanOrEqualTo(3);
+        });
+    }
+
+    private static Set<String> named(String line, String verb) {
+        int at = line.indexOf(verb);
+        return at < 0
+                ? Set.of()
+                : Set.of(line.substring(at + verb.length()).split(";", -1)[0].split(", ", -1));
     }
 
     @Test

@@ -46,7 +46,17 @@ public final class Details {
         }
 
         double height() {
-            return TITLE + drawing.height() + LINE * (lines.size() + 0.5);
+            return TITLE + drawing.height() + LINE * (linesAColumn() + 0.5);
+        }
+
+        /** The lines stand in as many columns as the drawing is wide. */
+        int linesAColumn() {
+            int columns = columns(width());
+            return (lines.size() + columns - 1) / columns;
+        }
+
+        static int columns(double width) {
+            return Math.max(1, (int) (width / LEAST_WIDTH));
         }
     }
 
@@ -83,7 +93,7 @@ public final class Details {
         double width = Math.max(LEAST_WIDTH, drawing.width());
         List<String> lines = new ArrayList<>();
         for (String sentence : new JointText(joints, words).at(piece.wires())) {
-            lines.addAll(wrapped(sentence, width));
+            lines.addAll(wrapped(sentence, width / Cell.columns(width) - GAP));
         }
         String title = words.of("schematic.detail", leads, couplings);
         return new Cell(FontWidths.fitted(title, width, Sketch.TYPE, true), drawing, lines);
@@ -145,9 +155,14 @@ public final class Details {
         Sketch s = new Sketch();
         s.letter(x, y + LINE, cell.title(), cell.title(), Ink.Anchor.START, true);
         double below = y + TITLE + cell.drawing().height() + LINE - 2;
-        for (String line : cell.lines()) {
-            s.letter(x, below, line, Ink.Anchor.START);
-            below += LINE;
+        double column = cell.width() / Cell.columns(cell.width());
+        for (int i = 0; i < cell.lines().size(); i++) {
+            int row = i % cell.linesAColumn();
+            s.letter(
+                    x + column * (i / cell.linesAColumn()),
+                    below + LINE * row,
+                    cell.lines().get(i),
+                    Ink.Anchor.START);
         }
         List<PlacedDrawing.Route> routes = new ArrayList<>(sheet.routes());
         routes.addAll(placed.routes());

@@ -30,8 +30,8 @@ record Expected(Brief brief, FaultProof faults, Wording words) {
         }
         return byMoment.entrySet().stream()
                 .map(each -> each.getKey().isEmpty()
-                        ? words.of("test-order.shows", each.getValue())
-                        : words.of("test-order.then-shows", each.getKey(), each.getValue()))
+                        ? String.join("; ", each.getValue())
+                        : words.of("test-order.then-shows", each.getKey(), String.join("; ", each.getValue())))
                 .toList();
     }
 
@@ -42,19 +42,37 @@ record Expected(Brief brief, FaultProof faults, Wording words) {
     /** What is there, as far as it is seen at a glance; and all by which the test notices something. */
     private List<String> shown(int test, Showing showing) {
         List<Sign> watched = faults.watch().get(test);
+        List<Sign> there = showing.there().stream()
+                .filter(sign -> watched.contains(sign) || isSeenAtAGlance(sign))
+                .toList();
+        List<Sign> absent = showing.absent().stream()
+                .filter(sign ->
+                        watched.contains(sign) || sign.takesMeter() || isThereElsewhere(sign, test, showing.when()))
+                .toList();
         List<String> shown = new ArrayList<>();
-        for (Sign sign : showing.there()) {
-            boolean plain = !(sign instanceof Sign.Awake || sign instanceof Sign.Ordered);
-            if (plain || watched.contains(sign)) {
-                shown.add(words.of(sign.words(true)));
-            }
-        }
-        for (Sign sign : showing.absent()) {
-            if (watched.contains(sign) || sign.takesMeter() || isThereElsewhere(sign, test, showing.when())) {
-                shown.add(words.of(sign.words(false)));
-            }
-        }
+        addLoads("test-order.works", there, shown);
+        addLoads("test-order.rests", absent, shown);
+        there.stream().filter(sign -> !isLoad(sign)).forEach(sign -> shown.add(words.of(sign.words(true))));
+        absent.stream().filter(sign -> !isLoad(sign)).forEach(sign -> shown.add(words.of(sign.words(false))));
         return shown;
+    }
+
+    private void addLoads(String key, List<Sign> signs, List<String> shown) {
+        List<String> names = signs.stream()
+                .filter(Expected::isLoad)
+                .map(sign -> words.of(sign.words()))
+                .toList();
+        if (!names.isEmpty()) {
+            shown.add(words.of(key, names));
+        }
+    }
+
+    private static boolean isLoad(Sign sign) {
+        return sign instanceof Sign.Works || sign instanceof Sign.Sounds;
+    }
+
+    private static boolean isSeenAtAGlance(Sign sign) {
+        return !(sign instanceof Sign.Awake || sign instanceof Sign.Ordered);
     }
 
     /** What another test shows with everything in the same place is missed here, like the starter of an armed car. */
@@ -83,10 +101,18 @@ record Expected(Brief brief, FaultProof faults, Wording words) {
         }
         if (varies(showings, Situation::controller)) {
             said.add(words.of("controller-state." + situation.controller().word()));
-        } else if (varies(showings, Situation::moment)) {
+        }
+        if (showings.stream().map(Showing::when).anyMatch(other -> isMomentsApart(situation, other))) {
             said.add(words.of("test-order.moment." + situation.moment().name().toLowerCase(Locale.ROOT)));
         }
         return String.join(", ", said);
+    }
+
+    /** Whether only time lies between the two. */
+    private static boolean isMomentsApart(Situation one, Situation other) {
+        return one.moment() != other.moment()
+                && one.controller() == other.controller()
+                && one.positions().equals(other.positions());
     }
 
     private static boolean varies(List<Showing> showings, Function<Situation, ?> part) {
