@@ -3,14 +3,13 @@ package org.loomproof.workshop.example;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.prover.Prover;
 import org.loomproof.workshop.prover.verdict.Verdict;
@@ -27,20 +26,14 @@ class ClaimsByFiguresTest {
     private Path folder;
 
     /** The verdict on the example's own plan with one text of one file changed. */
-    private Verdict verdict(Path example, String claim, String file, String from, String to) throws IOException {
-        for (String each : List.of("sheet.yaml", "kit.yaml", "order.yaml")) {
-            String text = ExampleFiles.text(example, each);
-            if (each.equals(file)) {
-                assertThat(text).contains(from);
-                text = text.replace(from, to);
-            }
-            Files.writeString(folder.resolve(each), text);
-        }
-        return Prover.prove(
-                        ExamplesAreReadTest.brief(folder),
-                        PlannedExamples.job(example).plan())
-                .results()
-                .stream()
+    private Verdict verdict(Path example, String claim, String file, String from, String to) {
+        Brief brief = ReworkedExample.brief(example, folder, (each, text) -> {
+            assertThat(!each.equals(file) || text.contains(from))
+                    .as("%s in %s", from, file)
+                    .isTrue();
+            return each.equals(file) ? text.replace(from, to) : text;
+        });
+        return Prover.prove(brief, PlannedExamples.job(example).plan()).results().stream()
                 .filter(result -> result.id().equals(claim))
                 .findFirst()
                 .orElseThrow()
@@ -56,7 +49,7 @@ class ClaimsByFiguresTest {
      * 19.9 days (the pull-ups of the inputs add microamps).
      */
     @Test
-    void theBatteryOutlastsTheParking() throws IOException {
+    void theBatteryOutlastsTheParking() {
         assertThat(verdict(VAN, "outlasts-parking battery", "order.yaml", "18 days", "19 days"))
                 .isInstanceOfSatisfying(
                         Verdict.Holds.class,
@@ -69,7 +62,7 @@ class ClaimsByFiguresTest {
     }
 
     @Test
-    void aRangeInWhichTheBatteryMayGiveOutIsOpenAndNamesTheReading() throws IOException {
+    void aRangeInWhichTheBatteryMayGiveOutIsOpenAndNamesTheReading() {
         assertThat(verdict(
                         VAN,
                         "outlasts-parking battery",
@@ -85,7 +78,7 @@ class ClaimsByFiguresTest {
 
     /** A pump needs its two to three seconds; three tenths of that leave the doors where they were. Common practice. */
     @Test
-    void aPumpWantsALongPulse() throws IOException {
+    void aPumpWantsALongPulse() {
         assertThat(verdict(HELD, "pulse-long-enough P1-4", "kit.yaml", "pulse: 3.5 s", "pulse: 3 s"))
                 .isInstanceOf(Verdict.Holds.class);
         assertThat(verdict(HELD, "pulse-long-enough P1-4", "kit.yaml", "pulse: 3.5 s", "pulse: 0.8 s"))
@@ -105,7 +98,7 @@ class ClaimsByFiguresTest {
         "arming-delay: 20 s, Broken",
         "arming-delay: 22..26 s, Open"
     })
-    void aLightIsOutBeforeTheKitIsArmed(String delay, String verdict) throws IOException {
+    void aLightIsOutBeforeTheKitIsArmed(String delay, String verdict) {
         Path lingers = ExampleFiles.root().resolve("circuits/dome-that-lingers");
         assertThat(verdict(lingers, "armed-after-light P1-1 dome", "kit.yaml", "arming-delay: 30 s", delay)
                         .getClass()
@@ -127,7 +120,7 @@ class ClaimsByFiguresTest {
         "siren, sound: 110 dB, sound: 99 dB, Broken",
         "siren, ', sound: 110 dB', '', Open"
     })
-    void soundAndLightAreThoseOfTheRuleSet(String what, String from, String to, String verdict) throws IOException {
+    void soundAndLightAreThoseOfTheRuleSet(String what, String from, String to, String verdict) {
         assertThat(verdict(VAN, "within-rule-set " + what, "kit.yaml", from, to)
                         .getClass()
                         .getSimpleName())
@@ -135,7 +128,7 @@ class ClaimsByFiguresTest {
     }
 
     @Test
-    void anAlarmThatSoundsTooLongIsHeardInTwoSteps() throws IOException {
+    void anAlarmThatSoundsTooLongIsHeardInTwoSteps() {
         assertThat(verdict(
                         VAN, "within-rule-set sounding-time", "kit.yaml", "sounding-time: 28 s", "sounding-time: 40 s"))
                 .isInstanceOfSatisfying(

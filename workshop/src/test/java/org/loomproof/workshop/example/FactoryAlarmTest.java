@@ -2,12 +2,11 @@ package org.loomproof.workshop.example;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.planner.Planner;
@@ -21,14 +20,13 @@ class FactoryAlarmTest {
     @TempDir
     private Path folder;
 
-    private Plan planned(String sheetFrom, String sheetTo, String kitTo) throws IOException {
-        Files.writeString(folder.resolve("order.yaml"), ExampleFiles.text(ALARM, "order.yaml"));
-        Files.writeString(
-                folder.resolve("kit.yaml"), ExampleFiles.text(ALARM, "kit.yaml").replace("behaviour:", kitTo));
-        Files.writeString(
-                folder.resolve("sheet.yaml"),
-                ExampleFiles.text(ALARM, "sheet.yaml").replace(sheetFrom, sheetTo));
-        return Planner.plan(ExamplesAreReadTest.brief(folder)).plans().getFirst();
+    private Plan planned(String sheetFrom, String sheetTo, String kitTo) {
+        Brief brief = ReworkedExample.brief(
+                ALARM,
+                folder,
+                (file, text) ->
+                        file.equals("kit.yaml") ? text.replace("behaviour:", kitTo) : text.replace(sheetFrom, sheetTo));
+        return Planner.plan(brief).plans().getFirst();
     }
 
     private static List<String> cautions(Plan plan) {
@@ -36,7 +34,7 @@ class FactoryAlarmTest {
     }
 
     @Test
-    void itIsDisarmedByTheLeadThatUnlocks() throws IOException {
+    void itIsDisarmedByTheLeadThatUnlocks() {
         Plan plan = planned("active: ground", "active: ground", "behaviour:");
 
         assertThat(plan.hookups())
@@ -48,7 +46,7 @@ class FactoryAlarmTest {
     }
 
     @Test
-    void whereActuatorsWorkTheLocksItIsSaidThatTheAlarmIsLeftOut() throws IOException {
+    void whereActuatorsWorkTheLocksItIsSaidThatTheAlarmIsLeftOut() {
         Plan plan = planned(
                 "active: ground\n    follows: [lock-switch]",
                 "active: data\n    follows: [lock-switch]",

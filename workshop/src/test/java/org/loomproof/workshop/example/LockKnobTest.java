@@ -2,13 +2,12 @@ package org.loomproof.workshop.example;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.planner.Planner;
@@ -25,14 +24,12 @@ class LockKnobTest {
     @TempDir
     private Path folder;
 
-    private Plan planned(String knob, String pulse) throws IOException {
-        for (String each : List.of("sheet.yaml", "kit.yaml", "order.yaml")) {
-            String text = ExampleFiles.text(HELD, each);
-            Files.writeString(
-                    folder.resolve(each),
-                    text.replace(", moves-with-locks: yes", knob).replace("pulse: 3.5 s", pulse));
-        }
-        return Planner.plan(ExamplesAreReadTest.brief(folder)).plans().getFirst();
+    private Plan planned(String knob, String pulse) {
+        Brief brief = ReworkedExample.brief(
+                HELD,
+                folder,
+                (file, text) -> text.replace(", moves-with-locks: yes", knob).replace("pulse: 3.5 s", pulse));
+        return Planner.plan(brief).plans().getFirst();
     }
 
     private static String told(Plan plan, Hookup hookup) {
@@ -53,8 +50,7 @@ class LockKnobTest {
         "', moves-with-locks: yes', pulse: 2.9 s, A pulse of 3 s or more",
         "', moves-with-locks: yes', pulse: 2.9..3.5 s, connect"
     })
-    void theWireIsWorkedWhereTheKnobMovesAndThePulseLasts(String knob, String pulse, String expected)
-            throws IOException {
+    void theWireIsWorkedWhereTheKnobMovesAndThePulseLasts(String knob, String pulse, String expected) {
         Plan plan = planned(knob, pulse);
 
         assertThat(plan.hookups())

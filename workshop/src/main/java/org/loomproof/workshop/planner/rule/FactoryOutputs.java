@@ -1,54 +1,27 @@
 package org.loomproof.workshop.planner.rule;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.loomproof.workshop.brief.kit.Lead;
-import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Circuit;
-import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.Level;
 import org.loomproof.workshop.brief.sheet.PathStep;
 import org.loomproof.workshop.plan.Refusal;
-import org.loomproof.workshop.planner.coupling.Draft;
-import org.loomproof.workshop.planner.coupling.Driving;
+import org.loomproof.workshop.planner.coupling.Driving.Line;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
 import org.loomproof.workshop.planner.explain.Measurements;
-import org.loomproof.workshop.planner.explain.Terms;
-import org.loomproof.workshop.planner.grammar.Catalogue;
-import org.loomproof.workshop.planner.grammar.Composer;
-import org.loomproof.workshop.planner.grammar.Drive;
-import org.loomproof.workshop.planner.grammar.Enumeration;
-import org.loomproof.workshop.planner.grammar.Grammar;
-import org.loomproof.workshop.planner.grammar.LeftOut;
-import org.loomproof.workshop.planner.grammar.Tie;
-import org.loomproof.workshop.planner.grammar.Word;
-import org.loomproof.workshop.planner.grammar.Word.Buffering;
 import org.loomproof.workshop.planner.survey.Duties;
 import org.loomproof.workshop.planner.survey.Family;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.quantity.Amps;
-import org.loomproof.workshop.quantity.Metres;
-import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.sizing.FuseChoice;
-import org.loomproof.workshop.trade.buffer.BufferType;
-import org.loomproof.workshop.trade.buffer.Buffers;
-import org.loomproof.workshop.trade.diode.DiodeType;
 import org.loomproof.workshop.trade.relay.ContactDuty;
-import org.loomproof.workshop.trade.relay.RelayType;
 import org.loomproof.workshop.trade.wire.AllowedDrop;
 import org.loomproof.workshop.words.Phrase;
 
-/**
- * The ways to work factory wires with one output, fewest parts first: straight when the pole is right and the current leaves
- * a reserve, through a diode each when wires must not feed each other or a dead controller, otherwise through relays.
- */
+/** What becomes of a lead that is to work factory wires: which poles they want, what they carry, and the ways to work them. */
 final class FactoryOutputs {
-
-    /** An output carries a factory wire straight up to this share of its rating. Common practice, no published source. */
-    private static final double SHARE_OF_RATING = 0.8;
 
     private FactoryOutputs() {}
 
@@ -73,9 +46,12 @@ final class FactoryOutputs {
         if (lines.stream().map(Line::active).distinct().count() > 1) {
             Circuit first = usable.first();
             return List.of(Option.of(List.of(Aside.hold(
-                    lead, wish, Measurements.levelsOf(first), Phrase.of("hold.mixed-polarity", ids(lines))))));
+                    lead,
+                    wish,
+                    Measurements.levelsOf(first),
+                    Phrase.of("hold.mixed-polarity", OutputWords.ids(lines))))));
         }
-        return new Ways(job, lead, wish, side.get(), lines, usable.passedOver()).list();
+        return new OutputWords(job, lead, wish, side.get(), lines, usable.passedOver()).list();
     }
 
     /** The pole that makes a circuit active; empty for families that one pole does not work. */
@@ -97,211 +73,18 @@ final class FactoryOutputs {
                 Phrase.of("possible.family." + family.word()));
     }
 
-    private record Line(Driving.Line of, Side active, Amps carries) {}
-
     private static Line line(Job job, Circuit circuit, AllowedDrop drop) {
         Side active = activePole(circuit).orElseThrow();
         Amps carries =
                 active == Side.LOW ? job.draw().intoBody(circuit) : job.draw().fromSupply(circuit);
         boolean lamps = circuit.paths().stream().flatMap(List::stream).anyMatch(PathStep.Lamp.class::isInstance);
-        Metres run = job.run(circuit);
         return new Line(
-                new Driving.Line(
-                        circuit,
-                        active,
-                        carries,
-                        lamps ? FuseChoice.forLamps(carries) : carries,
-                        run,
-                        drop,
-                        Duties.of(circuit) == ContactDuty.SOLENOID),
+                circuit,
                 active,
-                carries);
-    }
-
-    private static List<CircuitId> ids(List<Line> lines) {
-        return lines.stream().map(l -> l.of().circuit().id()).toList();
-    }
-
-    /** The ways for wires that all become active by one pole: the words of the grammar, those that the trade names first. */
-    private record Ways(Job job, Lead lead, Wish wish, Side side, List<Line> lines, List<Phrase> passedOver) {
-
-        List<Option> list() {
-            Enumeration found = Grammar.of(drive()).leavingOut(this::tooMuch);
-            List<Searched> searched = List.of(new Searched(lead.id(), ids(lines), found));
-            List<Word> ordered = new ArrayList<>(found.words());
-            ordered.sort(Comparator.comparing(this::feedsTheDead).thenComparingInt(Catalogue::rank));
-            List<Phrase> lost = lost();
-            List<Option> options = new ArrayList<>();
-            ordered.forEach(word -> options.add(join(word, lost).searched(searched)));
-            if (options.isEmpty() && found.leftOut().containsKey(LeftOut.NO_SUPPLY)) {
-                return List.of(AddedLoads.without(lead, wish, job.constant()));
-            }
-            if (options.isEmpty()) {
-                return List.of(AddedLoads.tooWeak(job, lead, wish).searched(searched));
-            }
-            if (isClamping()) {
-                options.add(wakesTheDead(found).searched(searched));
-            }
-            return options;
-        }
-
-        private Drive drive() {
-            boolean kicks = lines.stream().anyMatch(l -> l.of().kicks());
-            return new Drive(side, lines.getFirst().active(), hasBodyDiode(), kicks, false, lines.size() > 1);
-        }
-
-        /** What amounts of current say against a word. */
-        private Optional<LeftOut> tooMuch(Word word) {
-            if (word.needsSupply() && !(job.constant() instanceof Found.Usable)) {
-                return Optional.of(LeftOut.NO_SUPPLY);
-            }
-            boolean straight = word.through().joined();
-            boolean fits = !straight
-                    || (all().value() <= SHARE_OF_RATING * rating().value()
-                            && lineDiode(word).isPresent());
-            boolean buffered = word.buffer() != Buffering.NONE;
-            boolean bufferCarries = !buffered
-                    || !word.coils().isEmpty()
-                    || all().value() <= SHARE_OF_RATING * buffer(word).rating().value();
-            return fits
-                            && bufferCarries
-                            && (word.coils().isEmpty() || relay(word).isPresent())
-                    ? Optional.empty()
-                    : Optional.of(LeftOut.CURRENT);
-        }
-
-        /** True where the other pole reaches an output that clamps, through no more than a load or a coil. */
-        private boolean feedsTheDead(Word word) {
-            return isClamping() && word.buffer() == Buffering.NONE;
-        }
-
-        private boolean isClamping() {
-            return lead.port() instanceof Port.LowSide out && out.clamp();
-        }
-
-        private Amps all() {
-            return new Amps(lines.stream().mapToDouble(l -> l.carries().value()).sum());
-        }
-
-        private Amps rating() {
-            return Job.ratingOf(lead.port());
-        }
-
-        private Amps most() {
-            return new Amps(
-                    lines.stream().mapToDouble(l -> l.carries().value()).max().orElseThrow());
-        }
-
-        /** A diode for each wire, at least one for signals. */
-        private Optional<DiodeType> lineDiode(Word word) {
-            return word.through().diode() == Tie.Way.BOTH
-                    ? Optional.of(job.signalDiode())
-                    : job.findDiode(new Amps(Math.max(1, most().value())));
-        }
-
-        private BufferType buffer(Word word) {
-            return Buffers.workingOn(word.buffer() == Buffering.ON_GROUND);
-        }
-
-        private Optional<RelayType> relay(Word word) {
-            Amps contact = lines.stream()
-                    .map(l -> Duties.of(l.of().circuit()).rating(l.carries()))
-                    .reduce((a, b) -> a.value() >= b.value() ? a : b)
-                    .orElseThrow();
-            return word.buffer() == Buffering.NONE
-                    ? job.relayFor(contact, lead.port(), lines.size())
-                    : job.relayBehind(buffer(word), contact, lines.size());
-        }
-
-        /** Why the plainest ways are not there. */
-        private List<Phrase> lost() {
-            List<Phrase> lost = new ArrayList<>(passedOver);
-            if (lines.getFirst().active() != side) {
-                lost.add(Phrase.of("lost.wrong-pole", Terms.port(lead.port()), ids(lines)));
-            } else if (all().value() > SHARE_OF_RATING * rating().value()) {
-                lost.add(Phrase.of("lost.over-share", all(), rating()));
-            } else if (lines.size() > 1) {
-                lost.add(Phrase.of("lost.joins-circuits", ids(lines)));
-                if (job.findDiode(new Amps(Math.max(1, most().value()))).isEmpty()) {
-                    lost.add(Phrase.of("lost.no-diode", most()));
-                }
-            }
-            return lost;
-        }
-
-        /** Whatever is joined to such an output feeds a controller that has lost its supply; better without than half alive. */
-        private Option wakesTheDead(Enumeration found) {
-            return Option.refused(
-                    new Refusal(
-                            wish,
-                            Phrase.of(
-                                    "refuse.no-word-proves",
-                                    lead.id(),
-                                    found.enumerated(),
-                                    found.words().size()),
-                            Phrase.of("possible.clamping-output")),
-                    List.of(Aside.refused(lead, wish)));
-        }
-
-        private boolean hasBodyDiode() {
-            return switch (lead.port()) {
-                case Port.LowSide out -> out.bodyDiode() || out.clamp();
-                case Port.HighSide out -> out.bodyDiode();
-                case Port.Supply s -> false;
-                case Port.Ground g -> false;
-                case Port.Input in -> false;
-                case Port.ToExtra x -> false;
-            };
-        }
-
-        private Option join(Word word, List<Phrase> lost) {
-            // Where no feed is needed any circuit will do as its stand-in: nothing is run from it.
-            Circuit supply = job.constant() instanceof Found.Usable usable
-                    ? usable.first()
-                    : lines.getFirst().of().circuit();
-            Composer.Making making = new Composer.Making(
-                    relay(word).orElse(job.listRelays().getFirst()),
-                    job.signalDiode(),
-                    lineDiode(word).orElse(job.signalDiode()),
-                    buffer(word),
-                    new Ohms(1),
-                    job.coilFeed(supply),
-                    job.loadFeed(supply, lead));
-            Draft draft = Composer.compose(
-                    word, lead, side, lines.stream().map(Line::of).toList(), making);
-            return Option.of(List.of(
-                    new Decision.Join(lead, wish, ids(lines), draft, because(draft.key(), making, supply), lost)));
-        }
-
-        private Phrase because(String key, Composer.Making making, Circuit supply) {
-            String relay = making.relay().name();
-            return switch (key) {
-                case "coupling.straight" -> Phrase.of("rule.straight-output", ids(lines), all(), rating());
-                case "coupling.straight-clamped" ->
-                    Phrase.of("rule.clamped-output", ids(lines).getFirst(), supply.id());
-                case "coupling.isolation-diodes" ->
-                    Phrase.of(
-                            "rule.diode-output",
-                            ids(lines),
-                            most(),
-                            making.lineDiode().name());
-                case "coupling.relay" -> Phrase.of("rule.relay-output", ids(lines), most(), relay);
-                case "coupling.relay-isolated" -> Phrase.of("rule.relay-isolated", ids(lines), most(), relay);
-                case "coupling.buffered-relay" ->
-                    Phrase.of(
-                            "rule.buffered-relay",
-                            ids(lines),
-                            most(),
-                            relay,
-                            making.buffer().name());
-                case "coupling.buffer" ->
-                    Phrase.of(
-                            "rule.buffer-output",
-                            ids(lines),
-                            most(),
-                            making.buffer().name());
-                default -> Phrase.of("rule.composed-output", ids(lines), most());
-            };
-        }
+                carries,
+                lamps ? FuseChoice.forLamps(carries) : carries,
+                job.run(circuit),
+                drop,
+                Duties.of(circuit) == ContactDuty.SOLENOID);
     }
 }
