@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.loomproof.cli.report.ComebackReport;
+import org.loomproof.cli.report.DrainReport;
 import org.loomproof.cli.report.FaultReport;
 import org.loomproof.cli.report.JobReport;
 import org.loomproof.cli.report.ProblemReport;
@@ -16,6 +17,7 @@ import org.loomproof.shop.job.Answer;
 import org.loomproof.shop.job.CarReadings;
 import org.loomproof.shop.job.ComebackJson;
 import org.loomproof.shop.job.Diagnosis;
+import org.loomproof.shop.job.DrainJson;
 import org.loomproof.shop.job.FaultsJson;
 import org.loomproof.shop.job.JobOutcome;
 import org.loomproof.shop.job.JobRun;
@@ -27,6 +29,7 @@ import org.loomproof.shop.meter.FindingJson;
 import org.loomproof.shop.meter.MeterRun;
 import org.loomproof.shop.meter.ShockJson;
 import org.loomproof.workshop.meter.advice.Costs;
+import org.loomproof.workshop.meter.drain.DrainFinding;
 import org.loomproof.workshop.meter.shock.Wanted;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Problem;
@@ -142,6 +145,15 @@ final class Desk {
                 json,
                 findings -> new FindingJson(messages).of(findings, costs),
                 findings -> new WireReport(messages).lines(findings, costs));
+    }
+
+    /** Shows what a log of the current after locking says, and gives the exit code. */
+    int drain(Path plan, Path readings, boolean json) {
+        Checked<DrainFinding> looked;
+        try (Progress progress = progress()) {
+            looked = new JobRun(messages, progress).drain(plan, readings);
+        }
+        return answer(looked, json, new DrainJson(messages)::of, new DrainReport(messages)::lines);
     }
 
     /** Shows how the setting of a shock sensor stands, and gives the exit code. */

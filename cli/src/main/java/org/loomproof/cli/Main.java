@@ -31,6 +31,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new FaultsCommand(messages))
                 .addSubcommand(new ReadingsCommand(messages))
                 .addSubcommand(new ComebackCommand(messages))
+                .addSubcommand(new DrainCommand(messages))
                 .addSubcommand(new BlankCommand(messages))
                 .addSubcommand(new ReadSheetCommand(messages))
                 .addSubcommand(new ReadKitCommand(messages))

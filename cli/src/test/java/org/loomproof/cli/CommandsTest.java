@@ -214,6 +214,37 @@ class CommandsTest {
     }
 
     @Test
+    void aDrainIsToldFromSleepAndFollowedFuseByFuse() throws IOException {
+        Path papers = folder.resolve("papers");
+        planHatchback(papers);
+        String plan = papers.resolve("plan.yaml").toString();
+        StringBuilder log = new StringBuilder("wire,step,value,unit\nF7 10A,asleep,not taken,mV\n");
+        for (int minute = 1; minute <= 120; minute++) {
+            log.append("battery,after ")
+                    .append(minute)
+                    .append(minute < 10 ? " min,2.9,A\n" : minute < 30 ? " min,\"0,9\",A\n" : " min,420,mA\n");
+        }
+        Path readings = Files.writeString(folder.resolve("log.csv"), log);
+        assertThat(run("drain", plan, "--readings", readings.toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(out.toString().lines())
+                .allSatisfy(line ->
+                        assertThat(line.codePointCount(0, line.length())).isLessThanOrEqualTo(80));
+        assertThat(out.toString().replaceAll("\\s+", " "))
+                .containsSubsequence("30 to 120 min: 420 mA", "A drain:", "Days until", "Measure next:", "Never pull");
+        assertThat(run("drain", plan, "--readings", readings.toString(), "--json"))
+                .isZero();
+        assertThat(schema("drain").validate(out.toString(), InputFormat.JSON)).isEmpty();
+        assertThat(schema("drain").validate(out.toString().replace("\"hunt\"", "\"chase\""), InputFormat.JSON))
+                .isNotEmpty();
+
+        Files.writeString(readings, "wire,step,value,unit\nbattery,key on,1,A\nF7,asleep,1,mV\n");
+        assertThat(run("drain", plan, "--readings", readings.toString())).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("log.csv:2", "log.csv:3");
+    }
+
+    @Test
     void aShockSensorIsSetBlowByBlow() throws IOException {
         String asked = "setting,mass,height,noticed\n,200 g,1 cm,must-not\n,200 g,40 cm,must\n";
         Path blows = Files.writeString(folder.resolve("blows.csv"), asked);

@@ -44,7 +44,7 @@ class ArchitectureTest {
             Map.entry("fault", Set.of("plan")),
             Map.entry("prover", Set.of("wiring", "fault")),
             Map.entry("weigh", Set.of("planner", "prover", "goods")),
-            Map.entry("meter", Set.of("prover")),
+            Map.entry("meter", Set.of("prover", "standby")),
             Map.entry(NETWORK, Set.of()));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

@@ -28,6 +28,9 @@ import org.loomproof.workshop.meter.comeback.Comeback;
 import org.loomproof.workshop.meter.comeback.Symptom;
 import org.loomproof.workshop.meter.comeback.Taken;
 import org.loomproof.workshop.meter.comeback.TakenReader;
+import org.loomproof.workshop.meter.drain.DrainFinding;
+import org.loomproof.workshop.meter.drain.DrainLog;
+import org.loomproof.workshop.meter.drain.DrainReader;
 import org.loomproof.workshop.meter.expected.ExpectedReadings;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.file.BlankPlan;
@@ -197,6 +200,22 @@ public final class JobRun {
                         comeback.words(),
                         comeback.find(symptoms, nowAndThen, taken)))
                 : new Checked.Bad<>(List.copyOf(problems));
+    }
+
+    /** What a log of the current after locking says of a car that was fitted by a plan. */
+    public Checked<DrainFinding> drain(Path plan, Path readings) {
+        told.accept(Stage.READING);
+        return switch (new PlanFileReader(briefs, messages).read(plan)) {
+            case Checked.Bad<PlanFile>(var problems) -> new Checked.Bad<>(problems);
+            case Checked.Good<PlanFile>(var file) -> drain(file.given().brief(), file.plan(), readings);
+        };
+    }
+
+    private static Checked<DrainFinding> drain(Brief brief, Plan fitted, Path readings) {
+        return switch (DrainReader.read(readings, brief, fitted)) {
+            case Checked.Bad<DrainLog>(var problems) -> new Checked.Bad<>(problems);
+            case Checked.Good<DrainLog>(var log) -> new Checked.Good<>(DrainFinding.of(brief, fitted, log));
+        };
     }
 
     private static Set<Symptom> symptoms(List<String> said, List<Problem> problems) {

@@ -9,10 +9,12 @@ import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
 import org.loomproof.workshop.brief.sheet.VehicleFacts;
 import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.quantity.AmpHours;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Celsius;
 import org.loomproof.workshop.trade.battery.StandbyDrain;
@@ -54,8 +56,8 @@ public final class Standby {
         Amps all = new Amps(added.value() + vehicle.sleepCurrent().typical().value());
         int longest = brief.order().longestUnusedDays();
         boolean cold = brief.order().shop().coldest().value() <= StandbyDrain.COLD.value();
-        double mildDays = days(vehicle, StandbyDrain.MILD, all);
-        double coldDays = days(vehicle, StandbyDrain.COLD, all);
+        double mildDays = days(vehicle, vehicle.batteryCapacity().typical(), StandbyDrain.MILD, all);
+        double coldDays = days(vehicle, vehicle.batteryCapacity().typical(), StandbyDrain.COLD, all);
         boolean tooShort = mildDays < longest || (cold && coldDays < longest);
         return Phrase.of(
                 tooShort ? "caution.drain" : "info.drain",
@@ -72,10 +74,10 @@ public final class Standby {
         return new Amps(new Standby(brief, plan).added(state));
     }
 
-    private static double days(VehicleFacts vehicle, Celsius temperature, Amps all) {
+    /** Days until the engine no longer cranks at that temperature with so much drawn; at most {@value #MOST_DAYS_TOLD}. */
+    public static double days(VehicleFacts vehicle, AmpHours battery, Celsius temperature, Amps all) {
         double share = StandbyDrain.usableShare(vehicle.batteryAgeYears().orElse(0.0), temperature);
-        return Math.min(
-                MOST_DAYS_TOLD, StandbyDrain.days(vehicle.batteryCapacity().typical(), share, all));
+        return Math.min(MOST_DAYS_TOLD, StandbyDrain.days(battery, share, all));
     }
 
     /** The controller itself, and what its outputs hold or feed in that state. */
@@ -113,6 +115,18 @@ public final class Standby {
 
     private boolean isFedByTheKey(AddedWire wire) {
         return isKeyFeed(wire.from()) || isKeyFeed(wire.to());
+    }
+
+    /** Whether a wire joins that part to what the key feeds: such a part is dead while the car stands. */
+    public static boolean isFedByTheKey(Brief brief, Plan plan, AddedPartId part) {
+        Standby standby = new Standby(brief, plan);
+        return plan.wires().stream()
+                .filter(wire -> isAt(wire.from(), part) || isAt(wire.to(), part))
+                .anyMatch(standby::isFedByTheKey);
+    }
+
+    private static boolean isAt(End end, AddedPartId part) {
+        return end instanceof End.OfPart(var at, var terminal) && at.equals(part);
     }
 
     private boolean isKeyFeed(End end) {

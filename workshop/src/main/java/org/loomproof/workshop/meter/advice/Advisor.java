@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.loomproof.workshop.meter.evidence.Belief;
+import org.loomproof.workshop.meter.evidence.Fleet;
 import org.loomproof.workshop.meter.evidence.Piece;
 import org.loomproof.workshop.meter.reading.Measured;
 import org.loomproof.workshop.meter.reading.Reading;
@@ -51,7 +52,7 @@ public final class Advisor {
                 : belief.chance(belief.best());
     }
 
-    /** Whether a lead may be joined to it. */
+    /** Whether a lead may be joined to it: by a paper alone never, since what is to be joined is measured first. */
     public Standing connect(Belief belief, List<Reading> readings) {
         WireRole role = belief.best();
         List<Phrase> lacks = new ArrayList<>();
@@ -60,6 +61,9 @@ public final class Advisor {
         }
         if (sure(belief) < costs.connectAt()) {
             lacks.add(Phrase.of("meter.not-certain", sure(belief), costs.connectAt()));
+        }
+        if (isByPaperAlone(readings)) {
+            lacks.add(Phrase.of("meter.demand.measured"));
         }
         Demand.unmet(role, readings).forEach(d -> lacks.add(Phrase.of("meter.demand." + word(d))));
         return new Standing(lacks.isEmpty(), lacks);
@@ -89,14 +93,18 @@ public final class Advisor {
     /** What to measure next: what the likeliest role still asks for, else what tells most a second; empty when enough is known. */
     public Optional<Foresight.Choice> next(Belief belief, List<Reading> readings) {
         WireRole role = belief.best();
-        if (sure(belief) < costs.connectAt()) {
+        if (sure(belief) < costs.connectAt() || isByPaperAlone(readings)) {
             return foresight.next(belief, done(readings));
         }
         return Demand.unmet(role, readings).stream()
-                .map(Demand::test)
+                .map(demand -> demand.test(role))
                 .filter(test -> Harm.isSafe(test.kind(), belief))
                 .findFirst()
                 .map(test -> new Foresight.Choice(test, foresight.bits(test, belief)));
+    }
+
+    private static boolean isByPaperAlone(List<Reading> readings) {
+        return readings.stream().noneMatch(Fleet::counts);
     }
 
     /**

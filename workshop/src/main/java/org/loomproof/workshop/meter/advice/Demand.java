@@ -17,6 +17,18 @@ public enum Demand {
             return isVolts(r) && r.step().key() == KeyAt.CRANKING && !Likelihood.isTooSlow(r);
         }
     },
+    /** A wire that follows something changes when that is worked; one that rests as it should may be any other. */
+    WORKED(MeterTest.OPENED) {
+        @Override
+        boolean isMetBy(Reading r) {
+            return isVolts(r) && r.step().worked() != Step.Worked.NOTHING;
+        }
+
+        @Override
+        public MeterTest test(WireRole role) {
+            return MeterTest.working(role).orElseGet(() -> super.test(role));
+        }
+    },
     /** A module that lets its wire go when it sleeps would sound the alarm. */
     SLEPT(MeterTest.ASLEEP) {
         @Override
@@ -55,8 +67,8 @@ public enum Demand {
 
     abstract boolean isMetBy(Reading reading);
 
-    /** The test that meets it. */
-    public MeterTest test() {
+    /** The test that meets it for a wire of that role. */
+    public MeterTest test(WireRole role) {
         return test;
     }
 
@@ -64,22 +76,11 @@ public enum Demand {
     public static List<Demand> of(WireRole role) {
         return switch (role) {
             case IGNITION, SECOND_IGNITION, ACCESSORY, STARTER, SECOND_STARTER -> List.of(CRANKED);
-            case DOOR_TRIGGER, HOOD_TRIGGER, TRUNK_TRIGGER -> List.of(SLEPT);
+            case DOOR_TRIGGER, HOOD_TRIGGER, TRUNK_TRIGGER -> List.of(WORKED, SLEPT);
+            case INTERIOR_LIGHT, PARKING_LAMP, HORN, TRUNK_RELEASE, WINDOW, BRAKE -> List.of(WORKED);
             case GROUND -> List.of(OHMS_TO_BODY);
             case LOCK, UNLOCK, LOCK_STEPS, LOCK_EITHER_POLE, LOCK_MOTOR_LEG -> List.of(UNLOCKED, LOCKED);
-            case CONSTANT,
-                    INTERIOR_LIGHT,
-                    PARKING_LAMP,
-                    HORN,
-                    TRUNK_RELEASE,
-                    WINDOW,
-                    BRAKE,
-                    TACHOMETER,
-                    FUEL_PUMP,
-                    DATA,
-                    RESTRAINT,
-                    DEAD,
-                    NONE_OF_THESE -> List.of();
+            case CONSTANT, TACHOMETER, FUEL_PUMP, DATA, RESTRAINT, DEAD, NONE_OF_THESE -> List.of();
         };
     }
 

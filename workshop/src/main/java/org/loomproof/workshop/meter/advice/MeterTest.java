@@ -3,9 +3,11 @@ package org.loomproof.workshop.meter.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.loomproof.workshop.meter.reading.Step;
 import org.loomproof.workshop.meter.reading.Step.KeyAt;
 import org.loomproof.workshop.meter.reading.Step.Worked;
+import org.loomproof.workshop.meter.role.WireRole;
 
 /**
  * One thing that can be done with a meter on one wire.
@@ -47,6 +49,9 @@ public record MeterTest(Step step, Kind kind, double seconds) {
     /** With the car asleep. */
     public static final MeterTest ASLEEP = find(Step.REST.fallenAsleep(), Kind.VOLTS);
 
+    /** With a door open. */
+    public static final MeterTest OPENED = find(Step.REST.working(Worked.DOOR), Kind.VOLTS);
+
     /** While locking. */
     public static final MeterTest LOCKED = find(Step.REST.working(Worked.LOCK), Kind.VOLTS);
 
@@ -58,6 +63,42 @@ public record MeterTest(Step step, Kind kind, double seconds) {
 
     /** Volts with a resistor to the body. */
     public static final MeterTest LOADED = find(Step.REST.withResistor(KNOWN_OHMS), Kind.RESISTOR);
+
+    /** While what a wire of that role follows is worked; empty for roles that follow nothing by hand. */
+    public static Optional<MeterTest> working(WireRole role) {
+        Worked worked = switch (role) {
+            case DOOR_TRIGGER -> Worked.DOOR;
+            case HOOD_TRIGGER -> Worked.HOOD;
+            case TRUNK_TRIGGER -> Worked.TRUNK;
+            case INTERIOR_LIGHT -> Worked.DOME;
+            case PARKING_LAMP -> Worked.LAMPS;
+            case HORN -> Worked.HORN;
+            case TRUNK_RELEASE -> Worked.RELEASE;
+            case WINDOW -> Worked.WINDOW;
+            case BRAKE -> Worked.BRAKE;
+            case LOCK -> Worked.LOCK;
+            case UNLOCK -> Worked.UNLOCK;
+            case CONSTANT,
+                    GROUND,
+                    IGNITION,
+                    SECOND_IGNITION,
+                    ACCESSORY,
+                    STARTER,
+                    SECOND_STARTER,
+                    LOCK_STEPS,
+                    LOCK_EITHER_POLE,
+                    LOCK_MOTOR_LEG,
+                    TACHOMETER,
+                    FUEL_PUMP,
+                    DATA,
+                    RESTRAINT,
+                    DEAD,
+                    NONE_OF_THESE -> Worked.NOTHING;
+        };
+        return ALL.stream()
+                .filter(t -> worked != Worked.NOTHING && t.step().worked() == worked && t.kind() == Kind.VOLTS)
+                .findFirst();
+    }
 
     private static List<MeterTest> all() {
         List<MeterTest> tests = new ArrayList<>();

@@ -9,6 +9,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.loomproof.testing.Sample;
 import org.loomproof.workshop.brief.sheet.Circuit;
+import org.loomproof.workshop.brief.sheet.CircuitRole;
 import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.fixture.AVehicle;
@@ -199,6 +200,39 @@ class IdentifierTest {
                 .identify(readings(keyed + fallen + "ignition,key acc,0.0,V,12.5\n" + fallen))
                 .getFirst();
         assertThat(wrong.best()).isEqualTo(WireRole.SECOND_IGNITION);
+    }
+
+    /** However sure an entry is, a wire is proven by the meter before anything is joined to it. */
+    @Test
+    void noWireIsJoinedByAPaperAlone() {
+        Sheet sheet = AVehicle.named("van")
+                .door("door")
+                .withConstantSupply("constant", 20)
+                .withIgnition("ignition")
+                .withStarter("starter", 0.5)
+                .withNegativeTrigger("dome", CircuitRole.INTERIOR_LIGHT, 10, "door")
+                .sheet();
+        for (Sheet paper : List.of(sheet, stated(sheet))) {
+            Identifier identifier = new Identifier(Optional.of(paper), Costs.USUAL);
+            for (Circuit circuit : paper.circuits()) {
+                WireFinding unread = identifier
+                        .identify(readings(circuit.id().value() + ",key on,not taken,V\n"))
+                        .getFirst();
+                assertThat(unread.connect().allowed()).as(circuit.id().value()).isFalse();
+                assertThat(unread.cut().allowed()).as(circuit.id().value()).isFalse();
+                assertThat(unread.next()).as(circuit.id().value()).isPresent();
+                assertThat(text(unread.connect().lacks())).contains("nothing is joined by a paper alone");
+            }
+            WireFinding read = identifier.identify(readings("""
+                            constant,no key,12.6,V,12.6
+                            constant,key off,12.6,V,12.6
+                            constant,key on,12.3,V,12.3
+                            constant,asleep,12.6,V,12.6
+                            """)).getFirst();
+            assertThat(read.connect().allowed())
+                    .as(text(read.connect().lacks()))
+                    .isTrue();
+        }
     }
 
     /** The same sheet as a paper has it that nobody has checked. */

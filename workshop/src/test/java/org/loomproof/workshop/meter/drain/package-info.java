@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.workshop.meter.drain;
+
+import org.jspecify.annotations.NullMarked;
