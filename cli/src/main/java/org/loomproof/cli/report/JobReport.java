@@ -26,8 +26,8 @@ public final class JobReport {
     }
 
     /**
-     * The report without its closing lines: leads, parts, refusals, verdicts. The bounds of the proof and what a thief may
-     * try are told in full where no proof report was written, else in that report.
+     * The report without its closing lines: leads, parts, refusals, verdicts. The bounds of the proof and what is
+     * reported beside the claims are told in full where no proof report was written, else in that report.
      */
     public List<String> body(Brief brief, Plan plan, Proof proof, Search search, Optional<Path> proofReport) {
         Lines lines = new Lines();
@@ -59,7 +59,7 @@ public final class JobReport {
             lines.gap();
         }
         if (proofReport.isEmpty()) {
-            new ThreatTable(messages).add(lines, proof);
+            new BesideTable(messages).add(lines, proof);
         }
         if (!proof.bounds().isEmpty()) {
             lines.wrap(bounds(proof.bounds(), proofReport), "  ");

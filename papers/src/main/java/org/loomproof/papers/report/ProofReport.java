@@ -15,6 +15,7 @@ import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
+import org.loomproof.workshop.prover.verdict.Residual;
 import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.words.Phrase;
 
@@ -56,6 +57,7 @@ public final class ProofReport {
         addClaims(content, Mark.BROKEN, listResults(Verdict.Broken.class), entries);
         addClaims(content, Mark.OPEN, listResults(Verdict.Open.class), entries);
         addClaims(content, Mark.HOLDS, listResults(Verdict.Holds.class), entries);
+        addResiduals(content);
         ThreatList threats = new ThreatList(proof.threats());
         if (!threats.isEmpty()) {
             content.add(threats.section(words));
@@ -68,6 +70,21 @@ public final class ProofReport {
         }
         content.add(effort());
         return Page.of(words.of("proof-report.title"), brief, "report", content, words);
+    }
+
+    private void addResiduals(List<Markup> content) {
+        if (!proof.residuals().isEmpty()) {
+            Element section = section(
+                    Mark.CAUTION,
+                    "residuals",
+                    "proof-report.residuals",
+                    proof.residuals().size());
+            Element list = Element.of("ul");
+            for (Residual residual : proof.residuals()) {
+                list = list.add(Element.of("li", words.of(residual.what())));
+            }
+            content.add(section.add(list));
+        }
     }
 
     private List<ClaimResult> listResults(Class<? extends Verdict> verdict) {

@@ -78,6 +78,8 @@ public final class ResultJson {
         proof.results().forEach(c -> claims.add(claim(c)));
         ArrayNode threats = root.putArray("threats");
         proof.threats().forEach(t -> threats.add(threat(t)));
+        ArrayNode residuals = root.putArray("residuals");
+        proof.residuals().forEach(r -> residuals.addObject().put("id", r.id()).put("what", words.text(r.what())));
         root.putObject("effort")
                 .put("situations", proof.effort().situations())
                 .put("solves", proof.effort().solves())

@@ -8,6 +8,7 @@ import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.claim.Claim;
 import org.loomproof.workshop.prover.claim.Claimed;
 import org.loomproof.workshop.prover.claim.Fitting;
+import org.loomproof.workshop.prover.claim.IgnitionTapFused;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Explorer;
 import org.loomproof.workshop.prover.explore.Vehicle;
@@ -32,7 +33,9 @@ public final class Prover {
     public static Proof prove(Brief brief, Plan plan) {
         Fitting fitting = fitting(brief, plan);
         Proof proof = proof(fitting, Explorer.ofWholeRanges(fitting.brief(), plan, fitting.stock(), fitting.fitted()));
-        return fitting.lifeOnHold().isPresent() ? proof : proof.with(Threats.of(fitting));
+        return fitting.lifeOnHold().isPresent()
+                ? proof
+                : proof.with(Threats.of(fitting), IgnitionTapFused.residuals(fitting));
     }
 
     /** The claims that do not hold already with every figure at its typical value: the short answer, which proves nothing. */

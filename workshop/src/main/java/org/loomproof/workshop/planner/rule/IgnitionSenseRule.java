@@ -18,8 +18,8 @@ import org.loomproof.workshop.trade.wire.Conductors;
 import org.loomproof.workshop.words.Phrase;
 
 /**
- * The controller must know when the key is on: its lead reads the ignition that stays alive while the starter turns. A lead
- * thinner than the factory fuse allows goes through a small fuse near the take-off.
+ * The controller must know when the key is on: its lead reads the ignition that stays alive while the starter turns, through a
+ * small fuse near the take-off, so that a short of it takes the ignition away from nobody.
  */
 public final class IgnitionSenseRule implements Rule {
 
@@ -52,16 +52,12 @@ public final class IgnitionSenseRule implements Rule {
     }
 
     private static List<Option> read(Job job, Lead lead, Circuit ignition, List<Phrase> passedOver) {
-        boolean fused = needsFuse(lead, ignition);
-        Source source =
-                fused ? new Source.Fused(job.ignitionFeed(ignition)) : new Source.Wire(ignition, job.run(ignition));
         List<Phrase> lost = new ArrayList<>(passedOver);
-        if (fused) {
-            lost.add(Phrase.of("lost.unfused", ignition.id()));
-        }
+        lost.add(Phrase.of(needsFuse(lead, ignition) ? "lost.unfused" : "lost.stops-engine", ignition.id()));
         // The key bears what a coil draws, and it says nothing while it is out: what is fed from it may be fed from
         // there alone.
-        Read read = new Read(source, Held.PULLED_LOW, Held.HIGH, true, Optional.empty());
+        Read read = new Read(
+                new Source.Fused(job.ignitionFeed(ignition)), Held.PULLED_LOW, Held.HIGH, true, Optional.empty());
         InputWords words = new InputWords(job, lead, List.of(read), Optional.of(job.ignitionFeed(ignition)));
         return words.list().stream()
                 .map(way -> join(lead, ignition, way, lost).searched(words.searched()))

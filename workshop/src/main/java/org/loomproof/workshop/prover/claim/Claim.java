@@ -18,6 +18,7 @@ public interface Claim {
                 new StartsWithControllerDead(),
                 new DoesNotStartWhenArmed(),
                 new EngineKeepsRunning(),
+                new IgnitionTapFused(),
                 new OpeningSeen(),
                 new QuietWhenClosed(),
                 new ArmedAfterLight(),

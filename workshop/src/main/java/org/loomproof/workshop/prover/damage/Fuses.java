@@ -25,9 +25,6 @@ import org.loomproof.workshop.wiring.Wired;
  */
 final class Fuses {
 
-    /** Two fuses in series are told apart when their ratings differ by this; that of IEC 60269 for gG fuses, from memory. */
-    private static final double SELECTIVE_RATIO = 1.6;
-
     private final Map<PartId, Double> ratingAmps = new LinkedHashMap<>();
     private final Set<PartId> opened = new LinkedHashSet<>();
 
@@ -74,7 +71,8 @@ final class Fuses {
         Set<PartId> opening = new LinkedHashSet<>();
         if (most >= OpeningTimes.surely()) {
             multiples.forEach((fuse, multiple) -> {
-                if (multiple >= OpeningTimes.surely() && multiple * SELECTIVE_RATIO > most) {
+                if (multiple >= OpeningTimes.surely()
+                        && multiple * org.loomproof.workshop.trade.fuse.Fuses.selectiveRatio() > most) {
                     opening.add(fuse);
                 }
             });

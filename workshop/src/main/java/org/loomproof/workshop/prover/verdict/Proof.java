@@ -9,25 +9,32 @@ import org.loomproof.workshop.words.Phrase;
  *
  * @param results claim by claim, in a fixed order
  * @param threats what a thief may try, and what comes of it
+ * @param residuals what is left although every claim holds
  * @param effort what was looked at
  * @param bounds every limit that was put on the search, in words; empty when none
  */
-public record Proof(List<ClaimResult> results, List<ThreatResult> threats, Effort effort, List<Phrase> bounds) {
+public record Proof(
+        List<ClaimResult> results,
+        List<ThreatResult> threats,
+        List<Residual> residuals,
+        Effort effort,
+        List<Phrase> bounds) {
 
     public Proof {
         results = List.copyOf(results);
         threats = List.copyOf(threats);
+        residuals = List.copyOf(residuals);
         bounds = List.copyOf(bounds);
     }
 
-    /** A proof in which no thief tried anything. */
+    /** A proof of claims alone. */
     public Proof(List<ClaimResult> results, Effort effort, List<Phrase> bounds) {
-        this(results, List.of(), effort, bounds);
+        this(results, List.of(), List.of(), effort, bounds);
     }
 
-    /** The same proof with what a thief may try. */
-    public Proof with(List<ThreatResult> tried) {
-        return new Proof(results, tried, effort, bounds);
+    /** The same proof with what a thief may try, and what is left. */
+    public Proof with(List<ThreatResult> tried, List<Residual> left) {
+        return new Proof(results, tried, left, effort, bounds);
     }
 
     /** The same proof, of a plan whose search had limits of its own. */
@@ -35,6 +42,7 @@ public record Proof(List<ClaimResult> results, List<ThreatResult> threats, Effor
         return new Proof(
                 results,
                 threats,
+                residuals,
                 effort,
                 Stream.concat(bounds.stream(), more.stream()).toList());
     }

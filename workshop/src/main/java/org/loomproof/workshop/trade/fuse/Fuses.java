@@ -86,6 +86,11 @@ public final class Fuses {
         return new Metres(rule("take-off-length"));
     }
 
+    /** The ratio of ratings at which two fuses in series are told apart at the least. */
+    public static double selectiveRatio() {
+        return rule("selective-ratio");
+    }
+
     private static double rule(String name) {
         return RULES.findRow("rule", name)
                 .orElseThrow(() -> new IllegalStateException("rules.csv has no " + name))

@@ -5,16 +5,20 @@ import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.prover.verdict.ThreatResult;
 import org.loomproof.workshop.words.Messages;
 
-/** What a thief may try, one entry each: what comes of it, what is done, and the steps that show it. */
-final class ThreatTable {
+/** What is reported beside the claims: what is left although they hold, and what a thief may try, one entry each: what comes of it, what is done, and the steps that show it. */
+final class BesideTable {
 
     private final Messages messages;
 
-    ThreatTable(Messages messages) {
+    BesideTable(Messages messages) {
         this.messages = messages;
     }
 
     void add(Lines lines, Proof proof) {
+        if (!proof.residuals().isEmpty()) {
+            lines.gap().wrap(messages.text("report.residuals"), "  ");
+            proof.residuals().forEach(left -> lines.wrap("  " + messages.text(left.what()), "    "));
+        }
         if (proof.threats().isEmpty()) {
             return;
         }
