@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.Measurement;
-import org.loomproof.workshop.prover.claim.IgnitionTap.Factory;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
@@ -86,11 +85,11 @@ public final class IgnitionTapFused implements Claim {
     }
 
     private static Verdict selective(Fitting fitting, IgnitionTap tap, AddedPart.Fuse fuse) {
-        Optional<List<Factory>> before = tap.factoryFuses(fitting, fuse);
+        Optional<List<IgnitionTap.Factory>> before = tap.factoryFuses(fitting, fuse);
         if (before.isEmpty()) {
             return new Verdict.Open(Phrase.of("outcome.lost"), List.of());
         }
-        Optional<Factory> least = before.get().stream()
+        Optional<IgnitionTap.Factory> least = before.get().stream()
                 .min(Comparator.comparingDouble(each -> each.rating().low().value()));
         return least.map(factory -> selective(fitting, tap, fuse, factory))
                 .orElseGet(() -> new Verdict.Holds(alone(tap), KEY_ON));
@@ -106,7 +105,8 @@ public final class IgnitionTapFused implements Claim {
                 Phrase.of("margin.fuse-within", most()));
     }
 
-    private static Verdict selective(Fitting fitting, IgnitionTap tap, AddedPart.Fuse fuse, Factory factory) {
+    private static Verdict selective(
+            Fitting fitting, IgnitionTap tap, AddedPart.Fuse fuse, IgnitionTap.Factory factory) {
         double own = fuse.rating().value();
         if (factory.rating().typical().value() < own) {
             return broken(
@@ -124,7 +124,7 @@ public final class IgnitionTapFused implements Claim {
         return new Measurement("rating-of " + name, Phrase.of("measure.fuse-curve", words));
     }
 
-    private static Margin margin(AddedPart.Fuse fuse, Factory factory, double ratio) {
+    private static Margin margin(AddedPart.Fuse fuse, IgnitionTap.Factory factory, double ratio) {
         return new Margin(
                 ratio - Selectivity.leastRatio(),
                 "×",
