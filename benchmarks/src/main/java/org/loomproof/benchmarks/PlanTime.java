@@ -71,6 +71,7 @@ public class PlanTime {
                 kit.name(),
                 kit.leastSupply(),
                 kit.mostSupply(),
+                kit.survives(),
                 kit.standby(),
                 all,
                 kit.options(),

@@ -94,6 +94,7 @@ record HostileJob(String nasty) {
                 nasty,
                 tame.leastSupply(),
                 tame.mostSupply(),
+                tame.survives(),
                 tame.standby(),
                 leads,
                 tame.options().stream()

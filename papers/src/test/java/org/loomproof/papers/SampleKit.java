@@ -19,6 +19,7 @@ import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.kit.OutputBehaviour;
 import org.loomproof.workshop.brief.kit.OutputTiming;
 import org.loomproof.workshop.brief.kit.Port;
+import org.loomproof.workshop.brief.kit.Survival;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Seconds;
@@ -45,6 +46,7 @@ final class SampleKit {
                 "Dormouse 3",
                 exactly(new Volts(8)),
                 exactly(new Volts(16)),
+                Survival.UNSAID,
                 exactly(new Amps(0.012)),
                 leads(),
                 List.of(

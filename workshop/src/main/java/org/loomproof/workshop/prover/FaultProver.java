@@ -95,6 +95,7 @@ public final class FaultProver {
 
     private static List<Case> cases(Fitting fitting) {
         return Claim.all().stream()
+                .filter(Claim::isWalked)
                 .flatMap(claim -> claim.in(fitting).stream())
                 .filter(Claimed.ToShow.class::isInstance)
                 .map(claimed -> ((Claimed.ToShow) claimed).toShow())

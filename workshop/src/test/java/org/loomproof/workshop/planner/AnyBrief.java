@@ -22,6 +22,7 @@ import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.kit.OutputBehaviour;
 import org.loomproof.workshop.brief.kit.OutputTiming;
 import org.loomproof.workshop.brief.kit.Port;
+import org.loomproof.workshop.brief.kit.Survival;
 import org.loomproof.workshop.brief.order.Order;
 import org.loomproof.workshop.brief.order.ShopChoices;
 import org.loomproof.workshop.brief.order.Wish;
@@ -289,6 +290,7 @@ public final class AnyBrief {
                 "any kit",
                 Figured.volts(8),
                 Figured.volts(16),
+                Survival.UNSAID,
                 Figured.amps(between(0.001, 0.05)),
                 leads,
                 options(leads),

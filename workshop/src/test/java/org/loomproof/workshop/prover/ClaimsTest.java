@@ -259,6 +259,7 @@ class ClaimsTest {
                     kit.name(),
                     kit.leastSupply(),
                     kit.mostSupply(),
+                    kit.survives(),
                     kit.standby(),
                     kit.leads(),
                     kit.options(),

@@ -176,6 +176,7 @@ class PublishedSneakCircuitsTest {
                 plain.name(),
                 plain.leastSupply(),
                 plain.mostSupply(),
+                plain.survives(),
                 Figure.exactly(new Amps(0.3), Figured.STATED),
                 plain.leads(),
                 plain.options(),

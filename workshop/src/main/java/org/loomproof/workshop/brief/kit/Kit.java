@@ -14,6 +14,7 @@ import org.loomproof.workshop.quantity.Volts;
  * @param name what its box says
  * @param leastSupply the controller is without supply under this
  * @param mostSupply the most it bears
+ * @param survives what its controller bears beyond that for a short while
  * @param standby what the controller draws when armed and idle
  * @param leads all of them, plug by plug
  * @param options what can be set
@@ -24,6 +25,7 @@ public record Kit(
         String name,
         Figure<Volts> leastSupply,
         Figure<Volts> mostSupply,
+        Survival survives,
         Figure<Amps> standby,
         List<Lead> leads,
         List<KitOption> options,
@@ -47,7 +49,7 @@ public record Kit(
         List<Lead> asSet = leads.stream()
                 .map(lead -> lead.withPort(ports.getOrDefault(lead.id(), lead.port())))
                 .toList();
-        return new Kit(name, leastSupply, mostSupply, standby, asSet, options, extras, behaviour);
+        return new Kit(name, leastSupply, mostSupply, survives, standby, asSet, options, extras, behaviour);
     }
 
     /** How every option stands when some are chosen: those, and the others as they come. */

@@ -11,6 +11,7 @@ import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.brief.kit.KitOption;
 import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.kit.Survival;
 import org.loomproof.workshop.brief.text.Cursor;
 import org.loomproof.workshop.brief.text.FigureReader;
 import org.loomproof.workshop.brief.text.MappingCursor;
@@ -53,6 +54,7 @@ final class KitReader {
         }
         Figure<Volts> supply = said.flatMap(this::supplyRange).orElse(STAND_IN);
         Figure<Amps> standby = figures.orUsual(facts, "standby", Unit.AMPS, "kit.standby");
+        Survival survives = survival(facts.mappingOrEmpty("survives"));
         facts.close();
         List<Extra> extras = extras();
         List<Lead> leads = new ArrayList<>();
@@ -71,11 +73,21 @@ final class KitReader {
                 name,
                 Figure.exactly(supply.low(), supply.basis()),
                 Figure.exactly(supply.high(), supply.basis()),
+                survives,
                 standby,
                 leads,
                 options,
                 extras,
                 behaviour);
+    }
+
+    private Survival survival(MappingCursor said) {
+        Survival survival = new Survival(
+                figures.find(said, "cranking", Unit.VOLTS),
+                figures.find(said, "load-dump", Unit.VOLTS),
+                figures.find(said, "reversed", Unit.VOLTS));
+        said.close();
+        return survival;
     }
 
     private Optional<Figure<Volts>> supplyRange(Cursor at) {

@@ -11,6 +11,11 @@ public interface Claim {
     /** What it comes to in this job: one case a load, an opening, a lead or a part, in the order of sheet, kit and plan. */
     List<Claimed> in(Fitting fitting);
 
+    /** Whether any of it is to be shown in every situation, so that a damaged vehicle may break it; else figures decide it. */
+    default boolean isWalked() {
+        return true;
+    }
+
     /** All claims, in the order in which they are reported. */
     static List<Claim> all() {
         return List.of(
@@ -29,6 +34,7 @@ public interface Claim {
                 new CoilKick(),
                 new PulseLongEnough(),
                 new OutlastsParking(),
+                new OutlivesSupply(),
                 new WithinRuleSet());
     }
 }

@@ -33,6 +33,11 @@ public final class IgnitionTapFused implements Claim {
     }
 
     @Override
+    public boolean isWalked() {
+        return false;
+    }
+
+    @Override
     public List<Claimed> in(Fitting fitting) {
         List<Claimed> all = new ArrayList<>();
         for (IgnitionTap tap : IgnitionTap.list(fitting)) {

@@ -47,6 +47,11 @@ final class OutlastsParking implements Claim {
     private record Added(ControllerState state, double amps) {}
 
     @Override
+    public boolean isWalked() {
+        return false;
+    }
+
+    @Override
     public List<Claimed> in(Fitting fitting) {
         String id = name() + " battery";
         int wanted = fitting.brief().order().longestUnusedDays();

@@ -37,6 +37,11 @@ final class PulseLongEnough implements Claim {
     }
 
     @Override
+    public boolean isWalked() {
+        return false;
+    }
+
+    @Override
     public List<Claimed> in(Fitting fitting) {
         List<Claimed> all = new ArrayList<>();
         for (Hookup.Connect connect : fitting.connected()) {

@@ -59,6 +59,11 @@ final class WithinRuleSet implements Claim {
     }
 
     @Override
+    public boolean isWalked() {
+        return false;
+    }
+
+    @Override
     public List<Claimed> in(Fitting fitting) {
         return switch (fitting.brief().order().ruleSet()) {
             case UN_R116 -> inR116(fitting);

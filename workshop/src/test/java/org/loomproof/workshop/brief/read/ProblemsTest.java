@@ -54,6 +54,8 @@ class ProblemsTest {
             delimiter = '|',
             value = {
                 "kit 1 | order 1 | 1:9 format: this is not a file of the expected format; found \"loomproof order 1\"; wanted the line \"format: loomproof kit 1\"; the line says what the file is and by which edition of the format it was written",
+                "standby: 12 mA} | standby: 12 mA, survives: {craking: 6 V}} | 2:71 kit.survives.craking: there is no such key here; found \"craking\"; wanted one of: cranking, load-dump, reversed; did you mean cranking?",
+                "standby: 12 mA} | standby: 12 mA, survives: {reversed: 3 ohm}} | 2:81 kit.survives.reversed: the unit is missing or does not fit; found \"3 ohm\"; wanted a number with its unit, such as 12 V; \"ohm\" is no unit of it",
                 "8..16 V | 12 V | 2:35 kit.supply: the entry has the wrong shape; found \"12 V\"; wanted the least and the most supply, such as 8..16 V",
                 "extra: indicator | extra: indicateur | 23:88 leads[P2-1].port.extra: nothing has this name; found \"indicateur\"; wanted one of: indicator, siren; did you mean indicator?",
                 "lead: P1-4 | lead: P1-3 | 34:14 behaviour.outputs[0].lead: two statements contradict each other; found \"P1-3\"; wanted a lead whose port is low-side or high-side, or goes to an extra",

@@ -158,6 +158,7 @@ class RuleSetRuleTest {
                 kit.name(),
                 kit.leastSupply(),
                 kit.mostSupply(),
+                kit.survives(),
                 kit.standby(),
                 kit.leads(),
                 kit.options(),

@@ -36,6 +36,7 @@ class ConditionTest {
                 simple.name(),
                 simple.leastSupply(),
                 simple.mostSupply(),
+                simple.survives(),
                 simple.standby(),
                 simple.leads(),
                 simple.options(),
