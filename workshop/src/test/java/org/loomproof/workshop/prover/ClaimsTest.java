@@ -72,21 +72,7 @@ class ClaimsTest {
         /** Fail-secure: the relay must be pulled in for the engine to start, so a dead controller means a dead car. */
         @Test
         void breaksWhenOnlyALivingControllerLetsTheEngineStart() {
-            Kit kit = AKit.named("fail-secure kit")
-                    .supply("supply")
-                    .ground("ground")
-                    .triggerLow("trigger", LeadRole.DOOR_INPUT)
-                    .lowSide(
-                            "interrupt",
-                            LeadRole.STARTER_INTERRUPT,
-                            0.5,
-                            Set.of(ControllerState.DISARMED, ControllerState.OVERRIDE, ControllerState.ARMING))
-                    .highSide("siren", LeadRole.SIREN, 3, Set.of(ControllerState.SOUNDING))
-                    .kit();
-            Jobs.Job job = new Jobs.Job(
-                    new Brief(HANDCART.brief().sheet(), kit, HANDCART.brief().order()),
-                    Altered.rewired(HANDCART.plan(), "W11", "K1 87", "circuit starter after"));
-            Proven proven = proven(job);
+            Proven proven = proven(Jobs.failSecure());
             proven.holds("starts-when-disarmed starter-solenoid");
             proven.holds("does-not-start-when-armed starter-solenoid");
             assertThat(proven.steps("starts-with-controller-dead starter-solenoid"))

@@ -4,15 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.loomproof.workshop.brief.Brief;
-import org.loomproof.workshop.brief.kit.ControllerState;
-import org.loomproof.workshop.brief.kit.Kit;
-import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.order.Wish;
-import org.loomproof.workshop.fixture.AKit;
 import org.loomproof.workshop.fixture.APlan;
 import org.loomproof.workshop.fixture.Altered;
 import org.loomproof.workshop.fixture.AnOrder;
@@ -84,21 +79,7 @@ class ThreatsTest {
     /** With the make contact in the wire a dead controller means a dead car: then pulling helps nobody. */
     @Test
     void aContactThatRestsOpenYieldsOnlyToABridge() {
-        Kit kit = AKit.named("fail-secure kit")
-                .supply("supply")
-                .ground("ground")
-                .triggerLow("trigger", LeadRole.DOOR_INPUT)
-                .lowSide(
-                        "interrupt",
-                        LeadRole.STARTER_INTERRUPT,
-                        0.5,
-                        Set.of(ControllerState.DISARMED, ControllerState.OVERRIDE, ControllerState.ARMING))
-                .highSide("siren", LeadRole.SIREN, 3, Set.of(ControllerState.SOUNDING))
-                .kit();
-        Jobs.Job secure = new Jobs.Job(
-                new Brief(HANDCART.brief().sheet(), kit, HANDCART.brief().order()),
-                Altered.rewired(HANDCART.plan(), "W11", "K1 87", "circuit starter after"));
-        assertThat(outcomes(secure))
+        assertThat(outcomes(Jobs.failSecure()))
                 .containsEntry("controller-unplugged", "does-not-start")
                 .containsEntry("fuse-pulled F1", "does-not-start")
                 .containsEntry("ground-opened", "does-not-start")

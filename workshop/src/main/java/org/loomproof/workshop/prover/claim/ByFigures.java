@@ -2,10 +2,12 @@ package org.loomproof.workshop.prover.claim;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Moment;
+import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.prover.state.StepsTo;
 import org.loomproof.workshop.prover.verdict.Assumption;
@@ -87,6 +89,16 @@ record ByFigures(String id, Phrase statement, List<Used> figures, boolean planDe
     /** Everything at rest, a charged battery, the controller in that state. */
     static Situation atRest(ControllerState state, Moment moment) {
         return new Situation(new TreeMap<>(), SupplyPoint.REST, state, ControllerFeed.WHOLE, moment);
+    }
+
+    /** Everything at rest but the key, the controller disarmed. */
+    static Situation withKey(String position, SupplyPoint supply) {
+        return new Situation(
+                new TreeMap<>(Map.of(Operable.KEY, position)),
+                supply,
+                ControllerState.DISARMED,
+                ControllerFeed.WHOLE,
+                Moment.SETTLED);
     }
 
     /** The steps to there, and one more. */

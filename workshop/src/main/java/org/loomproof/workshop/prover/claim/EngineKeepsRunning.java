@@ -6,9 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import org.loomproof.workshop.brief.kit.ControllerState;
-import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.brief.sheet.OperableId;
@@ -51,12 +49,7 @@ final class EngineKeepsRunning implements Claim {
 
     /** The loads of the stock vehicle that work while everything but the key is at rest. */
     private static Set<ElementId> working(Fitting fitting, String key) {
-        Situation situation = new Situation(
-                new TreeMap<>(Map.of(Operable.KEY, key)),
-                SupplyPoint.REST,
-                ControllerState.DISARMED,
-                ControllerFeed.WHOLE,
-                Moment.SETTLED);
+        Situation situation = ByFigures.withKey(key, SupplyPoint.REST);
         Set<ElementId> working = new LinkedHashSet<>();
         new Workbench()
                 .settled(fitting.stock().wired(), fitting.stock().settings().of(situation))

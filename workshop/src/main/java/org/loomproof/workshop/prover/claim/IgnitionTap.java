@@ -2,10 +2,8 @@ package org.loomproof.workshop.prover.claim;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.loomproof.network.part.Fuse;
 import org.loomproof.network.part.Node;
 import org.loomproof.network.part.Part;
@@ -13,8 +11,6 @@ import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.Resistor;
 import org.loomproof.network.solve.OperatingPoint;
 import org.loomproof.workshop.brief.Figure;
-import org.loomproof.workshop.brief.kit.ControllerState;
-import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.brief.sheet.PathStep;
@@ -25,8 +21,6 @@ import org.loomproof.workshop.prover.explore.Vehicle;
 import org.loomproof.workshop.prover.explore.Workbench;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
-import org.loomproof.workshop.wiring.ControllerFeed;
-import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.wiring.VehicleWiring;
 import org.loomproof.workshop.words.Phrase;
 
@@ -82,18 +76,9 @@ record IgnitionTap(AddedWire wire, CircuitId circuit, End other) {
                         .isPresent();
     }
 
-    /** Everything at rest but the key. */
-    static Situation at(String key) {
-        return new Situation(
-                new TreeMap<>(Map.of(Operable.KEY, key)),
-                SupplyPoint.REST,
-                ControllerState.DISARMED,
-                ControllerFeed.WHOLE,
-                Moment.SETTLED);
-    }
-
     private static Optional<OperatingPoint> settled(Vehicle vehicle, String key) {
-        return new Workbench().settled(vehicle.wired(), vehicle.settings().of(at(key)));
+        return new Workbench()
+                .settled(vehicle.wired(), vehicle.settings().of(ByFigures.withKey(key, SupplyPoint.REST)));
     }
 
     /** The fuse to which the wire leads and nothing else; empty where it leads to something else. */

@@ -16,6 +16,7 @@ import org.loomproof.workshop.prover.verdict.Witness;
 import org.loomproof.workshop.quantity.Figures;
 import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.trade.fuse.Fuses;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.words.Phrase;
 
@@ -25,7 +26,7 @@ import org.loomproof.workshop.words.Phrase;
  */
 public final class IgnitionTapFused implements Claim {
 
-    private static final Situation KEY_ON = IgnitionTap.at(Operable.KEY_POSITIONS.get(2));
+    private static final Situation KEY_ON = ByFigures.withKey(Operable.KEY_POSITIONS.get(2), SupplyPoint.REST);
 
     @Override
     public String name() {

@@ -2,18 +2,14 @@ package org.loomproof.workshop.prover.claim;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.loomproof.network.time.TimeOutcome;
 import org.loomproof.network.time.TimeSolver;
 import org.loomproof.network.time.Timeline;
 import org.loomproof.network.time.Trace;
 import org.loomproof.network.time.Waveform;
 import org.loomproof.workshop.brief.Figure;
-import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Kit;
-import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.prover.explore.Vehicle;
@@ -22,7 +18,6 @@ import org.loomproof.workshop.prover.verdict.Observation;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.trade.supply.SupplyProfile;
-import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.ControllerParts;
 import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.words.Phrase;
@@ -69,19 +64,10 @@ final class OutlivesSupply implements Claim {
         }
     }
 
-    private static Situation at(String key, SupplyPoint supply) {
-        return new Situation(
-                new TreeMap<>(Map.of(Operable.KEY, key)),
-                supply,
-                ControllerState.DISARMED,
-                ControllerFeed.WHOLE,
-                Moment.SETTLED);
-    }
-
     private static Claimed cranking(Fitting fitting, Optional<Figure<Volts>> bears) {
         Event event = new Event(
                 "cranking",
-                at(Operable.KEY_POSITIONS.getLast(), SupplyPoint.CRANKING),
+                ByFigures.withKey(Operable.KEY_POSITIONS.getLast(), SupplyPoint.CRANKING),
                 fitting.brief().kit().survives().cranking().isPresent());
         Optional<Trace> trace = trace(fitting.fitted(), event.at(), SupplyProfile.STARTING);
         return decided(
@@ -97,7 +83,7 @@ final class OutlivesSupply implements Claim {
     private static Claimed loadDump(Fitting fitting, Optional<Figure<Volts>> bears) {
         Event event = new Event(
                 "load-dump",
-                at(Operable.KEY_POSITIONS.get(2), SupplyPoint.CHARGING),
+                ByFigures.withKey(Operable.KEY_POSITIONS.get(2), SupplyPoint.CHARGING),
                 fitting.brief().kit().survives().loadDump().isPresent());
         Optional<Trace> trace = trace(fitting.fitted(), event.at(), SupplyProfile.LOAD_DUMP);
         return decided(
@@ -113,7 +99,8 @@ final class OutlivesSupply implements Claim {
     /** No run is needed: what the posts give reaches the controller through wire and fuse alone. */
     private static Claimed reversed(Fitting fitting) {
         Optional<Figure<Volts>> said = fitting.brief().kit().survives().reversed();
-        Event event = new Event("reversed", at(Operable.KEY_POSITIONS.getFirst(), SupplyPoint.REST), said.isPresent());
+        Event event = new Event(
+                "reversed", ByFigures.withKey(Operable.KEY_POSITIONS.getFirst(), SupplyPoint.REST), said.isPresent());
         return decided(fitting, event, said, Optional.of(SupplyProfile.reversed()), true);
     }
 

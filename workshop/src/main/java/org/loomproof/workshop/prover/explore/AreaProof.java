@@ -2,18 +2,14 @@ package org.loomproof.workshop.prover.explore;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.prover.explore.Finding.Found;
 import org.loomproof.workshop.prover.explore.Finding.Unsettled;
 import org.loomproof.workshop.prover.explore.Sensitivity.Effect;
-import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.prover.state.StepsTo;
 import org.loomproof.workshop.prover.verdict.Assumption;
@@ -21,7 +17,6 @@ import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.prover.verdict.Witness;
-import org.loomproof.workshop.wiring.ControllerParts;
 import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.words.Phrase;
@@ -44,21 +39,8 @@ final class AreaProof {
         this.area = area;
         this.cases = List.copyOf(cases);
         this.stepsTo = new StepsTo(job.brief().sheet(), job.brief().kit());
-        this.space = space();
+        this.space = Sweep.space(job.brief(), job.stock(), job.fitted(), area, cases);
         this.typical = sweep(job.stock().restrictedTo(area), job.fitted().restrictedTo(area), cases);
-    }
-
-    private Space space() {
-        Set<OperableId> askedAbout = new LinkedHashSet<>();
-        cases.forEach(each -> askedAbout.addAll(each.asksAbout()));
-        ControllerParts controller = job.fitted().wired().controller().orElseThrow();
-        return Space.of(
-                job.brief().sheet(),
-                Condition.list(job.brief().kit(), !controller.feedFuses().isEmpty(), controller.fuseOutIsUnplugged()),
-                area.parts(),
-                Stream.concat(job.stock().wired().switches().stream(), job.fitted().wired().switches().stream())
-                        .toList(),
-                askedAbout);
     }
 
     private Sweep sweep(Vehicle stock, Vehicle fitted, List<Case> asked) {
@@ -158,7 +140,7 @@ final class AreaProof {
         Found worst = finding.worst().orElseThrow();
         Found soonest = finding.soonestBroken().orElseThrow();
         Margin margin = each.margin(typical.at(worst.key()).deciding(each));
-        Situation situation = situation(typical, c, soonest.key());
+        Situation situation = typical.situation(c, soonest.key());
         return new Verdict.Broken(
                 margin,
                 new Witness(
@@ -171,7 +153,7 @@ final class AreaProof {
         return switch (trouble.trouble()) {
             case Answers.Chatters chatters
             when !trouble.inStock() -> {
-                Situation situation = situation(typical, c, trouble.key());
+                Situation situation = typical.situation(c, trouble.key());
                 Margin margin = new Margin(-1, "", chatters.words(), Phrase.of("margin.contacts-rest"));
                 yield new Verdict.Broken(margin, new Witness(stepsTo.list(situation), situation, List.of()));
             }
@@ -186,17 +168,7 @@ final class AreaProof {
         Found worst = sweep.findings().get(inSweep).worst().orElseThrow();
         Case each = cases.get(c);
         return new Verdict.Holds(
-                each.margin(sweep.at(worst.key()).deciding(each)), situation(sweep, inSweep, worst.key()));
-    }
-
-    private Situation situation(Sweep sweep, int inSweep, Key key) {
-        Condition.Doing doing = sweep.doing(inSweep, key);
-        return new Situation(
-                space.positions().get(key.positions()),
-                space.supplies().get(key.supply()),
-                doing.state(),
-                doing.feed(),
-                doing.moment());
+                each.margin(sweep.at(worst.key()).deciding(each)), sweep.situation(inSweep, worst.key()));
     }
 
     private Verdict atCorner(Sweep sweep, int inSweep, int c, Sensitivity sensitivity) {

@@ -1,18 +1,12 @@
 package org.loomproof.workshop.prover.explore;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.Brief;
-import org.loomproof.workshop.brief.sheet.OperableId;
-import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.prover.state.StepsTo;
-import org.loomproof.workshop.wiring.ControllerParts;
 import org.loomproof.workshop.wiring.Situation;
 
 /**
@@ -28,7 +22,7 @@ public record Nearby(Optional<Situation> soonestBroken, boolean isDecided) {
     public static List<Nearby> look(Brief brief, Vehicle stock, Vehicle fitted, List<Case> cases) {
         PartId about = cases.getFirst().about();
         Area area = at(about, Area.list(stock.wired(), fitted.wired()));
-        Space space = space(brief, stock, fitted, at(about, Area.blocks(stock.wired(), fitted.wired())), cases);
+        Space space = Sweep.space(brief, stock, fitted, at(about, Area.blocks(stock.wired(), fitted.wired())), cases);
         Sweep sweep = new Sweep(
                         brief.sheet(),
                         space,
@@ -47,18 +41,8 @@ public record Nearby(Optional<Situation> soonestBroken, boolean isDecided) {
     private static Nearby look(Space space, Sweep sweep, int c) {
         Finding finding = sweep.findings().get(c);
         return new Nearby(
-                finding.soonestBroken().map(found -> situation(space, sweep, c, found.key())),
+                finding.soonestBroken().map(found -> sweep.situation(c, found.key())),
                 finding.unsettled().isEmpty() && space.leftAtRest().isEmpty());
-    }
-
-    private static Situation situation(Space space, Sweep sweep, int c, Key key) {
-        Condition.Doing doing = sweep.doing(c, key);
-        return new Situation(
-                space.positions().get(key.positions()),
-                space.supplies().get(key.supply()),
-                doing.state(),
-                doing.feed(),
-                doing.moment());
     }
 
     private static Area at(PartId about, List<Area> areas) {
@@ -66,18 +50,5 @@ public record Nearby(Optional<Situation> soonestBroken, boolean isDecided) {
                 .filter(area -> area.parts().contains(about))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no such part: " + about));
-    }
-
-    private static Space space(Brief brief, Vehicle stock, Vehicle fitted, Area block, List<Case> cases) {
-        Set<OperableId> askedAbout = new LinkedHashSet<>();
-        cases.forEach(each -> askedAbout.addAll(each.asksAbout()));
-        ControllerParts controller = fitted.wired().controller().orElseThrow();
-        return Space.of(
-                brief.sheet(),
-                Condition.list(brief.kit(), !controller.feedFuses().isEmpty(), controller.fuseOutIsUnplugged()),
-                block.parts(),
-                Stream.concat(stock.wired().switches().stream(), fitted.wired().switches().stream())
-                        .toList(),
-                askedAbout);
     }
 }

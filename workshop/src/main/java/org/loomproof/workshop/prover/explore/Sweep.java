@@ -1,15 +1,22 @@
 package org.loomproof.workshop.prover.explore;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.loomproof.network.netlist.Setting;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.prover.explore.Finding.Found;
 import org.loomproof.workshop.prover.explore.Finding.Unsettled;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.prover.state.StepsTo;
+import org.loomproof.workshop.wiring.ControllerParts;
+import org.loomproof.workshop.wiring.Situation;
 
 /**
  * One walk through a space: both vehicles solved in every situation that some case concerns, each case asked there.
@@ -39,6 +46,31 @@ final class Sweep {
         this.concern = new Concern(space, stepsTo, this.cases);
         this.stockTable = StockTable.of(space, stock, sheet);
         this.solves = stockTable.solves();
+    }
+
+    /** What can matter to cases in an area, and under which conditions of the controller. */
+    static Space space(Brief brief, Vehicle stock, Vehicle fitted, Area area, List<Case> cases) {
+        Set<OperableId> askedAbout = new LinkedHashSet<>();
+        cases.forEach(each -> askedAbout.addAll(each.asksAbout()));
+        ControllerParts controller = fitted.wired().controller().orElseThrow();
+        return Space.of(
+                brief.sheet(),
+                Condition.list(brief.kit(), !controller.feedFuses().isEmpty(), controller.fuseOutIsUnplugged()),
+                area.parts(),
+                Stream.concat(stock.wired().switches().stream(), fitted.wired().switches().stream())
+                        .toList(),
+                askedAbout);
+    }
+
+    /** The place in the words of a case. */
+    Situation situation(int caseIndex, Key key) {
+        Condition.Doing doing = doing(caseIndex, key);
+        return new Situation(
+                space.positions().get(key.positions()),
+                space.supplies().get(key.supply()),
+                doing.state(),
+                doing.feed(),
+                doing.moment());
     }
 
     /** Walks the whole space. */
