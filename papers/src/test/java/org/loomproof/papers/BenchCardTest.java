@@ -141,6 +141,7 @@ class BenchCardTest {
                 kit.name(),
                 kit.leastSupply(),
                 kit.mostSupply(),
+                kit.survives(),
                 kit.standby(),
                 leads,
                 kit.options(),
