@@ -158,11 +158,8 @@ public final class Details {
         double column = cell.width() / Cell.columns(cell.width());
         for (int i = 0; i < cell.lines().size(); i++) {
             int row = i % cell.linesAColumn();
-            s.letter(
-                    x + column * (i / cell.linesAColumn()),
-                    below + LINE * row,
-                    cell.lines().get(i),
-                    Ink.Anchor.START);
+            int across = i / cell.linesAColumn();
+            s.letter(x + column * across, below + LINE * row, cell.lines().get(i), Ink.Anchor.START);
         }
         List<PlacedDrawing.Route> routes = new ArrayList<>(sheet.routes());
         routes.addAll(placed.routes());
