@@ -3,6 +3,7 @@ package org.loomproof.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import org.loomproof.workshop.words.MessageBundle;
 import org.loomproof.workshop.words.Messages;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -38,7 +39,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new IdentifyCommand(messages))
                 .addSubcommand(new ShockCommand(messages))
                 .addSubcommand(new HelpCommand())
-                .setResourceBundle(new CommandWords(messages))
+                .setResourceBundle(new MessageBundle(messages))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(out)
                 .setErr(err)

@@ -13,6 +13,8 @@ public enum CardKind {
     SHEET,
     /** One security system, for all jobs. */
     KIT,
+    /** The shop's price list; there is one. */
+    PRICES,
     /** Somebody who works with the book. */
     PERSON,
     /** What stayed of a job after its customer was erased. */
@@ -23,7 +25,7 @@ public enum CardKind {
         return switch (this) {
             case CUSTOMER -> List.of("name", "phone");
             case JOB -> List.of("plate", "make", "model", "year", "title", "verdict");
-            case SHEET, KIT -> List.of("title");
+            case SHEET, KIT, PRICES -> List.of("title");
             case PERSON -> List.of("name", "sign-in", "role", "active");
             case REMAINS -> List.of("make", "model", "year");
         };
@@ -34,7 +36,7 @@ public enum CardKind {
         return switch (this) {
             case CUSTOMER -> List.of("name", "phone", "email");
             case JOB -> List.of("plate", "number", "make", "model", "title");
-            case SHEET, KIT -> List.of("title");
+            case SHEET, KIT, PRICES -> List.of("title");
             case PERSON -> List.of("sign-in");
             case REMAINS -> List.of();
         };

@@ -24,6 +24,11 @@ public enum Refusal {
 
     /** The sentence about a place. */
     public Phrase at(String place) {
-        return Phrase.of("book.refused." + name().toLowerCase(Locale.ROOT).replace('_', '-'), place);
+        return Phrase.of("book.refused." + word(), place);
+    }
+
+    /** As it stands in the message files. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -32,6 +32,18 @@ public final class Weigher {
         this(Prover::prove);
     }
 
+    /**
+     * Weighs with the prover, for somebody who watches or may lose patience.
+     *
+     * @param beforeEachProof is called before each candidate is proven; what it throws ends the weighing
+     */
+    public Weigher(Runnable beforeEachProof) {
+        this((brief, plan) -> {
+            beforeEachProof.run();
+            return Prover.prove(brief, plan);
+        });
+    }
+
     Weigher(BiFunction<Brief, Plan, Proof> prover) {
         this.prover = prover;
     }

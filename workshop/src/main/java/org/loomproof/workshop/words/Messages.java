@@ -39,7 +39,8 @@ public final class Messages {
             "terminal",
             "command",
             "meter",
-            "book");
+            "book",
+            "pages");
 
     private final Locale locale;
     private final Map<String, String> patterns;

@@ -1,17 +1,16 @@
-package org.loomproof.cli;
+package org.loomproof.workshop.words;
 
 import java.util.Collections;
 import java.util.Enumeration;
 import java.util.ResourceBundle;
 import org.jspecify.annotations.Nullable;
-import org.loomproof.workshop.words.Messages;
 
 /** Our messages in the shape in which the command line wants them. */
-final class CommandWords extends ResourceBundle {
+public final class MessageBundle extends ResourceBundle {
 
     private final Messages messages;
 
-    CommandWords(Messages messages) {
+    public MessageBundle(Messages messages) {
         this.messages = messages;
     }
 

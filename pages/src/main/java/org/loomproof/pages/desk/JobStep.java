@@ -1,0 +1,66 @@
+package org.loomproof.pages.desk;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.loomproof.book.card.Card;
+
+/**
+ * The steps of a job in the order of the work. What was entered tells how far it has come; those without an entry of their own are
+ * done when somebody says so.
+ */
+public enum JobStep {
+    CHECK_IN("checked-in"),
+    ORDER("order"),
+    SHEET("sheet"),
+    KIT("kit"),
+    PLAN("verdict"),
+    BENCH("bench-done"),
+    BAY("bay-done"),
+    TEST("test-done"),
+    HAND_OVER("handed-over");
+
+    private final String entry;
+
+    JobStep(String entry) {
+        this.entry = entry;
+    }
+
+    /** The entry that a job has once the step is done. */
+    public String entry() {
+        return entry;
+    }
+
+    /** As it stands in addresses and message files. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** True when a job has done it. A plan that is not proven is a step not done. */
+    public boolean isDone(Card job) {
+        String value = job.get(entry);
+        return this == PLAN ? value.equals("proven") : !value.isBlank();
+    }
+
+    /** True when it is done by saying so: the papers of the plan lead through it. */
+    public boolean isSaid() {
+        return compareTo(PLAN) > 0;
+    }
+
+    /** The first step that is not done; nothing when all are. */
+    public static Optional<JobStep> next(Card job) {
+        return List.of(values()).stream().filter(step -> !step.isDone(job)).findFirst();
+    }
+
+    /** The stage that lists show: the step that is next. */
+    public static String stage(Card job) {
+        return next(job).map(JobStep::word).orElse("done");
+    }
+
+    /** The step a word from outside names. */
+    public static Optional<JobStep> in(String word) {
+        return List.of(values()).stream()
+                .filter(step -> step.word().equals(word))
+                .findFirst();
+    }
+}

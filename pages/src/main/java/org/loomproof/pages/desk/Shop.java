@@ -1,0 +1,84 @@
+package org.loomproof.pages.desk;
+
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
+import org.loomproof.book.Book;
+import org.loomproof.book.card.Author;
+import org.loomproof.book.key.Passphrase;
+import org.loomproof.book.key.Stretching;
+import org.loomproof.book.place.BookPlace;
+import org.loomproof.book.place.Refusal;
+import org.loomproof.book.place.Tried;
+import org.loomproof.book.store.OpenBook;
+import org.loomproof.pages.door.People;
+import org.loomproof.pages.door.Role;
+
+/** The book of this server. It starts locked, unless somebody at the machine gave a key file, and is unlocked once for everybody. */
+public final class Shop implements AutoCloseable {
+
+    private final BookPlace place;
+    private final Clock clock;
+    private final AtomicReference<@Nullable OpenBook> book = new AtomicReference<>();
+
+    public Shop(BookPlace place, Clock clock) {
+        this.place = place;
+        this.clock = clock;
+    }
+
+    /** The clock that pages and store share. */
+    public Clock clock() {
+        return clock;
+    }
+
+    /** The open book; nothing while it is locked. */
+    public Optional<OpenBook> book() {
+        return Optional.ofNullable(book.get());
+    }
+
+    /** True when there is no book at the place yet. */
+    public boolean isNew() {
+        return book.get() == null
+                && Book.open(place, Passphrase.of(""), clock) instanceof Tried.Not<OpenBook>(Refusal why)
+                && why == Refusal.NO_BOOK;
+    }
+
+    /** Unlocks the book for everybody, or says why not. */
+    public synchronized Optional<Refusal> unlock(Passphrase passphrase) {
+        return book.get() != null ? Optional.empty() : keep(Book.open(place, passphrase, clock));
+    }
+
+    /** Makes the book, with its first owner. */
+    public synchronized Optional<Refusal> make(
+            Passphrase passphrase, Stretching stretching, String owner, String signIn, String password) {
+        Optional<Refusal> refusal = keep(Book.create(place, passphrase, stretching, clock));
+        if (refusal.isEmpty()) {
+            new People(book().orElseThrow().cards()).add(Author.CONSOLE, owner, signIn, password, Role.OWNER);
+        }
+        return refusal;
+    }
+
+    private Optional<Refusal> keep(Tried<OpenBook> tried) {
+        return switch (tried) {
+            case Tried.Not<OpenBook>(Refusal why) -> Optional.of(why);
+            case Tried.Done<OpenBook>(OpenBook opened) -> {
+                book.set(opened);
+                yield Optional.empty();
+            }
+        };
+    }
+
+    /** Where the book lies, to be told to an owner. */
+    public BookPlace place() {
+        return place;
+    }
+
+    @Override
+    public void close() {
+        OpenBook open = book.getAndSet(null);
+        if (open != null) {
+            open.close();
+        }
+    }
+}

@@ -1,0 +1,168 @@
+package org.loomproof.pages.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.loomproof.book.card.Card;
+import org.loomproof.book.card.CardKind;
+import org.loomproof.pages.desk.JobStep;
+import org.loomproof.pages.desk.PlanRuns;
+import org.loomproof.pages.desk.Planning;
+import org.loomproof.pages.desk.Prices;
+import org.loomproof.pages.desk.Texts;
+import org.loomproof.pages.desk.Verdicts;
+
+/** Sheet, kit and order of a job, its plan and proof, its papers; and the shop's price list. */
+final class PlanPages {
+
+    private static final String PAPER_POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; sandbox;"
+            + " base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+    private final PlanRuns runs;
+
+    PlanPages(PlanRuns runs) {
+        this.runs = runs;
+    }
+
+    void text(Context context) {
+        Visit visit = Visit.of(context);
+        String name = visit.part("text");
+        if (!Texts.OF_A_JOB.contains(name)) {
+            visit.refuse(HttpStatus.NOT_FOUND);
+            return;
+        }
+        JobPages.job(visit).ifPresent(job -> {
+            String text = job.get(name);
+            List<String> problems =
+                    text.isEmpty() ? List.of() : new Texts(visit.messages()).problems(name, text, Optional.of(job));
+            showText(visit, HttpStatus.OK, name, Optional.of(job), text, problems);
+        });
+    }
+
+    /** Keeps a text only when it can be used; otherwise it is shown again with everything that is wrong with it. */
+    void saveText(Context context) {
+        Visit visit = Visit.of(context);
+        String name = visit.part("text");
+        if (!Texts.OF_A_JOB.contains(name)) {
+            visit.refuse(HttpStatus.NOT_FOUND);
+            return;
+        }
+        JobPages.job(visit).ifPresent(job -> {
+            String text = visit.raw("text");
+            List<String> problems = new Texts(visit.messages()).problems(name, text, Optional.of(job));
+            if (problems.isEmpty()) {
+                JobPages.save(visit, "text-again", job, "job." + name, Map.of(name, text));
+            } else {
+                showText(visit, HttpStatus.UNPROCESSABLE_CONTENT, name, Optional.of(job), text, problems);
+            }
+        });
+    }
+
+    void prices(Context context) {
+        Visit visit = Visit.of(context);
+        Optional<Card> card = Prices.card(visit.book());
+        String text = card.map(c -> c.get("prices")).orElse("");
+        showText(visit, HttpStatus.OK, "prices", card, text, List.of());
+    }
+
+    void savePrices(Context context) {
+        Visit visit = Visit.of(context);
+        String text = visit.raw("text");
+        Optional<Card> card = Prices.card(visit.book());
+        List<String> problems = new Texts(visit.messages()).problems("prices", text, Optional.empty());
+        if (!problems.isEmpty()) {
+            showText(visit, HttpStatus.UNPROCESSABLE_CONTENT, "prices", card, text, problems);
+            return;
+        }
+        Map<String, String> entries = Map.of("title", "prices", "prices", text);
+        card.ifPresentOrElse(
+                there -> visit.book()
+                        .cards()
+                        .change(there.id(), there.version(), visit.author(), "prices.changed", entries),
+                () -> visit.book().cards().add(CardKind.PRICES, visit.author(), "prices.changed", entries));
+        visit.go("/prices");
+    }
+
+    private static void showText(
+            Visit visit, HttpStatus status, String name, Optional<Card> card, String text, List<String> problems) {
+        visit.show(status, "text", Map.of("name", name, "job", card, "text", text, "problems", problems));
+    }
+
+    void plan(Context context) {
+        Visit visit = Visit.of(context);
+        JobPages.job(visit).ifPresent(job -> {
+            Planning planning = new Planning(visit.book(), visit.messages());
+            Map<String, Object> shown = new HashMap<>();
+            shown.put("job", job);
+            shown.put("progress", runs.find(job.id()));
+            shown.put("verdicts", planning.paper(job, Planning.RESULT).map(Verdicts::in));
+            shown.put(
+                    "papers",
+                    planning.papers(job).stream()
+                            .map(label -> label.label().substring(label.label().indexOf('/') + 1))
+                            .filter(paper -> !paper.equals(Planning.RESULT))
+                            .sorted()
+                            .toList());
+            shown.put(
+                    "missing",
+                    Texts.OF_A_JOB.stream()
+                            .filter(name -> job.get(name).isBlank())
+                            .toList());
+            visit.show("plan", shown);
+        });
+    }
+
+    void begin(Context context) {
+        Visit visit = Visit.of(context);
+        JobPages.job(visit).ifPresent(job -> {
+            if (Texts.OF_A_JOB.stream()
+                    .allMatch(name -> JobStep.in(name).orElseThrow().isDone(job))) {
+                Planning planning = new Planning(visit.book(), visit.messages());
+                Optional<String> prices = Prices.text(visit.book());
+                runs.begin(job.id(), watch -> planning.run(job.id(), visit.author(), prices, watch));
+            }
+            visit.go("/jobs/" + job.id() + "/plan");
+        });
+    }
+
+    void stop(Context context) {
+        Visit visit = Visit.of(context);
+        JobPages.job(visit).ifPresent(job -> {
+            runs.stop(job.id());
+            visit.go("/jobs/" + job.id() + "/plan");
+        });
+    }
+
+    /** How far it is, for the page to ask again and again; no content when it is over. */
+    void progress(Context context) {
+        Visit visit = Visit.of(context);
+        Optional<PlanRuns.Progress> progress = visit.card().flatMap(runs::find);
+        if (progress.isPresent()) {
+            visit.show("progress", Map.of("progress", progress.orElseThrow()));
+        } else {
+            context.status(HttpStatus.NO_CONTENT);
+        }
+    }
+
+    /** A paper as it was written: a page of its own that runs nothing and fetches nothing. */
+    void paper(Context context) {
+        Visit visit = Visit.of(context);
+        String name = visit.part("paper");
+        JobPages.job(visit).ifPresent(job -> {
+            Optional<byte[]> paper = name.equals(Planning.RESULT)
+                    ? Optional.empty()
+                    : new Planning(visit.book(), visit.messages()).paper(job, name);
+            if (paper.isEmpty()) {
+                visit.refuse(HttpStatus.NOT_FOUND);
+            } else if (name.endsWith(".html")) {
+                context.header("Content-Security-Policy", PAPER_POLICY);
+                context.contentType("text/html; charset=utf-8").result(paper.orElseThrow());
+            } else {
+                CheckInPages.plain(context, paper.orElseThrow());
+            }
+        });
+    }
+}

@@ -1,0 +1,201 @@
+package org.loomproof.pages.web;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.config.SizeUnit;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Map;
+import java.util.Optional;
+import org.eclipse.jetty.http.BadMessageException;
+import org.eclipse.jetty.server.Connector;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.SecureRequestCustomizer;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.SslConnectionFactory;
+import org.eclipse.jetty.util.ssl.SslContextFactory;
+import org.jspecify.annotations.Nullable;
+import org.loomproof.book.key.Stretching;
+import org.loomproof.pages.desk.PlanRuns;
+import org.loomproof.pages.desk.Shop;
+import org.loomproof.pages.door.Attempts;
+import org.loomproof.pages.door.Picture;
+import org.loomproof.pages.door.Right;
+import org.loomproof.pages.door.Sessions;
+
+/** The server: what it listens on, what every request passes, and every route there is. */
+public final class Server implements AutoCloseable {
+
+    private static final int MOST_UPLOADS = 8;
+    private static final long MOST_REQUEST_BYTES = (long) MOST_UPLOADS * Picture.MOST_BYTES;
+
+    /** Files that pages fetch, with their kinds. Nothing else can be fetched, whatever an address says. */
+    private static final Map<String, String> FILES =
+            Map.of("pages.css", "text/css; charset=utf-8", "pages.js", "text/javascript; charset=utf-8");
+
+    private final Javalin javalin;
+    private final PlanRuns runs;
+    private final Guard guard;
+    private final DoorPages doors;
+    private final CallPages calls = new CallPages();
+    private final JobPages jobs;
+    private final CheckInPages checkIns;
+    private final PlanPages plans;
+    private final PeoplePages people;
+
+    private Server(Shop shop, Listen listen, Stretching stretching) {
+        Sessions sessions = new Sessions(shop.clock());
+        this.runs = new PlanRuns();
+        this.guard = new Guard(shop, sessions, new Views(), listen);
+        this.doors = new DoorPages(shop, guard, new Attempts(shop.clock()), stretching);
+        this.jobs = new JobPages(shop);
+        this.checkIns = new CheckInPages(shop);
+        this.plans = new PlanPages(runs);
+        this.people = new PeoplePages(sessions);
+        this.javalin = Javalin.create(config -> configure(config, listen));
+    }
+
+    /**
+     * Starts listening.
+     *
+     * @param stretching how the passphrase of a book that is made here is stretched
+     * @throws IllegalArgumentException when it would be open to the network without TLS
+     */
+    public static Server start(Shop shop, Listen listen, Stretching stretching) {
+        listen.refusal().ifPresent(why -> {
+            throw new IllegalArgumentException(why);
+        });
+        Server server = new Server(shop, listen, stretching);
+        server.javalin.start();
+        return server;
+    }
+
+    /** The port it listens on. */
+    public int port() {
+        return javalin.port();
+    }
+
+    private void configure(JavalinConfig config, Listen listen) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.concurrency.useVirtualThreads = true;
+        config.http.maxRequestSize = 4_000_000L;
+        config.http.generateEtags = false;
+        config.jetty.multipartConfig.maxFileSize(Picture.MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(MOST_REQUEST_BYTES, SizeUnit.BYTES);
+        config.jetty.addConnector((server, http) -> connector(server, http, listen));
+        routes(config.routes);
+    }
+
+    private static Connector connector(org.eclipse.jetty.server.Server server, HttpConfiguration http, Listen listen) {
+        http.setSendServerVersion(false);
+        http.setSendXPoweredBy(false);
+        HttpConnectionFactory plain = new HttpConnectionFactory(http);
+        ServerConnector connector = listen.certificate()
+                .map(certificate -> {
+                    http.addCustomizer(new SecureRequestCustomizer(false)); // Guard knows which hosts are meant
+                    SslContextFactory.Server tls = new SslContextFactory.Server();
+                    tls.setKeyStorePath(certificate.file().toString());
+                    tls.setKeyStoreType("PKCS12");
+                    tls.setKeyStorePassword(certificate.password());
+                    tls.setIncludeProtocols("TLSv1.3", "TLSv1.2");
+                    return new ServerConnector(server, new SslConnectionFactory(tls, "http/1.1"), plain);
+                })
+                .orElseGet(() -> new ServerConnector(server, plain));
+        connector.setHost(listen.host());
+        connector.setPort(listen.port());
+        return connector;
+    }
+
+    /** Every route there is, with the right it asks for. */
+    private void routes(RoutesConfig routes) {
+        routes.before(guard::head);
+        routes.beforeMatched(guard::door);
+
+        routes.get("/files/{file}", Server::file, Right.ANYONE);
+        routes.get("/begin", doors::begin, Right.ANYONE);
+        routes.post("/begin", doors::make, Right.ANYONE);
+        routes.get("/unlock", doors::locked, Right.ANYONE);
+        routes.post("/unlock", doors::unlock, Right.ANYONE);
+        routes.get("/sign-in", doors::askWho, Right.ANYONE);
+        routes.post("/sign-in", doors::signIn, Right.ANYONE);
+        routes.post("/sign-out", doors::signOut, Right.JOBS);
+
+        routes.get("/", jobs::list, Right.JOBS);
+        routes.get("/call", calls::ask, Right.JOBS);
+        routes.post("/call", calls::answer, Right.JOBS);
+        routes.get("/jobs/{id}", jobs::show, Right.JOBS);
+        routes.get("/jobs/{id}/vehicle", jobs::vehicle, Right.JOBS);
+        routes.post("/jobs/{id}/vehicle", jobs::saveVehicle, Right.JOBS);
+        routes.get("/jobs/{id}/check-in", checkIns::show, Right.JOBS);
+        routes.post("/jobs/{id}/check-in", checkIns::save, Right.JOBS);
+        routes.get("/jobs/{id}/pictures/{picture}", checkIns::picture, Right.JOBS);
+        routes.get("/jobs/{id}/texts/{text}", plans::text, Right.WORK);
+        routes.post("/jobs/{id}/texts/{text}", plans::saveText, Right.WORK);
+        routes.get("/jobs/{id}/plan", plans::plan, Right.WORK);
+        routes.post("/jobs/{id}/plan", plans::begin, Right.WORK);
+        routes.post("/jobs/{id}/plan/stop", plans::stop, Right.WORK);
+        routes.get("/jobs/{id}/plan/progress", plans::progress, Right.WORK);
+        routes.get("/jobs/{id}/papers/{paper}", plans::paper, Right.WORK);
+        routes.post("/jobs/{id}/said/{step}", jobs::said, Right.WORK);
+
+        routes.get("/prices", plans::prices, Right.WORK);
+        routes.post("/prices", plans::savePrices, Right.WORK);
+        routes.get("/people", people::list, Right.PEOPLE);
+        routes.post("/people", people::add, Right.PEOPLE);
+        routes.post("/people/{id}/active", people::setActive, Right.PEOPLE);
+
+        routes.exception(HttpResponseException.class, (e, context) -> refuse(context, e.getStatus()));
+        routes.exception(Exception.class, Server::ourFault);
+        routes.error(404, context -> refuse(context, 404));
+    }
+
+    private static void file(Context context) throws IOException {
+        String name = context.pathParam("file");
+        String kind = FILES.get(name);
+        if (kind == null) {
+            refuse(context, 404);
+            return;
+        }
+        try (InputStream in = Server.class.getResourceAsStream("/org/loomproof/pages/files/" + name)) {
+            if (in == null) {
+                throw new IllegalStateException(name + " is missing from the jar");
+            }
+            context.header("Cache-Control", "no-cache").contentType(kind).result(in.readAllBytes());
+        }
+    }
+
+    private static void refuse(Context context, int status) {
+        Optional<Visit> visit = Optional.ofNullable(context.attribute("visit"));
+        visit.ifPresentOrElse(
+                v -> v.refuse(HttpStatus.forStatus(status)),
+                () -> context.status(status).result(""));
+    }
+
+    /** The reader learns that it was our fault, and a number; the log has the rest, and of the request only its method. */
+    private static void ourFault(Exception e, Context context) {
+        if (context.isMultipart() && isBadMessage(e)) {
+            refuse(context, 413); // the server stopped reading: more than it takes, or no parts at all
+            return;
+        }
+        String number = Long.toString(System.nanoTime(), 36);
+        System.getLogger(Server.class.getName())
+                .log(System.Logger.Level.ERROR, "fault " + number + " in a " + context.method() + " request", e);
+        refuse(context, 500);
+    }
+
+    private static boolean isBadMessage(@Nullable Throwable e) {
+        return e != null && (e instanceof BadMessageException || isBadMessage(e.getCause()));
+    }
+
+    @Override
+    public void close() {
+        runs.close();
+        javalin.stop();
+    }
+}

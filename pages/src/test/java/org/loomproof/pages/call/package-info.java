@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.pages.call;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.pages;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,115 @@
+package org.loomproof.pages.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
+import org.loomproof.testing.Note;
+
+/** Debian's Chromium, without a window. */
+final class Browsers implements AutoCloseable {
+
+    /** A size of screen and its theme. */
+    record Screen(String name, int width, int height, ColorScheme theme) {
+        static final Screen PHONE = new Screen("phone", 360, 780, ColorScheme.LIGHT);
+        static final Screen PHONE_DARK = new Screen("phone-dark", 360, 780, ColorScheme.DARK);
+        static final Screen LAPTOP = new Screen("laptop", 1280, 800, ColorScheme.LIGHT);
+        static final Screen LAPTOP_DARK = new Screen("laptop-dark", 1280, 800, ColorScheme.DARK);
+
+        static List<Screen> all() {
+            return List.of(PHONE, PHONE_DARK, LAPTOP, LAPTOP_DARK);
+        }
+    }
+
+    private static final Path PICTURES = Path.of("target", "pages");
+
+    private final Playwright playwright;
+    private final Browser browser;
+
+    private Browsers(Path chromium) {
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        browser = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setHeadless(true)
+                        .setExecutablePath(chromium)
+                        .setArgs(List.of(
+                                "--no-sandbox",
+                                "--disable-gpu",
+                                "--disable-quic",
+                                "--no-first-run",
+                                "--disable-background-networking",
+                                "--disable-component-update",
+                                "--disable-sync")));
+    }
+
+    /** Starts the browser; skips the test with a line where none is installed, and fails it when CI=true. */
+    static Browsers start() {
+        Optional<Path> chromium = Stream.of(
+                        Optional.ofNullable(System.getenv("PATH")).orElse("").split(":", -1))
+                .map(folder -> Path.of(folder, "chromium"))
+                .filter(Files::isExecutable)
+                .findFirst();
+        if (chromium.isEmpty()) {
+            assertThat(System.getenv("CI"))
+                    .as("chromium must be there when CI=true")
+                    .isNotEqualTo("true");
+            Note.that("chromium is not installed: the pages left out");
+        }
+        Assumptions.assumeTrue(chromium.isPresent());
+        return new Browsers(chromium.orElseThrow());
+    }
+
+    /** Somebody's own browser: nothing is shared with another's. */
+    BrowserContext somebody(Screen screen) {
+        return browser.newContext(new Browser.NewContextOptions()
+                .setViewportSize(screen.width(), screen.height())
+                .setColorScheme(screen.theme())
+                .setLocale("en-GB"));
+    }
+
+    /** Keeps a picture of the whole page. */
+    static void picture(Page page, Screen screen, String name) {
+        page.screenshot(new Page.ScreenshotOptions()
+                .setPath(PICTURES.resolve(name + "-" + screen.name() + ".png"))
+                .setFullPage(true));
+    }
+
+    /** Keeps a picture of the whole page, and has every rule of WCAG 2.2 A and AA that axe knows hold on it. */
+    static void look(Page page, Screen screen, String name) {
+        picture(page, screen, name);
+        List<Rule> violations = new AxeBuilder(page)
+                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+                .analyze()
+                .getViolations();
+        assertThat(violations)
+                .as("axe on %s, %s", name, screen.name())
+                .extracting(rule -> rule.getId() + ": " + rule.getHelp() + " at "
+                        + rule.getNodes().getFirst().getHtml())
+                .isEmpty();
+        Object wider = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        assertThat(((Number) wider).intValue())
+                .as("%s scrolls sideways at %s", name, screen.name())
+                .isZero();
+    }
+
+    @Override
+    public void close() {
+        browser.close();
+        playwright.close();
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.pages.web;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,75 @@
+package org.loomproof.shop.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.loomproof.papers.Material;
+import org.loomproof.papers.Papers;
+import org.loomproof.workshop.brief.complete.SheetCompletion;
+import org.loomproof.workshop.brief.read.BriefReader;
+import org.loomproof.workshop.brief.read.ReadBrief;
+import org.loomproof.workshop.brief.text.SourceText;
+import org.loomproof.workshop.goods.price.PriceList;
+import org.loomproof.workshop.goods.price.PriceListReader;
+import org.loomproof.workshop.plan.file.PlanFile;
+import org.loomproof.workshop.plan.file.PlanFileWriter;
+import org.loomproof.workshop.problem.Checked;
+import org.loomproof.workshop.problem.Problem;
+import org.loomproof.workshop.prover.verdict.Proof;
+import org.loomproof.workshop.trade.template.TradeDefaults;
+import org.loomproof.workshop.weigh.PlannedJob;
+import org.loomproof.workshop.weigh.Weigher;
+import org.loomproof.workshop.words.Messages;
+
+/** Runs one job whose files are texts that somebody keeps, such as the job book: nothing is read from a disk or written to one. */
+public final class TextRun {
+
+    private final Messages messages;
+    private final BriefReader briefs;
+
+    /** @param messages the language of the papers */
+    public TextRun(Messages messages) {
+        this.messages = messages;
+        TradeDefaults usual = TradeDefaults.read();
+        this.briefs = new BriefReader(usual, new SheetCompletion(usual));
+    }
+
+    /** Reads texts one by one, to tell their problems while they are being written. */
+    public BriefReader briefs() {
+        return briefs;
+    }
+
+    /**
+     * Plans the job in the three texts, proves the plan and makes its papers.
+     *
+     * @param prices the shop's price list; without one there is no quote
+     * @param told hears each stage as it begins
+     * @param beforeEachProof is called before each candidate is proven; what it throws ends the run
+     */
+    public Checked<MadeJob> make(
+            SourceText sheet,
+            SourceText kit,
+            SourceText order,
+            Optional<SourceText> prices,
+            Consumer<Stage> told,
+            Runnable beforeEachProof) {
+        told.accept(Stage.READING);
+        List<Problem> problems = new ArrayList<>();
+        Optional<ReadBrief> given = briefs.read(sheet, kit, order).orTell(problems);
+        Optional<PriceList> list =
+                prices.flatMap(text -> PriceListReader.read(text).orTell(problems));
+        if (!problems.isEmpty()) {
+            return new Checked.Bad<>(List.copyOf(problems));
+        }
+        told.accept(Stage.PLANNING);
+        ReadBrief read = given.orElseThrow();
+        PlannedJob job = new Weigher(beforeEachProof).weigh(read.brief());
+        Proof proof = job.proof().alsoBoundedBy(job.bounds());
+        told.accept(Stage.WRITING);
+        String planText = new PlanFileWriter(messages).write(new PlanFile(read, job.plan()));
+        Material material = new Material(read.brief(), job.plan(), proof, Optional.empty(), planText);
+        return new Checked.Good<>(new MadeJob(
+                read.brief(), job.plan(), proof, job.search(), Papers.of(material, list, Optional.empty(), messages)));
+    }
+}
