@@ -128,7 +128,9 @@ final class DoorPages {
         // places help.
         String byName = "name " + signIn.toLowerCase(Locale.ROOT);
         String byPlace = "place " + context.ip();
-        if (!attempts.begin(byName) | !attempts.begin(byPlace)) {
+        boolean mayByName = attempts.begin(byName);
+        boolean mayByPlace = attempts.begin(byPlace);
+        if (!mayByName || !mayByPlace) {
             tellAgain(visit, HttpStatus.TOO_MANY_REQUESTS, "pages.sign-in.wait", signIn);
             return;
         }

@@ -132,7 +132,7 @@ final class Guard {
     }
 
     private static boolean changesSomething(Context context) {
-        return context.method() != HandlerType.GET && context.method() != HandlerType.HEAD;
+        return !context.method().equals(HandlerType.GET) && !context.method().equals(HandlerType.HEAD);
     }
 
     /** Files are not even taken in from somebody who is not signed in. */

@@ -11,7 +11,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Map;
 import java.util.Optional;
-import org.eclipse.jetty.http.BadMessageException;
+import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
@@ -190,7 +190,7 @@ public final class Server implements AutoCloseable {
     }
 
     private static boolean isBadMessage(@Nullable Throwable e) {
-        return e != null && (e instanceof BadMessageException || isBadMessage(e.getCause()));
+        return e != null && (e instanceof HttpException || isBadMessage(e.getCause()));
     }
 
     @Override

@@ -39,6 +39,7 @@ class PageWordsTest {
                 }
             }
         }
+        used.removeAll(Set.of("pages.css", "pages.js")); // files, not words
         assertThat(used).as("the pattern still fits the templates").hasSizeGreaterThan(80);
         assertThat(used.stream().filter(key -> !english.knows(key))).isEmpty();
     }

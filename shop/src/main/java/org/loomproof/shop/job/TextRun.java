@@ -6,10 +6,12 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.loomproof.papers.Material;
 import org.loomproof.papers.Papers;
+import org.loomproof.papers.ShopFacts;
 import org.loomproof.workshop.brief.complete.SheetCompletion;
 import org.loomproof.workshop.brief.read.BriefReader;
 import org.loomproof.workshop.brief.read.ReadBrief;
 import org.loomproof.workshop.brief.text.SourceText;
+import org.loomproof.workshop.goods.price.History;
 import org.loomproof.workshop.goods.price.PriceList;
 import org.loomproof.workshop.goods.price.PriceListReader;
 import org.loomproof.workshop.plan.file.PlanFile;
@@ -68,8 +70,9 @@ public final class TextRun {
         Proof proof = job.proof().alsoBoundedBy(job.bounds());
         told.accept(Stage.WRITING);
         String planText = new PlanFileWriter(messages).write(new PlanFile(read, job.plan()));
+        ShopFacts shop = new ShopFacts(list, History.NONE, Optional.empty(), Optional.empty());
         Material material = new Material(read.brief(), job.plan(), proof, Optional.empty(), planText);
         return new Checked.Good<>(new MadeJob(
-                read.brief(), job.plan(), proof, job.search(), Papers.of(material, list, Optional.empty(), messages)));
+                read.brief(), job.plan(), proof, job.search(), Papers.of(material, shop, Optional.empty(), messages)));
     }
 }
