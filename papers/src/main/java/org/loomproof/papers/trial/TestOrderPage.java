@@ -58,8 +58,11 @@ public final class TestOrderPage {
             cautions.add(Phrase.of("test-order.unfinished", faults.left()));
         }
         cautions.add(Phrase.of("test-order.stand-clear"));
+        if (faults.testOrder().tests().stream().anyMatch(test -> test.kind() == HandTest.Kind.BATTERY_OFF)) {
+            cautions.add(Phrase.of("test-order.battery-off"));
+        }
         content.add(Parts.cautions(words.of("test-order.cautions"), cautions, words));
-        for (HandTest.Kind kind : HandTest.Kind.values()) {
+        for (HandTest.Kind kind : HandTest.Kind.inOrder()) {
             tests(kind, content);
         }
         inspections(content);
@@ -105,9 +108,7 @@ public final class TestOrderPage {
             work = work.add(Element.of("p", words.of(step)));
         }
         Element seen = Element.of("td").styled("measured");
-        boolean isSleep =
-                test.metered().filter(Sign.StandingCurrent.class::isInstance).isPresent();
-        List<String> lines = isSleep ? List.of(sleepCurrent()) : new Expected(brief, faults, words).lines(place);
+        List<String> lines = test.metered().map(sign -> readings(sign, place)).orElseGet(() -> moments(place));
         for (String line : lines.isEmpty() ? List.of(words.of("test-order.as-before")) : lines) {
             seen = seen.add(Element.of("p", line).styled("write-in reading"));
         }
@@ -117,6 +118,27 @@ public final class TestOrderPage {
                         Element.of("th", String.valueOf(place + 1)).with("scope", "row"),
                         work,
                         seen);
+    }
+
+    /** What the meter shows. */
+    private List<String> readings(Sign metered, int place) {
+        return switch (metered) {
+            case Sign.StandingCurrent sleep -> List.of(sleepCurrent());
+            case Sign.Cold cold -> cold.expected().stream().map(words::of).toList();
+            case Sign.Kick kick -> List.of(words.of(kick.words()));
+            case Sign.Works seen -> moments(place);
+            case Sign.Sounds seen -> moments(place);
+            case Sign.Ordered seen -> moments(place);
+            case Sign.Alarm seen -> moments(place);
+            case Sign.Awake seen -> moments(place);
+            case Sign.AtPlug atPlug -> moments(place);
+            case Sign.AcrossCut across -> moments(place);
+            case Sign.FeedDrop drop -> moments(place);
+        };
+    }
+
+    private List<String> moments(int place) {
+        return new Expected(brief, faults, words).lines(place);
     }
 
     private String sleepCurrent() {

@@ -21,6 +21,7 @@ import org.loomproof.workshop.prover.claim.Claimed;
 import org.loomproof.workshop.prover.claim.Fitting;
 import org.loomproof.workshop.prover.damage.AsPlanned;
 import org.loomproof.workshop.prover.damage.Break;
+import org.loomproof.workshop.prover.damage.ColdLoom;
 import org.loomproof.workshop.prover.damage.Damage;
 import org.loomproof.workshop.prover.damage.DamageSearch;
 import org.loomproof.workshop.prover.damage.Outcome;
@@ -134,7 +135,15 @@ public final class FaultProver {
                 .sorted(Comparator.comparing(
                         (Integer m) -> Objects.requireNonNull(results.get(m)).severity()))
                 .toList();
-        TestChoice choice = new TestChoice(brief, tests, watched, signs, search, damages);
+        TestChoice choice = new TestChoice(
+                brief,
+                tests,
+                watched,
+                signs,
+                holding.keySet(),
+                new ColdLoom(brief, plan, whole.fitted()),
+                search,
+                damages);
         List<Integer> numbersInOrder = worstFirst.stream().map(this::number).toList();
         Outcome.Effort effort = outcomes.stream()
                 .flatMap(Optional::stream)

@@ -7,7 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.prover.claim.CoilKick;
+import org.loomproof.workshop.prover.damage.ColdLoom;
 import org.loomproof.workshop.prover.damage.Damage;
 import org.loomproof.workshop.prover.damage.DamageSearch;
 import org.loomproof.workshop.prover.damage.Outcome;
@@ -17,6 +21,7 @@ import org.loomproof.workshop.prover.damage.Signs;
 import org.loomproof.workshop.prover.testorder.HandTest;
 import org.loomproof.workshop.prover.testorder.HandTests;
 import org.loomproof.workshop.prover.testorder.TestOrder;
+import org.loomproof.workshop.prover.verdict.Severity;
 import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.words.Phrase;
 
@@ -26,7 +31,9 @@ final class TestChoice {
     private final Brief brief;
     private final List<HandTest> usual;
     private final List<Situation> watched;
-    private final Signs signs;
+    private final List<Sign> signs = new ArrayList<>();
+    private final Set<String> holding;
+    private final ColdLoom cold;
     private final DamageSearch search;
     private final List<Damage> damages;
 
@@ -35,12 +42,16 @@ final class TestChoice {
             List<HandTest> usual,
             List<Situation> watched,
             Signs signs,
+            Set<String> holding,
+            ColdLoom cold,
             DamageSearch search,
             List<Damage> damages) {
         this.brief = brief;
         this.usual = usual;
         this.watched = watched;
-        this.signs = signs;
+        this.signs.addAll(signs.list());
+        this.holding = Set.copyOf(holding);
+        this.cold = cold;
         this.search = search;
         this.damages = damages;
     }
@@ -64,7 +75,8 @@ final class TestChoice {
             int left,
             Outcome.Effort effort,
             List<Phrase> bounds) {
-        Differences differences = further(usual(numbers, outcomes), numbers, outcomes);
+        Differences living = kicks(further(usual(numbers, outcomes), numbers, outcomes), results);
+        Differences differences = measuredDead(living, results, numbers);
         List<HandTest> tests = differences.tests();
         BitSet always = new BitSet();
         List<BitSet> notices = new ArrayList<>();
@@ -109,7 +121,7 @@ final class TestChoice {
     /** What of that is looked at in the test. */
     private BitSet looked(HandTest test, BitSet differing) {
         BitSet looked = new BitSet();
-        differing.stream().filter(k -> test.looksAt(signs.list().get(k))).forEach(looked::set);
+        differing.stream().filter(k -> test.looksAt(signs.get(k))).forEach(looked::set);
         return looked;
     }
 
@@ -144,6 +156,54 @@ final class TestChoice {
         return new Differences(tests, byResult);
     }
 
+    /** Adds a test for each lead whose kick is held as planned: it notices just what breaks that claim. */
+    private Differences kicks(Differences steady, List<MishapResult> results) {
+        List<HandTest> tests = new ArrayList<>(steady.tests());
+        List<List<BitSet>> byResult = new ArrayList<>();
+        steady.byResult().forEach(row -> byResult.add(new ArrayList<>(row)));
+        for (Lead lead : brief.kit().leads()) {
+            if (holding.stream().anyMatch(id -> CoilKick.isCaseOf(lead.id(), id))) {
+                Sign.Kick kick = new Sign.Kick(lead.id());
+                tests.add(HandTests.of(kick, lead));
+                for (int r = 0; r < results.size(); r++) {
+                    BitSet differing = new BitSet();
+                    differing.set(
+                            signs.size(),
+                            results.get(r).breaks().stream().anyMatch(b -> CoilKick.isCaseOf(lead.id(), b.claim())));
+                    byResult.get(r).add(differing);
+                }
+                signs.add(kick);
+            }
+        }
+        return new Differences(tests, byResult);
+    }
+
+    /** Adds a test for each place of the dead loom; it is looked at for what touches a claim and shows in no other test. */
+    private Differences measuredDead(Differences living, List<MishapResult> results, List<Integer> numbers) {
+        int first = signs.size();
+        List<HandTest> tests = new ArrayList<>(living.tests());
+        for (Sign.Cold sign : cold.signs()) {
+            signs.add(sign);
+            tests.add(HandTests.of(sign));
+        }
+        List<List<BitSet>> byResult = IntStream.range(0, results.size())
+                .parallel()
+                .mapToObj(r -> {
+                    List<BitSet> row = new ArrayList<>(living.byResult().get(r));
+                    boolean asked = results.get(r).severity() != Severity.NONE
+                            && row.stream().allMatch(BitSet::isEmpty);
+                    BitSet differing = asked ? cold.differing(damages.get(numbers.get(r))) : new BitSet();
+                    for (int place = 0; first + place < signs.size(); place++) {
+                        BitSet here = new BitSet();
+                        here.set(first + place, differing.get(place));
+                        row.add(here);
+                    }
+                    return row;
+                })
+                .toList();
+        return new Differences(tests, byResult);
+    }
+
     private static boolean isNoticedByHand(Differences usual, int result) {
         for (int t = 0; t < usual.tests().size(); t++) {
             if (usual.tests().get(t).kind() == HandTest.Kind.BY_HAND
@@ -170,7 +230,7 @@ final class TestChoice {
                     }
                 }
             }
-            watch.add(here.stream().mapToObj(signs.list()::get).toList());
+            watch.add(here.stream().mapToObj(signs::get).toList());
         }
         return watch;
     }

@@ -1,5 +1,6 @@
 package org.loomproof.workshop.wiring;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,5 +43,14 @@ public record ControllerParts(
         supplySwitches = List.copyOf(supplySwitches);
         groundSwitches = List.copyOf(groundSwitches);
         feedFuses = List.copyOf(feedFuses);
+    }
+
+    /** Everything that stays with the controller when its plugs are pulled. */
+    public List<PartId> behindPlugs() {
+        List<PartId> parts = new ArrayList<>(supplySwitches);
+        parts.addAll(groundSwitches);
+        outputs.values().forEach(output -> parts.add(output.part()));
+        inputs.values().forEach(input -> parts.add(input.part()));
+        return parts;
     }
 }

@@ -101,9 +101,9 @@ class FaultProverTest {
     }
 
     @Test
-    void aClampDiodeThatIsGoneIsFoundByLookingAlone() {
+    void aClampDiodeThatIsGoneIsFoundByThePeakAlone() {
         assertThat(CART.broken("part-open D1")).contains("coil-kick interrupt K1");
-        assertThat(CART.noticedBy("part-open D1")).isEmpty();
+        assertThat(CART.noticedBy("part-open D1")).containsExactly("kick interrupt");
         assertThat(Messages.english().text(CART.result("part-open D1").mishap().inspection()))
                 .isEqualTo("measure D1 with one end free");
     }
@@ -122,7 +122,6 @@ class FaultProverTest {
 
     @Test
     void everySlipThatBreaksAnythingThatCanBeSeenIsNoticed() {
-        // A clamp diode that was left out shows only when the output dies of it.
         List<String> unnoticed = new ArrayList<>();
         for (int k = 0; k < VAN.proof().results().size(); k++) {
             MishapResult result = VAN.proof().results().get(k);
@@ -132,7 +131,7 @@ class FaultProverTest {
                 unnoticed.add(result.mishap().id());
             }
         }
-        assertThat(unnoticed).containsExactlyInAnyOrder("left-out D1", "left-out D5");
+        assertThat(unnoticed).isEmpty();
     }
 
     @Test

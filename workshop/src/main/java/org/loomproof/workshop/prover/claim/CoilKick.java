@@ -25,7 +25,7 @@ import org.loomproof.workshop.words.Phrase;
  * At the instant an output lets go of a coil the coil's current has a way to go on. The coil is replaced by a source of its
  * current, the output is off, and the output then sees no more than its supply and what a clamp adds.
  */
-final class CoilKick implements Claim {
+public final class CoilKick implements Claim {
 
     /** What a clamp diode with its wires may add beyond the rail; common practice, no published source. */
     static final double CLAMP_VOLTS = 2;
@@ -33,9 +33,16 @@ final class CoilKick implements Claim {
     /** A coil that carries less than this when it is let go has no kick worth the name; common practice. */
     private static final double LEAST_AMPS = 0.005;
 
+    private static final String NAME = "coil-kick";
+
     @Override
     public String name() {
-        return "coil-kick";
+        return NAME;
+    }
+
+    /** Whether a case is about the kick at that lead. */
+    public static boolean isCaseOf(LeadId lead, String caseId) {
+        return caseId.startsWith(NAME + " " + lead + " ");
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.loomproof.workshop.prover.damage;
 
+import java.util.List;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.ElementId;
@@ -107,6 +108,36 @@ public sealed interface Sign {
         @Override
         public Phrase words() {
             return Phrase.of("sign.standing-current");
+        }
+
+        @Override
+        public boolean takesMeter() {
+            return true;
+        }
+    }
+
+    /** A meter on its ohm and diode range, the battery off and the plugs pulled, shows what is expected there. */
+    record Cold(ColdPlace place, List<Phrase> expected) implements Sign {
+        public Cold {
+            expected = List.copyOf(expected);
+        }
+
+        @Override
+        public Phrase words() {
+            return Phrase.of("sign.cold", expected);
+        }
+
+        @Override
+        public boolean takesMeter() {
+            return true;
+        }
+    }
+
+    /** A meter that holds its peak finds no more at a lead, as it lets go of a coil, than the battery and a diode's drop. */
+    record Kick(LeadId lead) implements Sign {
+        @Override
+        public Phrase words() {
+            return Phrase.of("sign.kick", lead);
         }
 
         @Override

@@ -126,6 +126,8 @@ public final class Signs {
             case Sign.AcrossCut(CircuitId cut) -> acrossCut(fitted, cut);
             case Sign.FeedDrop() -> fitted.hasController() ? drop(supply - fitted.controllerVolts()) : null;
             case Sign.StandingCurrent() -> null;
+            case Sign.Cold cold -> null; // no situation of a living car: ColdLoom reads it
+            case Sign.Kick kick -> null; // no point of rest: the claim about the kick knows it
         };
     }
 

@@ -50,7 +50,14 @@ public record HandTest(
         /** Something is unplugged or put in override besides. */
         INTERVENING,
         /** A meter. */
-        WITH_METER;
+        WITH_METER,
+        /** A meter on a dead loom: the battery off and the controller's plugs pulled. */
+        BATTERY_OFF;
+
+        /** As they are done: what is measured dead comes before the controller's plugs go in. */
+        public static List<Kind> inOrder() {
+            return List.of(BATTERY_OFF, BY_HAND, INTERVENING, WITH_METER);
+        }
 
         /** The word used in files, such as {@code by-hand}. */
         public String word() {

@@ -20,6 +20,7 @@ import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.damage.Sign;
+import org.loomproof.workshop.prover.state.Operated;
 import org.loomproof.workshop.prover.state.StepsTo;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.wiring.ControllerFeed;
@@ -78,6 +79,38 @@ public final class HandTests {
                 moved(brief, situation),
                 SECONDS_TO_OPEN_AND_LISTEN + waiting(brief, situation.controller()),
                 HandTest.Kind.BY_HAND);
+    }
+
+    /** A test of what a lead gets as it lets go of its coil. */
+    public static HandTest of(Sign.Kick kick, Lead lead) {
+        return new HandTest(
+                "kick " + kick.lead(),
+                ControllerState.DISARMED,
+                List.of(Phrase.of("test.kick", lead.id(), lead.plug(), lead.position())),
+                List.of(),
+                Optional.of(kick),
+                Set.of(),
+                SECONDS_WITH_METER,
+                HandTest.Kind.WITH_METER);
+    }
+
+    /** A test at one place of the dead loom. */
+    public static HandTest of(Sign.Cold cold) {
+        Set<OperableId> follows = cold.place().follows();
+        List<Phrase> steps = new ArrayList<>(
+                List.of(Phrase.of("test.battery-off"), cold.place().words()));
+        if (!follows.isEmpty()) {
+            steps.add(Phrase.of("test.while", List.copyOf(follows)));
+        }
+        return new HandTest(
+                "battery-off " + cold.place().id(),
+                ControllerState.WITHOUT_SUPPLY,
+                steps,
+                List.of(),
+                Optional.of(cold),
+                follows,
+                SECONDS_WITH_METER + SECONDS_TO_OPERATE * follows.size(),
+                HandTest.Kind.BATTERY_OFF);
     }
 
     private static Set<OperableId> moved(Brief brief, Situation situation) {
@@ -245,10 +278,7 @@ public final class HandTests {
 
     /** At rest, and with each thing moved that works one of its circuits. */
     private void metered(Hookup.Connect connect) {
-        Set<OperableId> follows = new LinkedHashSet<>();
-        for (CircuitId circuit : connect.circuits()) {
-            follows.addAll(brief.sheet().circuit(circuit).follows());
-        }
+        Set<OperableId> follows = Operated.by(brief.sheet(), plan, connect);
         List<Situation> situations = new ArrayList<>(List.of(at(ControllerState.DISARMED, Moment.SETTLED)));
         for (OperableId operable : follows) {
             List<String> positions = brief.sheet().operable(operable).positions();

@@ -30,7 +30,8 @@ public record TestOrder(List<HandTest> tests, List<List<Integer>> noticedBy, int
 
     /**
      * The smallest choice of tests, then the quickest, that notices all that any test notices. What a hand and an eye notice
-     * is left to them; only for the rest is something unplugged, and only for what then remains is a meter taken.
+     * is left to them; only for the rest is something unplugged, for what then remains a meter is taken, and for the last the
+     * loom is measured dead.
      *
      * @param candidates all tests
      * @param notices for each of them the mishaps it notices
@@ -71,7 +72,7 @@ public record TestOrder(List<HandTest> tests, List<List<Integer>> noticedBy, int
             List<HandTest> candidates, List<BitSet> notices, BitSet chosen, int mishaps, int armingSeconds, int gap) {
         Map<HandTest, BitSet> byTest = new HashMap<>();
         List<HandTest> order = new ArrayList<>();
-        for (HandTest.Kind kind : HandTest.Kind.values()) {
+        for (HandTest.Kind kind : HandTest.Kind.inOrder()) {
             List<HandTest> these = new ArrayList<>();
             chosen.stream().filter(t -> candidates.get(t).kind() == kind).forEach(t -> {
                 these.add(candidates.get(t));

@@ -1,0 +1,267 @@
+package org.loomproof.workshop.prover.damage;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import org.loomproof.network.netlist.Setting;
+import org.loomproof.network.part.Battery;
+import org.loomproof.network.part.Node;
+import org.loomproof.network.part.Part;
+import org.loomproof.network.part.PartId;
+import org.loomproof.network.part.Switch;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.prover.explore.Vehicle;
+import org.loomproof.workshop.prover.explore.Workbench;
+import org.loomproof.workshop.prover.state.Condition;
+import org.loomproof.workshop.prover.state.Operated;
+import org.loomproof.workshop.quantity.Ohms;
+import org.loomproof.workshop.quantity.Volts;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
+import org.loomproof.workshop.wiring.ControllerParts;
+import org.loomproof.workshop.wiring.Reach;
+import org.loomproof.workshop.wiring.Wired;
+import org.loomproof.workshop.words.Phrase;
+
+/**
+ * The fitted loom measured dead: the battery off, the controller's plugs pulled, a meter on its ohm and diode range. What no
+ * test of the living car shows, because a fuse or a diode has nothing to do there until something else goes wrong, this does.
+ *
+ * <p>The meter is a source of {@value #SOURCE_VOLTS} V behind {@value #SOURCE_OHMS} ohms, a milliampere into a short, as the
+ * diode range of the usual hand-held meter gives (common practice, no published source).
+ */
+public final class ColdLoom {
+
+    private static final double SOURCE_VOLTS = 2.5;
+
+    private static final double SOURCE_OHMS = 2500;
+
+    /** Above this share of its own volts the meter shows an open circuit. */
+    private static final double OPEN_SHARE = 0.996;
+
+    /** Two readings differ plainly by this factor and by this many ohms; common practice, no published source. */
+    private static final double PLAIN_FACTOR = 2;
+
+    private static final double PLAIN_OHMS = 0.5;
+
+    /** Readings with the probes one way and the other that are this near are those of a resistance. */
+    private static final double SAME_BOTH_WAYS = 0.02;
+
+    private static final PartId METER = new PartId("cold meter");
+    private static final Node RED = new Node("cold meter red");
+    private static final Node BLACK = new Node("cold meter black");
+
+    private final Brief brief;
+    private final List<ColdPlace> places;
+    private final List<double[]> planned;
+
+    /** The two ends that the meter is put to. */
+    private record Ends(Node one, Node other) {}
+
+    /**
+     * The loom as planned.
+     *
+     * @param fitted the vehicle with the plan carried out, every figure at its typical value
+     */
+    public ColdLoom(Brief brief, Plan plan, Vehicle fitted) {
+        this.brief = brief;
+        List<ColdPlace> all = new ArrayList<>();
+        for (Hookup hookup : plan.hookups()) {
+            if (hookup instanceof Hookup.Connect connect) {
+                all.add(atPlug(plan, connect));
+            }
+        }
+        for (AddedPart part : plan.parts()) {
+            all.add(new ColdPlace.Across(part.id()));
+        }
+        this.places = all.stream()
+                .filter(place -> !ends(place, fitted.wired()).isEmpty())
+                .toList();
+        this.planned = read(fitted);
+    }
+
+    private ColdPlace atPlug(Plan plan, Hookup.Connect connect) {
+        Set<OperableId> follows = Operated.by(brief.sheet(), plan, connect);
+        Lead lead = brief.kit().lead(connect.lead());
+        return new ColdPlace.AtPlug(
+                lead.id(), Phrase.of("cold.at-plug", lead.id(), lead.plug(), lead.position()), follows);
+    }
+
+    /** One sign a place, in the plan's order: what the meter shows there with everything as planned and at rest. */
+    public List<Sign.Cold> signs() {
+        return IntStream.range(0, places.size())
+                .mapToObj(place -> new Sign.Cold(places.get(place), expected(place)))
+                .toList();
+    }
+
+    private List<Phrase> expected(int place) {
+        ColdPlace at = places.get(place);
+        double[] shown = planned.get(place);
+        return switch (at) {
+            case ColdPlace.Across across -> List.of(shown("cold.between", shown, 0));
+            case ColdPlace.AtPlug plug -> List.of(shown("cold.to-body", shown, 0), shown("cold.to-plus", shown, 2));
+        };
+    }
+
+    private static Phrase shown(String key, double[] volts, int at) {
+        double one = volts[at];
+        double other = volts[at + 1];
+        if (Double.isNaN(one) || Double.isNaN(other)) {
+            return Phrase.of(key, Phrase.of("cold.unknown"));
+        }
+        boolean alike = Math.abs(one - other) <= SAME_BOTH_WAYS * Math.max(one, other);
+        return Phrase.of(
+                key,
+                alike
+                        ? ohmsOrOpen(one)
+                        : Phrase.of(
+                                "cold.one-way", voltsOrOpen(Math.min(one, other)), voltsOrOpen(Math.max(one, other))));
+    }
+
+    private static Phrase ohmsOrOpen(double volts) {
+        return isOpen(volts) ? Phrase.of("cold.open") : Phrase.of("cold.ohms", new Ohms(ohms(volts)));
+    }
+
+    private static Phrase voltsOrOpen(double volts) {
+        return isOpen(volts) ? Phrase.of("cold.open") : Phrase.of("cold.volts", new Volts(volts));
+    }
+
+    private static boolean isOpen(double volts) {
+        return volts >= OPEN_SHARE * SOURCE_VOLTS;
+    }
+
+    /** The signs, by their places in {@link #signs()}, that plainly are others with the damage. */
+    public BitSet differing(Damage damage) {
+        List<double[]> now = read(damage.vehicle(brief));
+        BitSet differing = new BitSet();
+        for (int p = 0; p < places.size(); p++) {
+            int readings = Math.min(now.get(p).length, planned.get(p).length); // none where the place is gone
+            for (int k = 0; k < readings; k++) {
+                if (isPlainly(now.get(p)[k], planned.get(p)[k])) {
+                    differing.set(p);
+                }
+            }
+        }
+        return differing;
+    }
+
+    private static boolean isPlainly(double volts, double plannedVolts) {
+        if (Double.isNaN(volts) || Double.isNaN(plannedVolts) || (isOpen(volts) && isOpen(plannedVolts))) {
+            return false;
+        }
+        double now = ohms(volts);
+        double before = ohms(plannedVolts);
+        return Math.abs(now - before) > PLAIN_OHMS
+                && Math.max(now, before) > PLAIN_FACTOR * Math.max(Math.min(now, before), 0);
+    }
+
+    /** What an ohm range would make of it. */
+    private static double ohms(double volts) {
+        double most = OPEN_SHARE * SOURCE_VOLTS;
+        return SOURCE_OHMS * Math.min(volts, most) / (SOURCE_VOLTS - Math.min(volts, most));
+    }
+
+    /** For each place, volts at the meter: probes one way and the other, for each pair of ends and each thing operated. */
+    private List<double[]> read(Vehicle vehicle) {
+        Probing probing = new Probing(vehicle);
+        return places.stream().map(probing::read).toList();
+    }
+
+    private List<SortedMap<OperableId, String>> positions(ColdPlace place) {
+        List<SortedMap<OperableId, String>> all = new ArrayList<>(List.of(new TreeMap<>()));
+        for (OperableId operable : place.follows()) {
+            List<String> positions = brief.sheet().operable(operable).positions();
+            positions.stream().skip(1).forEach(p -> all.add(new TreeMap<>(Map.of(operable, p))));
+        }
+        return all;
+    }
+
+    /** Nothing where the place is not in this vehicle. */
+    private static List<Ends> ends(ColdPlace place, Wired wired) {
+        return switch (place) {
+            case ColdPlace.AtPlug plug -> {
+                Node lead = wired.controller().orElseThrow().leads().get(plug.lead());
+                yield lead != null && wired.network().hasNode(lead)
+                        ? List.of(new Ends(lead, Node.CHASSIS), new Ends(lead, wired.post()))
+                        : List.of();
+            }
+            case ColdPlace.Across across -> {
+                Reach reach = wired.added().parts().get(across.part());
+                yield reach == null ? List.of() : List.of(new Ends(reach.from(), reach.to()));
+            }
+        };
+    }
+
+    /** A vehicle with the meter in it, each probe on a switch of its own. */
+    private final class Probing {
+
+        private final Wired before;
+        private final Vehicle vehicle;
+        private final Workbench bench = new Workbench();
+
+        Probing(Vehicle dead) {
+            this.before = dead.wired();
+            Set<Node> ends = new LinkedHashSet<>();
+            for (ColdPlace place : places) {
+                ends(place, before).forEach(pair -> {
+                    ends.add(pair.one());
+                    ends.add(pair.other());
+                });
+            }
+            List<Part> meter = new ArrayList<>(List.of(new Battery(METER, RED, BLACK, SOURCE_VOLTS, SOURCE_OHMS)));
+            for (Node end : ends) {
+                meter.add(new Switch(probe(RED, end), RED, end, Setting.SHORT_OHMS));
+                meter.add(new Switch(probe(BLACK, end), BLACK, end, Setting.SHORT_OHMS));
+            }
+            this.vehicle = dead.with(before.withMore(meter, Phrase.of("origin.meter")));
+        }
+
+        private PartId probe(Node colour, Node end) {
+            return new PartId(colour + " at " + end);
+        }
+
+        double[] read(ColdPlace place) {
+            List<Double> volts = new ArrayList<>();
+            for (SortedMap<OperableId, String> positions : positions(place)) {
+                Setting dead = dead(positions);
+                for (Ends pair : ends(place, before)) {
+                    volts.add(read(dead, pair.one(), pair.other()));
+                    volts.add(read(dead, pair.other(), pair.one()));
+                }
+            }
+            return volts.stream().mapToDouble(Double::doubleValue).toArray();
+        }
+
+        private double read(Setting dead, Node red, Node black) {
+            Setting probed = dead.closed(probe(RED, red)).closed(probe(BLACK, black));
+            return bench.settled(vehicle.wired(), probed)
+                    .map(point -> point.volts(RED, BLACK))
+                    .orElse(Double.NaN);
+        }
+
+        /** The battery off, the plugs pulled. */
+        private Setting dead(SortedMap<OperableId, String> positions) {
+            Setting setting = vehicle.settings()
+                    .atRest(SupplyPoint.REST, Condition.IDLE.state(), Condition.IDLE.feed(), Condition.IDLE.moment())
+                    .broken(before.battery());
+            for (var each : positions.entrySet()) {
+                setting = vehicle.settings().moved(setting, each.getKey(), each.getValue());
+            }
+            ControllerParts controller = before.controller().orElseThrow();
+            for (PartId each : controller.behindPlugs()) {
+                setting = before.network().findPart(each).isPresent() ? setting.broken(each) : setting;
+            }
+            return setting;
+        }
+    }
+}
