@@ -24,6 +24,14 @@ public sealed interface Sign {
         return false;
     }
 
+    /** A sign that takes a meter. */
+    sealed interface OnMeter extends Sign {
+        @Override
+        default boolean takesMeter() {
+            return true;
+        }
+    }
+
     /** A load of the car works. */
     record Works(ElementId load, Phrase named) implements Sign {
         @Override
@@ -65,59 +73,39 @@ public sealed interface Sign {
     }
 
     /** A meter at the plug finds a lead of the controller at the supply; it is at ground when the sign is surely not there. */
-    record AtPlug(LeadId lead) implements Sign {
+    record AtPlug(LeadId lead) implements OnMeter {
         @Override
         public Phrase words() {
             return Phrase.of("sign.at-plug", lead);
         }
-
-        @Override
-        public boolean takesMeter() {
-            return true;
-        }
     }
 
     /** Volts are left across the place where a factory wire was cut. */
-    record AcrossCut(CircuitId circuit) implements Sign {
+    record AcrossCut(CircuitId circuit) implements OnMeter {
         @Override
         public Phrase words() {
             return Phrase.of("sign.across-cut", circuit);
         }
-
-        @Override
-        public boolean takesMeter() {
-            return true;
-        }
     }
 
     /** Volts are lost on the way from the battery to the controller. */
-    record FeedDrop() implements Sign {
+    record FeedDrop() implements OnMeter {
         @Override
         public Phrase words() {
             return Phrase.of("sign.feed-drop");
         }
-
-        @Override
-        public boolean takesMeter() {
-            return true;
-        }
     }
 
     /** The car draws more than it should with everything at rest. */
-    record StandingCurrent() implements Sign {
+    record StandingCurrent() implements OnMeter {
         @Override
         public Phrase words() {
             return Phrase.of("sign.standing-current");
         }
-
-        @Override
-        public boolean takesMeter() {
-            return true;
-        }
     }
 
     /** A meter on its ohm and diode range, the battery off and the plugs pulled, shows what is expected there. */
-    record Cold(ColdPlace place, List<Phrase> expected) implements Sign {
+    record Cold(ColdPlace place, List<Phrase> expected) implements OnMeter {
         public Cold {
             expected = List.copyOf(expected);
         }
@@ -126,23 +114,13 @@ public sealed interface Sign {
         public Phrase words() {
             return Phrase.of("sign.cold", expected);
         }
-
-        @Override
-        public boolean takesMeter() {
-            return true;
-        }
     }
 
     /** A meter that holds its peak finds no more at a lead, as it lets go of a coil, than the battery and a diode's drop. */
-    record Kick(LeadId lead) implements Sign {
+    record Kick(LeadId lead) implements OnMeter {
         @Override
         public Phrase words() {
             return Phrase.of("sign.kick", lead);
-        }
-
-        @Override
-        public boolean takesMeter() {
-            return true;
         }
     }
 }
