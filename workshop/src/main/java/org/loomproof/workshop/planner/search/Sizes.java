@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.Port;
@@ -211,16 +212,22 @@ final class Sizes {
         return new Amps(feedsController(fuse) ? carries + throughController.value() : carries);
     }
 
-    /** The kit's leads cannot be made thicker: the thinnest behind a fuse bounds it. */
+    /**
+     * The kit's leads and the factory's wires cannot be made thicker: the thinnest lead behind a fuse bounds it, and the fuse
+     * by which the factory protects a wire that it feeds.
+     */
     private Amps leastCeilingBehind(AddedPartId fuse) {
         double thickest =
                 Protection.ceiling(listBought().getLast().area(), aroundAdded).value();
-        return new Amps(ledger.behind(fuse).stream()
+        DoubleStream leads = ledger.behind(fuse).stream()
                 .flatMap(run -> leadOf(run).stream())
                 .mapToDouble(lead ->
-                        Protection.ceiling(lead.size().typical(), aroundLeads).value())
-                .min()
-                .orElse(thickest));
+                        Protection.ceiling(lead.size().typical(), aroundLeads).value());
+        DoubleStream factory = ledger.behind(fuse).stream()
+                .flatMap(run -> run.to() instanceof End.Tap(var circuit) ? Stream.of(circuit) : Stream.empty())
+                .flatMap(circuit -> Finder.findLeastFuseAmps(job.brief().sheet().circuit(circuit)).stream())
+                .mapToDouble(Double::doubleValue);
+        return new Amps(DoubleStream.concat(leads, factory).min().orElse(thickest));
     }
 
     /** Of two fuses in a row the smaller opens first: ours should. */
