@@ -106,25 +106,25 @@ final class Desk {
     }
 
     /** Looks for what faults and slips of a plan come to, shows it, and gives the exit code. An interrupt ends the search only. */
-    int tryFaults(Path plan, boolean json, boolean all) {
+    int tryFaults(Path plan, boolean pairs, boolean json, boolean all) {
         long began = System.nanoTime();
         Checked<TriedFaults> tried;
         try (Progress progress = progress();
                 Patience patience = new Patience(progress::counted)) {
-            tried = new JobRun(messages, progress).faults(plan, patience);
+            tried = new JobRun(messages, progress).faults(plan, pairs, patience);
         }
         double seconds = (System.nanoTime() - began) / 1e9;
         return switch (tried) {
             case Checked.Bad<TriedFaults>(var problems) -> problems(problems, json);
-            case Checked.Good<TriedFaults>(TriedFaults(var brief, var faults)) -> {
+            case Checked.Good<TriedFaults>(TriedFaults faults) -> {
                 if (json) {
                     out.print(new FaultsJson(messages).of(faults));
                 } else {
-                    new FaultReport(messages).lines(brief, faults, all).forEach(out::println);
+                    new FaultReport(messages).lines(faults, all).forEach(out::println);
                     out.println(messages.text("report.took", seconds));
                 }
                 out.flush();
-                yield faults.left() == 0 ? 0 : ExitCode.STOPPED;
+                yield faults.isWhole() ? 0 : ExitCode.STOPPED;
             }
         };
     }

@@ -25,6 +25,9 @@ final class FaultsCommand implements Callable<Integer> {
     @Option(names = "--all", descriptionKey = "all")
     private boolean all;
 
+    @Option(names = "--pairs", descriptionKey = "pairs")
+    private boolean pairs;
+
     private final Messages messages;
 
     @SuppressWarnings("NullAway.Init") // picocli fills the fields before it calls the command
@@ -34,6 +37,6 @@ final class FaultsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return new Desk(spec, messages).tryFaults(plan, json, all);
+        return new Desk(spec, messages).tryFaults(plan, pairs, json, all);
     }
 }

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.loomproof.testing.Sample;
 import org.loomproof.workshop.words.Messages;
 
 /** The commands as a person types them, on a small job whose answer is known. */
@@ -168,10 +169,26 @@ class CommandsTest {
                         "One thing was taken to be wrong at a time.");
 
         Schema schema = schema("faults");
-        assertThat(run("faults", plan, "--json")).isZero();
+        assertThat(run("faults", plan, "--json")).as(err.toString()).isZero();
         assertThat(schema.validate(out.toString(), InputFormat.JSON)).isEmpty();
         assertThat(schema.validate(out.toString().replace("\"severity\"", "\"grade\""), InputFormat.JSON))
                 .isNotEmpty();
+    }
+
+    @Test
+    void twoFaultsAtOnceAreToldWhereOneHidesTheOther() throws IOException {
+        Path papers = folder.resolve("papers");
+        planHatchback(papers);
+        String plan = papers.resolve("plan.yaml").toString();
+        assertThat(run("faults", plan, "--pairs", "--json")).as(err.toString()).isZero();
+        assertThat(schema("faults").validate(out.toString(), InputFormat.JSON)).isEmpty();
+        assertThat(out.toString()).contains("\"hiddenBy\"");
+        if (Sample.full()) {
+            assertThat(run("faults", plan, "--pairs")).as(err.toString()).isZero();
+            assertThat(out.toString().replaceAll("\\s+", " "))
+                    .containsSubsequence(
+                            "Two at once:", "one hides the other", "change nothing together", "may pass all tests:");
+        }
     }
 
     @Test

@@ -2,8 +2,10 @@ package org.loomproof.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.loomproof.shop.job.TriedFaults;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.prover.FaultProof;
+import org.loomproof.workshop.prover.MaskedPairs;
 import org.loomproof.workshop.prover.MishapResult;
 import org.loomproof.workshop.prover.damage.Break;
 import org.loomproof.workshop.prover.damage.Sign;
@@ -30,7 +32,9 @@ public final class FaultReport {
      *
      * @param all whether nuisances and what touches nothing are told one by one as well
      */
-    public List<String> lines(Brief brief, FaultProof faults, boolean all) {
+    public List<String> lines(TriedFaults tried, boolean all) {
+        Brief brief = tried.brief();
+        FaultProof faults = tried.faults();
         Lines lines = new Lines();
         lines.wrap(
                 messages.text(
@@ -44,6 +48,7 @@ public final class FaultReport {
         }
         addTests(lines, faults);
         addUnnoticed(lines, faults);
+        tried.pairs().ifPresent(pairs -> addPairs(lines, pairs));
         lines.gap();
         FaultProof.Coverage coverage = faults.coverage();
         lines.wrap(messages.text("faults.coverage", coverage.noticed(), coverage.all(), coverage.percent()), "  ");
@@ -128,6 +133,30 @@ public final class FaultReport {
             if (!watch.isEmpty()) {
                 lines.wrap("     " + messages.text("faults.watch", String.join(", ", watch)), "     ");
             }
+        }
+    }
+
+    private void addPairs(Lines lines, MaskedPairs pairs) {
+        lines.gap().wrap(messages.text("faults.pairs", pairs.lookedAt(), pairs.apart()), "  ");
+        lines.wrap("  " + messages.text("faults.pairs-hidden", pairs.hidden()), "    ");
+        List<MaskedPairs.Masked> harmful = pairs.harmful();
+        lines.wrap("  " + messages.text("faults.pairs-harmless", pairs.passing().size() - harmful.size()), "    ");
+        lines.wrap("  " + messages.text("faults.pairs-passing", harmful.size()), "    ");
+        for (MaskedPairs.Masked pair : harmful) {
+            lines.wrap(
+                    "  - "
+                            + messages.text(
+                                    "faults.pair",
+                                    messages.text("severity." + pair.severity().word()),
+                                    pair.one().words(),
+                                    pair.other().words()),
+                    "    ");
+            if (pair.isRestless()) {
+                lines.wrap("    " + messages.text("faults.pair-restless"), "      ");
+            }
+        }
+        if (pairs.left() > 0) {
+            lines.wrap("  " + messages.text("faults.pairs-left", pairs.left()), "    ");
         }
     }
 

@@ -3,10 +3,13 @@ package org.loomproof.shop.job;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import org.loomproof.workshop.fault.Slip;
 import org.loomproof.workshop.prover.FaultProof;
+import org.loomproof.workshop.prover.MaskedPairs;
 import org.loomproof.workshop.prover.MishapResult;
 import org.loomproof.workshop.prover.damage.Break;
+import org.loomproof.workshop.prover.damage.Showing;
 import org.loomproof.workshop.prover.damage.Sign;
 import org.loomproof.workshop.prover.testorder.HandTest;
 import org.loomproof.workshop.prover.verdict.Severity;
@@ -24,7 +27,8 @@ public final class FaultsJson {
     }
 
     /** The whole. */
-    public String of(FaultProof faults) {
+    public String of(TriedFaults tried) {
+        FaultProof faults = tried.faults();
         ObjectNode root = mapper.createObjectNode().put("format", "loomproof faults 1");
         ObjectNode coverage =
                 root.putObject("coverage").put("percent", faults.coverage().percent());
@@ -47,7 +51,36 @@ public final class FaultsJson {
                 .put("walked", faults.effort().walked())
                 .put("solves", faults.effort().solves());
         words.texts(root.putArray("bounds"), faults.bounds());
+        tried.pairs().ifPresent(pairs -> root.set("pairs", pairs(pairs)));
         return words.written(root);
+    }
+
+    private ObjectNode pairs(MaskedPairs pairs) {
+        ObjectNode node = mapper.createObjectNode()
+                .put("lookedAt", pairs.lookedAt())
+                .put("apart", pairs.apart())
+                .put("hidden", pairs.hidden())
+                .put("notLookedAt", pairs.left());
+        ArrayNode passing = node.putArray("passing");
+        for (MaskedPairs.Masked pair : pairs.passing()) {
+            ObjectNode two = passing.addObject()
+                    .put("one", pair.one().id())
+                    .put("hiddenBy", pair.other().id())
+                    .put("severity", pair.severity().word())
+                    .put("restless", pair.isRestless());
+            breaks(two.putArray("breaks"), pair.breaks());
+        }
+        return node;
+    }
+
+    private void breaks(ArrayNode node, List<Break> breaks) {
+        for (Break each : breaks) {
+            ObjectNode broken = node.addObject()
+                    .put("claim", each.claim())
+                    .put("severity", each.severity().word());
+            broken.set("margin", words.margin(each.worst()));
+            broken.set("witness", words.witness(each.witness()));
+        }
     }
 
     private ObjectNode mishap(FaultProof faults, int place) {
@@ -60,14 +93,7 @@ public final class FaultsJson {
         words.texts(node.putArray("effects"), result.effects());
         words.texts(node.putArray("opens"), result.opens());
         words.texts(node.putArray("undecided"), result.undecided());
-        ArrayNode breaks = node.putArray("breaks");
-        for (Break each : result.breaks()) {
-            ObjectNode broken = breaks.addObject()
-                    .put("claim", each.claim())
-                    .put("severity", each.severity().word());
-            broken.set("margin", words.margin(each.worst()));
-            broken.set("witness", words.witness(each.witness()));
-        }
+        breaks(node.putArray("breaks"), result.breaks());
         ArrayNode noticedBy = node.putArray("noticedBy");
         faults.testOrder()
                 .noticedBy()
@@ -87,9 +113,18 @@ public final class FaultsJson {
                 .put("from", test.from().word())
                 .put("seconds", test.seconds());
         words.texts(node.putArray("steps"), test.steps());
-        words.texts(
-                node.putArray("watch"),
-                faults.watch().get(place).stream().map(Sign::words).toList());
+        signs(node.putArray("watch"), faults.watch().get(place));
+        ArrayNode expected = node.putArray("expected");
+        for (Showing showing : faults.expected().get(place)) {
+            ObjectNode shows = expected.addObject();
+            shows.set("when", words.situation(showing.when()));
+            signs(shows.putArray("there"), showing.there());
+            signs(shows.putArray("absent"), showing.absent());
+        }
         return node;
+    }
+
+    private void signs(ArrayNode node, List<Sign> signs) {
+        words.texts(node, signs.stream().map(Sign::words).toList());
     }
 }

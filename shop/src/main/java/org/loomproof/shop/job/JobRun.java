@@ -139,14 +139,23 @@ public final class JobRun {
                 : new JobOutcome.BadInput(List.copyOf(problems));
     }
 
-    /** Looks for what every fault and slip of a plan comes to, and for the tests that notice them; nothing is written. */
-    public Checked<TriedFaults> faults(Path plan, FaultWatch watch) {
+    /**
+     * Looks for what every fault and slip of a plan comes to, and for the tests that notice them; nothing is written.
+     *
+     * @param pairs whether every two at once are tried as well
+     */
+    public Checked<TriedFaults> faults(Path plan, boolean pairs, FaultWatch watch) {
         told.accept(Stage.READING);
         return switch (new PlanFileReader(briefs, messages).read(plan)) {
             case Checked.Bad<PlanFile>(var problems) -> new Checked.Bad<>(problems);
             case Checked.Good<PlanFile>(var file) -> {
-                FaultProof faults = tried(file, watch);
-                yield new Checked.Good<>(new TriedFaults(file.given().brief(), faults));
+                Brief brief = file.given().brief();
+                if (!pairs) {
+                    yield new Checked.Good<>(new TriedFaults(brief, tried(file, watch), Optional.empty()));
+                }
+                told.accept(Stage.TRYING_FAULTS);
+                FaultProver.Pairwise all = FaultProver.provePairs(brief, file.plan(), watch);
+                yield new Checked.Good<>(new TriedFaults(brief, all.faults(), Optional.of(all.pairs())));
             }
         };
     }

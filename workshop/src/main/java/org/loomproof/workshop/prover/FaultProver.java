@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
-import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.fault.Mishap;
@@ -20,7 +19,6 @@ import org.loomproof.workshop.prover.claim.Claim;
 import org.loomproof.workshop.prover.claim.Claimed;
 import org.loomproof.workshop.prover.claim.Fitting;
 import org.loomproof.workshop.prover.damage.AsPlanned;
-import org.loomproof.workshop.prover.damage.Break;
 import org.loomproof.workshop.prover.damage.ColdLoom;
 import org.loomproof.workshop.prover.damage.Damage;
 import org.loomproof.workshop.prover.damage.DamageSearch;
@@ -33,7 +31,6 @@ import org.loomproof.workshop.prover.testorder.HandTest;
 import org.loomproof.workshop.prover.testorder.HandTests;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Margin;
-import org.loomproof.workshop.prover.verdict.Severity;
 import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.Situation;
@@ -54,9 +51,10 @@ public final class FaultProver {
     private final List<Damage> damages;
     private final Map<Damage, Integer> numbers = new LinkedHashMap<>();
     private final List<HandTest> tests;
-    private final List<Situation> watched;
+    private final AsPlanned job;
     private final DamageSearch search;
-    private final Signs signs;
+    private final Consequences consequences;
+    private final ColdLoom cold;
 
     private FaultProver(Brief given, Plan plan) {
         this.brief = given.set(plan.settings());
@@ -73,15 +71,17 @@ public final class FaultProver {
         boolean hasFeedFuse =
                 !fitted.wired().controller().orElseThrow().feedFuses().isEmpty();
         this.tests = HandTests.list(brief, plan, hasFeedFuse);
-        this.watched = tests.stream()
+        List<Situation> watched = tests.stream()
                 .flatMap(test -> test.situations().stream())
                 .distinct()
                 .toList();
-        this.signs = new Signs(brief, plan, fitted.wired());
+        Signs signs = new Signs(brief, plan, fitted.wired());
         Set<OperableId> askedAbout = new LinkedHashSet<>();
         cases.forEach(each -> askedAbout.addAll(each.asksAbout()));
-        AsPlanned job = new AsPlanned(brief, plan, whole.stock(), fitted, signs, askedAbout, watched, holding);
+        this.job = new AsPlanned(brief, plan, whole.stock(), fitted, signs, askedAbout, watched, holding);
         this.search = new DamageSearch(job, this::cases, damages);
+        this.consequences = new Consequences(search, plan);
+        this.cold = new ColdLoom(brief, plan, fitted);
     }
 
     /**
@@ -91,8 +91,28 @@ public final class FaultProver {
      * @param plan whose leads, circuits and parts are those of the brief
      */
     public static FaultProof prove(Brief given, Plan plan, FaultWatch watch) {
-        return new FaultProver(given, plan).proof(watch);
+        return new FaultProver(given, plan).tried(watch).chosen().proof();
     }
+
+    /**
+     * What every fault and slip comes to, and every two of them at once in the tests that notice them.
+     *
+     * @param given with a complete sheet
+     * @param plan whose leads, circuits and parts are those of the brief
+     */
+    public static Pairwise provePairs(Brief given, Plan plan, FaultWatch watch) {
+        FaultProver prover = new FaultProver(given, plan);
+        Tried tried = prover.tried(watch);
+        PairSearch pairs = new PairSearch(
+                prover.job, prover.search, prover.cold, prover.consequences, tried.chosen(), tried.numbers());
+        return new Pairwise(tried.chosen().proof(), pairs.pairs(watch));
+    }
+
+    /** The singles and the pairs of one plan. */
+    public record Pairwise(FaultProof faults, MaskedPairs pairs) {}
+
+    /** What was found of the singles, with the number of each result's damage. */
+    private record Tried(TestChoice.Chosen chosen, List<Integer> numbers) {}
 
     private static List<Case> cases(Fitting fitting) {
         return Claim.all().stream()
@@ -122,40 +142,33 @@ public final class FaultProver {
                 .toList();
     }
 
-    private FaultProof proof(FaultWatch watch) {
+    private Tried tried(FaultWatch watch) {
         List<Optional<Outcome>> outcomes = outcomes(watch);
-        Map<PartId, Outcome> opened = openedFuses(outcomes);
         List<Integer> known = IntStream.range(0, mishaps.size())
                 .filter(m -> outcomes.get(number(m)).isPresent())
                 .boxed()
                 .toList();
         Map<Integer, MishapResult> results = new LinkedHashMap<>();
-        known.forEach(m -> results.put(m, result(m, outcomes.get(number(m)).orElseThrow(), opened)));
+        known.forEach(m -> results.put(m, result(m, outcomes.get(number(m)).orElseThrow())));
         List<Integer> worstFirst = known.stream()
                 .sorted(Comparator.comparing(
                         (Integer m) -> Objects.requireNonNull(results.get(m)).severity()))
                 .toList();
-        TestChoice choice = new TestChoice(
-                brief,
-                tests,
-                watched,
-                signs,
-                holding.keySet(),
-                new ColdLoom(brief, plan, whole.fitted()),
-                search,
-                damages);
+        TestChoice choice = new TestChoice(job, tests, cold, search, damages);
         List<Integer> numbersInOrder = worstFirst.stream().map(this::number).toList();
         Outcome.Effort effort = outcomes.stream()
                 .flatMap(Optional::stream)
                 .map(Outcome::effort)
                 .reduce(new Outcome.Effort(0, 0, search.wholeSolves()), Outcome.Effort::and);
-        return choice.proof(
-                worstFirst.stream().map(results::get).toList(),
-                numbersInOrder,
-                outcomes,
-                mishaps.size() - known.size(),
-                effort,
-                bounds(mishaps.size() - known.size()));
+        return new Tried(
+                choice.choose(
+                        worstFirst.stream().map(results::get).toList(),
+                        numbersInOrder,
+                        outcomes,
+                        mishaps.size() - known.size(),
+                        effort,
+                        bounds(mishaps.size() - known.size())),
+                numbersInOrder);
     }
 
     private int number(int mishap) {
@@ -178,35 +191,14 @@ public final class FaultProver {
                 .toList();
     }
 
-    /** A fuse that opens stays open: what then follows is what follows from that fuse alone being out. */
-    private Map<PartId, Outcome> openedFuses(List<Optional<Outcome>> outcomes) {
-        Map<PartId, Outcome> opened = new LinkedHashMap<>();
-        for (Optional<Outcome> outcome : outcomes) {
-            for (PartId fuse : outcome.map(Outcome::opened).orElse(Set.of())) {
-                opened.computeIfAbsent(fuse, f -> search.outcome(Damage.openedFuse(plan, f)));
-            }
-        }
-        return opened;
-    }
-
-    private MishapResult result(int mishap, Outcome outcome, Map<PartId, Outcome> opened) {
-        List<Break> breaks = new ArrayList<>(outcome.breaks());
-        Set<Phrase> undecided = new LinkedHashSet<>(outcome.trouble());
-        for (PartId fuse : outcome.opened()) {
-            Outcome after = Objects.requireNonNull(opened.get(fuse));
-            after.breaks().stream()
-                    .filter(more -> breaks.stream().noneMatch(b -> b.claim().equals(more.claim())))
-                    .forEach(breaks::add);
-            undecided.addAll(after.trouble());
-        }
-        breaks.sort(Comparator.comparing(Break::severity));
-        Severity least = undecided.isEmpty() ? Severity.NONE : Severity.NUISANCE;
+    private MishapResult result(int mishap, Outcome outcome) {
+        Consequences.All all = consequences.of(outcome);
         return new MishapResult(
                 mishaps.get(mishap),
-                breaks.stream().map(Break::severity).reduce(least, Severity::or),
-                breaks,
+                all.severity(),
+                all.breaks(),
                 outcome.opened().stream().map(whole.fitted().wired()::words).toList(),
-                List.copyOf(undecided));
+                all.undecided());
     }
 
     private List<Phrase> bounds(int left) {

@@ -1,6 +1,7 @@
 package org.loomproof.workshop.prover;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,16 +9,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.prover.claim.CoilKick;
+import org.loomproof.workshop.prover.damage.AsPlanned;
 import org.loomproof.workshop.prover.damage.ColdLoom;
 import org.loomproof.workshop.prover.damage.Damage;
+import org.loomproof.workshop.prover.damage.DamageLook;
 import org.loomproof.workshop.prover.damage.DamageSearch;
 import org.loomproof.workshop.prover.damage.Outcome;
 import org.loomproof.workshop.prover.damage.Showing;
 import org.loomproof.workshop.prover.damage.Sign;
-import org.loomproof.workshop.prover.damage.Signs;
 import org.loomproof.workshop.prover.testorder.HandTest;
 import org.loomproof.workshop.prover.testorder.HandTests;
 import org.loomproof.workshop.prover.testorder.TestOrder;
@@ -28,33 +29,34 @@ import org.loomproof.workshop.words.Phrase;
 /** Chooses the tests: which notices what, further ones for what no usual test notices, and then as few as will do. */
 final class TestChoice {
 
-    private final Brief brief;
+    private final AsPlanned job;
     private final List<HandTest> usual;
-    private final List<Situation> watched;
     private final List<Sign> signs = new ArrayList<>();
-    private final Set<String> holding;
     private final ColdLoom cold;
     private final DamageSearch search;
     private final List<Damage> damages;
 
-    TestChoice(
-            Brief brief,
-            List<HandTest> usual,
-            List<Situation> watched,
-            Signs signs,
-            Set<String> holding,
-            ColdLoom cold,
-            DamageSearch search,
-            List<Damage> damages) {
-        this.brief = brief;
+    /**
+     * @param usual tests by hand
+     * @param search where the damages are looked for
+     * @param damages all of them, by their numbers
+     */
+    TestChoice(AsPlanned job, List<HandTest> usual, ColdLoom cold, DamageSearch search, List<Damage> damages) {
+        this.job = job;
         this.usual = usual;
-        this.watched = watched;
-        this.signs.addAll(signs.list());
-        this.holding = Set.copyOf(holding);
+        this.signs.addAll(job.signs().list());
         this.cold = cold;
         this.search = search;
         this.damages = damages;
     }
+
+    /**
+     * The order that was chosen.
+     *
+     * @param signs all that is looked at, by their places
+     * @param shown for each result and each test of the order the signs that surely differ
+     */
+    record Chosen(FaultProof proof, List<Sign> signs, List<List<BitSet>> shown) {}
 
     /** For each result and each test what surely differs; empty where the test does not notice it. */
     private record Differences(List<HandTest> tests, List<List<BitSet>> byResult) {
@@ -68,7 +70,7 @@ final class TestChoice {
         }
     }
 
-    FaultProof proof(
+    Chosen choose(
             List<MishapResult> results,
             List<Integer> numbers,
             List<Optional<Outcome>> outcomes,
@@ -82,12 +84,22 @@ final class TestChoice {
         List<BitSet> notices = new ArrayList<>();
         for (int t = 0; t < tests.size(); t++) {
             notices.add(differences.noticedBy(t));
-            always.set(t, HandTests.isCustomary(tests.get(t), brief.order()));
+            always.set(t, HandTests.isCustomary(tests.get(t), job.brief().order()));
         }
-        int arming =
-                (int) Math.ceil(brief.kit().behaviour().armingDelay().high().value());
+        int arming = (int)
+                Math.ceil(job.brief().kit().behaviour().armingDelay().high().value());
         TestOrder order = TestOrder.of(tests, notices, always, results.size(), arming);
-        return new FaultProof(results, order, watch(order, differences), expected(order), left, effort, bounds);
+        FaultProof proof =
+                new FaultProof(results, order, watch(order, differences), expected(order), left, effort, bounds);
+        return new Chosen(proof, List.copyOf(signs), shown(order, differences));
+    }
+
+    private static List<List<BitSet>> shown(TestOrder order, Differences differences) {
+        int[] places =
+                order.tests().stream().mapToInt(differences.tests()::indexOf).toArray();
+        return differences.byResult().stream()
+                .map(row -> Arrays.stream(places).mapToObj(row::get).toList())
+                .toList();
     }
 
     private List<List<Showing>> expected(TestOrder order) {
@@ -113,7 +125,7 @@ final class TestChoice {
     private BitSet differing(HandTest test, Map<Integer, BitSet> noticed) {
         BitSet differing = new BitSet();
         for (Situation situation : test.situations()) {
-            differing.or(noticed.getOrDefault(watched.indexOf(situation), new BitSet()));
+            differing.or(noticed.getOrDefault(job.watched().indexOf(situation), new BitSet()));
         }
         return looked(test, differing);
     }
@@ -140,16 +152,17 @@ final class TestChoice {
         List<Situation> each = List.copyOf(situations);
         List<HandTest> tests = new ArrayList<>(usual.tests());
         for (int k = 0; k < each.size(); k++) {
-            tests.add(HandTests.of(each.get(k), brief, k + 1));
+            tests.add(HandTests.of(each.get(k), job.brief(), k + 1));
         }
         List<List<BitSet>> byResult = new ArrayList<>();
         for (int r = 0; r < numbers.size(); r++) {
             List<BitSet> row = new ArrayList<>(usual.byResult().get(r));
-            List<BitSet> more = unnoticed.contains(r)
-                    ? search.signs(List.of(damages.get(numbers.get(r))), each)
-                    : each.stream().map(s -> new BitSet()).toList();
+            Optional<DamageLook> look =
+                    unnoticed.contains(r) ? Optional.of(search.look(damages.get(numbers.get(r)))) : Optional.empty();
             for (int k = 0; k < each.size(); k++) {
-                row.add(looked(tests.get(usual.tests().size() + k), more.get(k)));
+                Situation situation = each.get(k);
+                BitSet differing = look.map(l -> l.at(situation)).orElseGet(BitSet::new);
+                row.add(looked(tests.get(usual.tests().size() + k), differing));
             }
             byResult.add(row);
         }
@@ -161,8 +174,8 @@ final class TestChoice {
         List<HandTest> tests = new ArrayList<>(steady.tests());
         List<List<BitSet>> byResult = new ArrayList<>();
         steady.byResult().forEach(row -> byResult.add(new ArrayList<>(row)));
-        for (Lead lead : brief.kit().leads()) {
-            if (holding.stream().anyMatch(id -> CoilKick.isCaseOf(lead.id(), id))) {
+        for (Lead lead : job.brief().kit().leads()) {
+            if (job.margins().keySet().stream().anyMatch(id -> CoilKick.isCaseOf(lead.id(), id))) {
                 Sign.Kick kick = new Sign.Kick(lead.id());
                 tests.add(HandTests.of(kick, lead));
                 for (int r = 0; r < results.size(); r++) {

@@ -153,7 +153,7 @@ class ComebackOfExamplesTest {
         Finding bringsBoth(Cause one, Cause other, Comeback comeback) {
             Set<Symptom> said = said(one);
             said.addAll(said(other));
-            return looked(comeback, said, car(damage(one).and(damage(other), plan)), new ArrayList<>());
+            return looked(comeback, said, car(damage(one, other)), new ArrayList<>());
         }
 
         private Finding looked(Comeback comeback, Set<Symptom> said, Vehicle car, List<Taken> taken) {
@@ -177,6 +177,16 @@ class ComebackOfExamplesTest {
 
         private Damage damage(Cause cause) {
             return Damage.of(cause.mishaps().getFirst(), plan, VehicleWiring.fitted(brief, plan, Corner.TYPICAL));
+        }
+
+        private Damage damage(Cause one, Cause other) {
+            return Damage.both(
+                            one.mishaps().getFirst(),
+                            other.mishaps().getFirst(),
+                            brief,
+                            plan,
+                            VehicleWiring.fitted(brief, plan, Corner.TYPICAL))
+                    .orElseThrow();
         }
 
         private Vehicle car(Damage damage) {

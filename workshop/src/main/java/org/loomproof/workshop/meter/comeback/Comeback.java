@@ -10,8 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.ControllerState;
@@ -28,6 +26,7 @@ import org.loomproof.workshop.trade.table.Table;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.Situation;
+import org.loomproof.workshop.wiring.Wired;
 
 /** All that may be behind a comeback of one finished car, and how it is told apart. Not for sharing between threads. */
 public final class Comeback {
@@ -48,13 +47,18 @@ public final class Comeback {
 
     private final Brief brief;
     private final Plan plan;
+    private final Wired fitted;
     private final Looks looks;
     private final FinishedCar sound;
     private final List<Hypothesis> singles = new ArrayList<>();
-    private final Map<List<Integer>, Hypothesis> pairs = new HashMap<>();
+    private final Map<List<Integer>, Optional<Hypothesis>> pairs = new HashMap<>();
 
     /** A cause, or two, with the car that it makes. */
     private record Hypothesis(List<Cause> causes, Set<Symptom> symptoms, double weight, FinishedCar car) {
+
+        Mishap firstMishap() {
+            return causes.getFirst().mishaps().getFirst();
+        }
 
         /** This or the other, which nothing tells apart. */
         Hypothesis or(Hypothesis other) {
@@ -63,22 +67,20 @@ public final class Comeback {
         }
     }
 
-    private final List<Optional<Damage>> damages = new ArrayList<>();
-
     private Comeback(Brief given, Plan plan, FaultProof faults) {
         this.brief = given.set(plan.settings());
         this.plan = plan;
         this.looks = new Looks(brief, plan);
-        Vehicle fitted = Vehicle.fitted(brief, plan, Corner.TYPICAL);
-        this.sound = new FinishedCar(fitted);
+        Vehicle whole = Vehicle.fitted(brief, plan, Corner.TYPICAL);
+        this.fitted = whole.wired();
+        this.sound = new FinishedCar(whole);
         Cause elsewhere = new Cause(List.of(), EnumSet.noneOf(Symptom.class), rate("elsewhere"));
-        damages.add(Optional.empty());
         singles.add(new Hypothesis(List.of(elsewhere), elsewhere.symptoms(), elsewhere.weight(), sound));
         Symptoms symptoms = new Symptoms(brief);
         Map<Damage, List<MishapResult>> alike = new LinkedHashMap<>();
         faults.results()
                 .forEach(result -> alike.computeIfAbsent(
-                                Damage.of(result.mishap(), plan, fitted.wired()), d -> new ArrayList<>())
+                                Damage.of(result.mishap(), plan, fitted), d -> new ArrayList<>())
                         .add(result));
         alike.forEach((damage, results) -> add(damage, results, symptoms));
         mergeLookAlikes();
@@ -93,7 +95,6 @@ public final class Comeback {
                         && FinishedCar.showAlike(
                                 singles.get(k).car(), singles.get(other).car(), all)) {
                     singles.set(k, singles.get(k).or(singles.remove(other)));
-                    damages.remove(other);
                 }
             }
         }
@@ -119,7 +120,6 @@ public final class Comeback {
         }
         List<Mishap> mishaps = results.stream().map(MishapResult::mishap).toList();
         double weight = mishaps.stream().mapToDouble(m -> rate(m.kind())).sum();
-        damages.add(Optional.of(damage));
         singles.add(new Hypothesis(List.of(new Cause(mishaps, shown, weight)), shown, weight, car));
     }
 
@@ -215,36 +215,22 @@ public final class Comeback {
         List<Hypothesis> both = new ArrayList<>();
         for (int a = 0; a < likeliest.size(); a++) {
             for (int b = a + 1; b < likeliest.size(); b++) {
-                List<Integer> two = List.of(likeliest.get(a), likeliest.get(b));
-                if (mayBeTogether(two)) {
-                    both.add(pairs.computeIfAbsent(two, this::together));
-                }
+                pairs.computeIfAbsent(List.of(likeliest.get(a), likeliest.get(b)), this::together)
+                        .ifPresent(both::add);
             }
         }
         return both;
     }
 
-    /** Two mishaps of one wire or part are one, and of two that change the wiring only one can be laid over the plan. */
-    private boolean mayBeTogether(List<Integer> two) {
-        Set<String> names = names(two.getFirst());
-        names.retainAll(names(two.getLast()));
-        return names.isEmpty()
-                && two.stream()
-                        .anyMatch(k -> damages.get(k).orElseThrow().plan().equals(plan));
-    }
-
-    private Set<String> names(int single) {
-        return singles.get(single).causes().getFirst().mishaps().stream()
-                .flatMap(mishap -> mishap.names().stream())
-                .map(Object::toString)
-                .collect(Collectors.toCollection(TreeSet::new));
-    }
-
-    private Hypothesis together(List<Integer> two) {
+    /** Both at once; empty where they cannot be. */
+    private Optional<Hypothesis> together(List<Integer> two) {
         Hypothesis a = singles.get(two.getFirst());
         Hypothesis b = singles.get(two.getLast());
-        Damage first = damages.get(two.getFirst()).orElseThrow();
-        Damage second = damages.get(two.getLast()).orElseThrow();
+        return Damage.both(a.firstMishap(), b.firstMishap(), brief, plan, fitted)
+                .map(damage -> together(a, b, damage));
+    }
+
+    private Hypothesis together(Hypothesis a, Hypothesis b, Damage damage) {
         Set<Symptom> shown = EnumSet.noneOf(Symptom.class);
         shown.addAll(a.symptoms());
         shown.addAll(b.symptoms());
@@ -253,6 +239,6 @@ public final class Comeback {
                 List.of(a.causes().getFirst(), b.causes().getFirst()),
                 shown,
                 PAIR_SHARE * a.weight() * b.weight() / total,
-                new FinishedCar(first.and(second, plan).vehicle(brief)));
+                new FinishedCar(damage.vehicle(brief)));
     }
 }

@@ -1,6 +1,7 @@
 package org.loomproof.workshop.prover.damage;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.network.part.PartId;
@@ -50,11 +51,39 @@ public record Damage(Plan plan, List<Change> changes) {
         };
     }
 
-    /** Both damages at once, where the second leaves the plan as it was; else the first plan's wires as the second has them. */
-    public Damage and(Damage other, Plan planned) {
-        List<Change> both =
-                Stream.concat(changes.stream(), other.changes.stream()).toList();
-        return new Damage(other.plan.equals(planned) ? plan : other.plan, both);
+    /**
+     * The damage of two mishaps at once. Empty where they are not two, such as a wire that is open and badly joined, and where
+     * what they make of the plan depends on which came first.
+     *
+     * @param whole the fitted vehicle as planned
+     */
+    public static Optional<Damage> both(Mishap one, Mishap other, Brief brief, Plan plan, Wired whole) {
+        Plan rewired = on(other, on(one, plan));
+        if (isSameThing(one, other) || !rewired.equals(on(one, on(other, plan)))) {
+            return Optional.empty();
+        }
+        Wired wired = rewired.equals(plan) ? whole : VehicleWiring.fitted(brief, rewired, Corner.TYPICAL);
+        List<Change> changes = Stream.of(one, other)
+                .filter(mishap -> !isRewiring(mishap))
+                .flatMap(mishap -> of(mishap, rewired, wired).changes().stream())
+                .toList();
+        return Optional.of(new Damage(rewired, changes));
+    }
+
+    private static Plan on(Mishap mishap, Plan plan) {
+        return mishap instanceof Slip.Rewiring slip && isRewiring(slip) ? slip.on(plan) : plan;
+    }
+
+    /** A part that was left out is drawn as one that conducts nowhere. */
+    private static boolean isRewiring(Mishap mishap) {
+        return mishap instanceof Slip.Rewiring && !(mishap instanceof Slip.LeftOut);
+    }
+
+    /** A thing has one fault; how it was joined is another matter. */
+    private static boolean isSameThing(Mishap one, Mishap other) {
+        List<String> names = other.names().stream().map(Object::toString).toList();
+        return isRewiring(one) == isRewiring(other)
+                && one.names().stream().map(Object::toString).anyMatch(names::contains);
     }
 
     /** Whether what the wires join is as planned. */

@@ -1,7 +1,7 @@
 package org.loomproof.workshop.prover.damage;
 
-import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.prover.explore.Area;
 import org.loomproof.workshop.prover.explore.Case;
@@ -26,6 +27,7 @@ public final class DamageSearch {
     private final AsPlanned job;
     private final Function<Damage, List<Case>> cases;
     private final List<Damaged> damages;
+    private final List<Set<PartId>> reach;
     private final Map<Ground, WholeWalk> walks = new ConcurrentHashMap<>();
 
     /** What tells one walk of the whole vehicle from another. */
@@ -40,6 +42,7 @@ public final class DamageSearch {
         this.job = job;
         this.cases = cases;
         this.damages = damages.stream().map(damage -> Damaged.of(job, damage)).toList();
+        this.reach = this.damages.stream().map(DamageSearch::reach).toList();
         walkWhole();
     }
 
@@ -79,7 +82,7 @@ public final class DamageSearch {
         List<Case> asked = cases.apply(damaged.damage());
         Outcome outcome = Outcome.NOTHING;
         for (Area area : damaged.reached()) {
-            WholeWalk whole = walks.computeIfAbsent(ground(damaged, area), g -> walk(g, Map.of()));
+            WholeWalk whole = whole(damaged, area);
             List<Case> here = asked.stream()
                     .filter(each -> area.parts().contains(each.about()))
                     .toList();
@@ -95,23 +98,33 @@ public final class DamageSearch {
                 damaged.vehicle().restrictedTo(area).wired(), damaged.damage().plan());
     }
 
-    /** The signs that surely differ from what is seen as planned when these damages are there together, in each situation. */
-    public List<BitSet> signs(List<Damage> together, List<Situation> situations) {
-        Damage both = together.stream()
-                .reduce((one, other) -> one.and(other, job.plan()))
-                .orElseThrow();
-        Damaged damaged = Damaged.of(job, both);
-        List<BitSet> differing = new ArrayList<>();
-        situations.forEach(s -> differing.add(new BitSet()));
-        for (Area area : damaged.reached()) {
-            WholeWalk whole = walks.computeIfAbsent(ground(damaged, area), g -> walk(g, Map.of()));
-            DamageWalk walk =
-                    new DamageWalk(job, whole, damaged.vehicle().restrictedTo(area), fuses(damaged, area), List.of());
-            for (int k = 0; k < situations.size(); k++) {
-                differing.get(k).or(walk.lookAt(situations.get(k)));
-            }
-        }
-        return differing;
+    /** A damaged vehicle to be looked at. Not for sharing between threads. */
+    public DamageLook look(Damage damage) {
+        Damaged damaged = Damaged.of(job, damage);
+        List<DamageWalk> walks = damaged.reached().stream()
+                .map(area -> new DamageWalk(
+                        job,
+                        whole(damaged, area),
+                        damaged.vehicle().restrictedTo(area),
+                        fuses(damaged, area),
+                        List.of()))
+                .toList();
+        return new DamageLook(walks);
+    }
+
+    private WholeWalk whole(Damaged damaged, Area area) {
+        return walks.computeIfAbsent(ground(damaged, area), g -> walk(g, Map.of()));
+    }
+
+    /** Whether no area is reached by both: then each is seen as if it were alone. */
+    public boolean areApart(int one, int other) {
+        return Collections.disjoint(reach.get(one), reach.get(other));
+    }
+
+    private static Set<PartId> reach(Damaged damaged) {
+        return damaged.reached().stream()
+                .flatMap(area -> area.parts().stream())
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /**

@@ -259,16 +259,21 @@ final class DamageWalk {
         }
     }
 
-    /** The signs that surely differ in one situation; none where it does not come to rest. */
-    BitSet lookAt(Situation situation) {
-        return whole.places
-                .find(situation)
-                .flatMap(key -> Optional.ofNullable(whole.seen(key))
-                        .flatMap(planned -> pairs(key, setting(key), false)
-                                .map(pairs -> job.signs()
-                                        .read(pairs)
-                                        .differing(planned, job.signs().standingCurrent()))))
-                .orElseGet(BitSet::new);
+    /**
+     * The signs that surely differ in one situation; empty where the vehicle, as planned or damaged, does not come to rest. No
+     * sign where the area has nothing to do with the situation.
+     */
+    Optional<BitSet> lookAt(Situation situation) {
+        Optional<Key> here = whole.places.find(situation);
+        if (here.isEmpty()) {
+            return Optional.of(new BitSet());
+        }
+        Key key = here.get();
+        return Optional.ofNullable(whole.seen(key))
+                .flatMap(planned -> pairs(key, setting(key), false)
+                        .map(pairs -> job.signs()
+                                .read(pairs)
+                                .differing(planned, job.signs().standingCurrent())));
     }
 
     private Setting setting(Key key) {
