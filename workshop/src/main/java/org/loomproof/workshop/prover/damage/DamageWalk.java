@@ -163,9 +163,13 @@ final class DamageWalk {
         return at;
     }
 
-    /** Where a part that carries nothing may matter all the same, to a case that looks beyond the point of rest. */
+    /**
+     * Where a part that carries nothing may matter all the same, to a case that looks beyond the point of rest: at the highest
+     * supply, which is the worst for it, and with the battery at rest, which takes a step less to show.
+     */
     private BitSet beyondRest(int condition, int supply, BitSet nearby) {
-        boolean asked = whole.space.supplies().get(supply) == SupplyPoint.HIGH
+        SupplyPoint at = whole.space.supplies().get(supply);
+        boolean asked = (at == SupplyPoint.HIGH || at == SupplyPoint.REST)
                 && Arrays.stream(concern.under(condition))
                         .anyMatch(c -> cases.get(c).looksBeyondRest());
         return asked ? nearby : new BitSet();
