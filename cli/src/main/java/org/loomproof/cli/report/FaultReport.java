@@ -2,6 +2,7 @@ package org.loomproof.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.loomproof.shop.job.TriedFaults;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.prover.FaultProof;
@@ -125,15 +126,34 @@ public final class FaultReport {
             List<String> steps = new ArrayList<>();
             steps.add(messages.text("faults.from." + test.from().word()));
             test.steps().forEach(step -> steps.add(messages.text(step)));
-            List<String> watch = faults.watch().get(t).stream()
-                    .map(Sign::words)
-                    .map(messages::text)
-                    .toList();
+            List<String> watch = watch(faults, t);
             lines.wrap("  " + (t + 1) + ". " + String.join("; ", steps), "     ");
             if (!watch.isEmpty()) {
                 lines.wrap("     " + messages.text("faults.watch", String.join(", ", watch)), "     ");
             }
         }
+    }
+
+    /** What the meter must show, or what there is to see. */
+    private List<String> watch(FaultProof faults, int test) {
+        Stream<Phrase> shown = faults.expected().get(test).stream()
+                .flatMap(showing -> faults.testOrder()
+                        .tests()
+                        .get(test)
+                        .metered()
+                        .map(sign -> showing.there().contains(sign)
+                                ? Stream.of(sign.words(true))
+                                : showing.absent().contains(sign)
+                                        ? Stream.of(sign.words(false))
+                                        : Stream.<Phrase>empty())
+                        .orElseGet(Stream::empty));
+        List<String> metered = shown.map(messages::text).distinct().toList();
+        return metered.isEmpty()
+                ? faults.watch().get(test).stream()
+                        .map(Sign::words)
+                        .map(messages::text)
+                        .toList()
+                : metered;
     }
 
     private void addPairs(Lines lines, MaskedPairs pairs) {

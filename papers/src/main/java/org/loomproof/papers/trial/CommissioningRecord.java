@@ -14,10 +14,10 @@ import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.plan.JoinedCircuits;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.standby.Standby;
-import org.loomproof.workshop.wiring.VehicleWiring;
 
 /**
  * How the car left the bay: everything it did before, tried at check-in and again; readings with what is usual or computed
@@ -125,7 +125,7 @@ public final class CommissioningRecord {
                         words.of("commissioning.ground", wire.id().value()), words.of("commissioning.ground-usual")));
             }
         }
-        for (var cut : VehicleWiring.cutCircuits(plan)) {
+        for (var cut : JoinedCircuits.cut(plan)) {
             body = body.add(reading(
                     words.of("commissioning.cut", words.circuit(brief.sheet().circuit(cut))),
                     words.of("commissioning.cut-usual")));

@@ -127,6 +127,7 @@ public final class TestOrderPage {
             case Sign.Cold cold -> cold.expected().stream().map(words::of).toList();
             case Sign.Kick kick -> List.of(words.of(kick.words()));
             case Sign.Works seen -> moments(place);
+            case Sign.Turns seen -> moments(place);
             case Sign.Sounds seen -> moments(place);
             case Sign.Ordered seen -> moments(place);
             case Sign.Alarm seen -> moments(place);

@@ -15,6 +15,7 @@ import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.JoinedCircuits;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.trade.colour.Colour;
 import org.loomproof.workshop.trade.colour.WireColour;
@@ -68,10 +69,10 @@ public final class Slips {
                 slips.add(new Slip.WrongTap(wire.id()));
             }
         }
-        for (CircuitId cut : circuits(plan, true)) {
+        for (CircuitId cut : JoinedCircuits.cut(plan)) {
             slips.add(new Slip.SidesSwapped(cut));
         }
-        for (CircuitId meant : circuits(plan, false)) {
+        for (CircuitId meant : JoinedCircuits.tapped(plan)) {
             for (Circuit other : brief.sheet().circuits()) {
                 if (isLike(brief.sheet().circuit(meant), other)) {
                     slips.add(new Slip.NeighbourTapped(meant, other.id()));
@@ -84,27 +85,6 @@ public final class Slips {
 
     private static boolean has(AddedWire wire, Class<? extends End> kind) {
         return kind.isInstance(wire.from()) || kind.isInstance(wire.to());
-    }
-
-    /** The circuits that a plan cuts, or those that it taps, in the order of its wires. */
-    private static Set<CircuitId> circuits(Plan plan, boolean cut) {
-        Set<CircuitId> circuits = new LinkedHashSet<>();
-        for (AddedWire wire : plan.wires()) {
-            for (End end : List.of(wire.from(), wire.to())) {
-                switch (end) {
-                    case End.Tap(CircuitId circuit) when !cut -> circuits.add(circuit);
-                    case End.CutBefore(CircuitId circuit) when cut -> circuits.add(circuit);
-                    case End.CutAfter(CircuitId circuit) when cut -> circuits.add(circuit);
-                    case End.Tap tap -> {}
-                    case End.CutBefore before -> {}
-                    case End.CutAfter after -> {}
-                    case End.OfLead lead -> {}
-                    case End.OfPart part -> {}
-                    case End.Body body -> {}
-                }
-            }
-        }
-        return circuits;
     }
 
     /** Wires in one loom whose colours have something in common; a colour that nobody noted is like any. */

@@ -1,6 +1,5 @@
 package org.loomproof.workshop.wiring;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,8 +11,7 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.plan.AddedPartId;
-import org.loomproof.workshop.plan.AddedWire;
-import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.plan.JoinedCircuits;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.words.Phrase;
@@ -48,28 +46,10 @@ public final class VehicleWiring {
     public static Wired fitted(Brief given, Plan plan, Corner corner) {
         Brief brief = given.set(plan.settings());
         Drawing drawing = begin(corner);
-        FactoryParts factory = FactoryWiring.draw(brief.sheet(), cutCircuits(plan), drawing);
+        FactoryParts factory = FactoryWiring.draw(brief.sheet(), JoinedCircuits.cut(plan), drawing);
         ControllerParts controller = new ControllerWiring(brief.kit(), drawing).draw(FeedFuses.of(brief.kit(), plan));
         AddedParts added = new AddedWiring(factory, drawing).draw(plan);
         return end(drawing, factory, Optional.of(controller), added);
-    }
-
-    /** The circuits that a plan cuts: those at whose loose ends an added wire ends. */
-    public static Set<CircuitId> cutCircuits(Plan plan) {
-        Set<CircuitId> cut = new LinkedHashSet<>();
-        for (AddedWire wire : plan.wires()) {
-            for (End end : List.of(wire.from(), wire.to())) {
-                switch (end) {
-                    case End.CutBefore before -> cut.add(before.circuit());
-                    case End.CutAfter after -> cut.add(after.circuit());
-                    case End.OfLead lead -> {}
-                    case End.OfPart part -> {}
-                    case End.Tap tap -> {}
-                    case End.Body body -> {}
-                }
-            }
-        }
-        return cut;
     }
 
     /** The node of a terminal of an added part; a vehicle of which no wire or part reaches it has no such node. */

@@ -14,6 +14,7 @@ import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.JoinedCircuits;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.wiring.VehicleWiring;
 import org.loomproof.workshop.wiring.Wired;
@@ -100,7 +101,7 @@ public sealed interface Probe {
                 }
             }
         }
-        Set<CircuitId> cut = VehicleWiring.cutCircuits(plan);
+        Set<CircuitId> cut = JoinedCircuits.cut(plan);
         circuits.addAll(cut);
         plan.wires().stream()
                 .flatMap(wire -> Stream.of(wire.from(), wire.to()))

@@ -14,9 +14,9 @@ import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.plan.JoinedCircuits;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.wiring.Situation;
-import org.loomproof.workshop.wiring.VehicleWiring;
 
 /** Computes what a meter must show at every circuit that a plan joins anything to. */
 public final class ExpectedReadings {
@@ -32,7 +32,7 @@ public final class ExpectedReadings {
         this.brief = brief;
         this.sheet = brief.sheet();
         this.tries = new Tries(sheet);
-        this.cut = VehicleWiring.cutCircuits(plan);
+        this.cut = JoinedCircuits.cut(plan);
     }
 
     /** The circuits in the plan's order. The sheet must be complete. */

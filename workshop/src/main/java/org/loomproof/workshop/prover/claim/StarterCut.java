@@ -9,8 +9,8 @@ import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.JoinedCircuits;
 import org.loomproof.workshop.prover.explore.Case;
-import org.loomproof.workshop.wiring.VehicleWiring;
 import org.loomproof.workshop.words.Phrase;
 
 /** What the three claims about starting are about: the loads behind the wires that are cut for the starter interrupt. */
@@ -43,7 +43,7 @@ public final class StarterCut {
     public static Set<CircuitId> circuits(Fitting fitting) {
         Set<CircuitId> actedOn = new LinkedHashSet<>();
         fitting.connected(Wish.STARTER_INTERRUPT).forEach(c -> actedOn.addAll(c.circuits()));
-        Set<CircuitId> cut = new LinkedHashSet<>(VehicleWiring.cutCircuits(fitting.plan()));
+        Set<CircuitId> cut = new LinkedHashSet<>(JoinedCircuits.cut(fitting.plan()));
         cut.retainAll(actedOn);
         return cut.isEmpty() ? actedOn : cut;
     }

@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.network.part.Battery;
 import org.loomproof.network.part.Node;
@@ -19,6 +21,8 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.explore.Vehicle;
@@ -30,6 +34,7 @@ import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.wiring.ControllerParts;
 import org.loomproof.workshop.wiring.Reach;
+import org.loomproof.workshop.wiring.VehicleWiring;
 import org.loomproof.workshop.wiring.Wired;
 import org.loomproof.workshop.words.Phrase;
 
@@ -83,7 +88,17 @@ public final class ColdLoom {
         }
         for (AddedPart part : plan.parts()) {
             all.add(new ColdPlace.Across(part.id()));
+            if (part instanceof AddedPart.Fuse) {
+                all.add(new ColdPlace.FuseOut(part.id()));
+            }
         }
+        plan.wires().stream()
+                .flatMap(wire -> Stream.of(wire.from(), wire.to()))
+                .flatMap(end -> end instanceof End.OfPart(AddedPartId part, String terminal)
+                        ? Stream.of(new ColdPlace.AtTerminal(part, terminal))
+                        : Stream.empty())
+                .distinct()
+                .forEach(all::add);
         this.places = all.stream()
                 .filter(place -> !ends(place, fitted.wired()).isEmpty())
                 .toList();
@@ -105,12 +120,18 @@ public final class ColdLoom {
     }
 
     private List<Phrase> expected(int place) {
-        ColdPlace at = places.get(place);
+        ColdPlace there = places.get(place);
         double[] shown = planned.get(place);
-        return switch (at) {
+        return switch (there) {
             case ColdPlace.Across across -> List.of(shown("cold.between", shown, 0));
-            case ColdPlace.AtPlug plug -> List.of(shown("cold.to-body", shown, 0), shown("cold.to-plus", shown, 2));
+            case ColdPlace.FuseOut out -> List.of(shown("cold.between", shown, 0));
+            case ColdPlace.AtPlug plug -> toBodyAndPlus(shown);
+            case ColdPlace.AtTerminal at -> toBodyAndPlus(shown);
         };
+    }
+
+    private static List<Phrase> toBodyAndPlus(double[] shown) {
+        return List.of(shown("cold.to-body", shown, 0), shown("cold.to-plus", shown, 2));
     }
 
     private static Phrase shown(String key, double[] volts, int at) {
@@ -189,17 +210,23 @@ public final class ColdLoom {
     /** Nothing where the place is not in this vehicle. */
     private static List<Ends> ends(ColdPlace place, Wired wired) {
         return switch (place) {
-            case ColdPlace.AtPlug plug -> {
-                Node lead = wired.controller().orElseThrow().leads().get(plug.lead());
-                yield lead != null && wired.network().hasNode(lead)
-                        ? List.of(new Ends(lead, Node.CHASSIS), new Ends(lead, wired.post()))
-                        : List.of();
-            }
-            case ColdPlace.Across across -> {
-                Reach reach = wired.added().parts().get(across.part());
-                yield reach == null ? List.of() : List.of(new Ends(reach.from(), reach.to()));
-            }
+            case ColdPlace.AtPlug plug ->
+                toBodyAndPlus(wired, wired.controller().orElseThrow().leads().get(plug.lead()));
+            case ColdPlace.AtTerminal at -> toBodyAndPlus(wired, VehicleWiring.terminal(at.part(), at.terminal()));
+            case ColdPlace.Across across -> across(wired, across.part());
+            case ColdPlace.FuseOut out -> across(wired, out.fuse());
         };
+    }
+
+    private static List<Ends> toBodyAndPlus(Wired wired, @Nullable Node at) {
+        return at != null && wired.network().hasNode(at)
+                ? List.of(new Ends(at, Node.CHASSIS), new Ends(at, wired.post()))
+                : List.of();
+    }
+
+    private static List<Ends> across(Wired wired, AddedPartId part) {
+        Reach reach = wired.added().parts().get(part);
+        return reach == null ? List.of() : List.of(new Ends(reach.from(), reach.to()));
     }
 
     /** A vehicle with the meter in it, each probe on a switch of its own. */
@@ -233,13 +260,19 @@ public final class ColdLoom {
         double[] read(ColdPlace place) {
             List<Double> volts = new ArrayList<>();
             for (SortedMap<OperableId, String> positions : positions(place)) {
-                Setting dead = dead(positions);
+                Setting dead = out(place, dead(positions));
                 for (Ends pair : ends(place, before)) {
                     volts.add(read(dead, pair.one(), pair.other()));
                     volts.add(read(dead, pair.other(), pair.one()));
                 }
             }
             return volts.stream().mapToDouble(Double::doubleValue).toArray();
+        }
+
+        private Setting out(ColdPlace place, Setting dead) {
+            return place instanceof ColdPlace.FuseOut(AddedPartId fuse)
+                    ? dead.broken(Changes.network(before, fuse))
+                    : dead;
         }
 
         private double read(Setting dead, Node red, Node black) {

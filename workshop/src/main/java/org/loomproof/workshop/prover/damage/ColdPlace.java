@@ -39,6 +39,42 @@ public sealed interface ColdPlace {
         }
     }
 
+    /** A terminal of an added part where a wire ends, against the body and against the lifted plus clamp. */
+    record AtTerminal(AddedPartId part, String terminal) implements ColdPlace {
+        @Override
+        public String id() {
+            return "at " + part + " " + terminal;
+        }
+
+        @Override
+        public Phrase words() {
+            return Phrase.of("cold.at-terminal", part, terminal);
+        }
+
+        @Override
+        public Set<OperableId> follows() {
+            return Set.of();
+        }
+    }
+
+    /** Across the holder of an added fuse, the fuse out: nothing may go round it. */
+    record FuseOut(AddedPartId fuse) implements ColdPlace {
+        @Override
+        public String id() {
+            return "fuse-out " + fuse;
+        }
+
+        @Override
+        public Phrase words() {
+            return Phrase.of("cold.fuse-out", fuse);
+        }
+
+        @Override
+        public Set<OperableId> follows() {
+            return Set.of();
+        }
+    }
+
     /** Across an added part; of a relay, its coil. */
     record Across(AddedPartId part) implements ColdPlace {
         @Override

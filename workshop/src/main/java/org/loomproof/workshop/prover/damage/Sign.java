@@ -4,6 +4,7 @@ import java.util.List;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.ElementId;
+import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.words.Phrase;
 
@@ -37,6 +38,29 @@ public sealed interface Sign {
         @Override
         public Phrase words() {
             return Phrase.of("sign.works", named);
+        }
+    }
+
+    /**
+     * A load that turns both ways, such as a lock's motor, works the one way; the other way where the sign is surely not there.
+     *
+     * @param forwards what makes it turn that way in the car as it came
+     * @param backwards what makes it turn the other way
+     */
+    record Turns(ElementId load, Phrase named, At forwards, At backwards) implements Sign {
+
+        /** An operable at a position. */
+        public record At(OperableId operable, String position) {}
+
+        @Override
+        public Phrase words() {
+            return Phrase.of(
+                    "sign.turns",
+                    named,
+                    forwards.operable(),
+                    forwards.position(),
+                    backwards.operable(),
+                    backwards.position());
         }
     }
 

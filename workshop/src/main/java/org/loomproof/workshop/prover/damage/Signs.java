@@ -13,6 +13,7 @@ import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.JoinedCircuits;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.claim.Triggers;
 import org.loomproof.workshop.prover.claim.Triggers.Trigger;
@@ -21,7 +22,6 @@ import org.loomproof.workshop.prover.explore.Reading;
 import org.loomproof.workshop.prover.explore.Working;
 import org.loomproof.workshop.wiring.InputReach;
 import org.loomproof.workshop.wiring.Reach;
-import org.loomproof.workshop.wiring.VehicleWiring;
 import org.loomproof.workshop.wiring.Wired;
 import org.loomproof.workshop.words.Phrase;
 
@@ -29,9 +29,12 @@ import org.loomproof.workshop.words.Phrase;
 public final class Signs {
 
     /** A load that gets this share of its volts plainly works, and one that gets the lesser share plainly does not. */
-    private static final double WORKS_SHARE = 0.7;
+    static final double WORKS_SHARE = 0.7;
 
     private static final double IDLE_SHARE = 0.15;
+
+    /** Volts that differ by less than this share are the same to a load. */
+    private static final double SAME_SHARE = 0.05;
 
     private static final double LEAST_AMPS = 1e-5;
 
@@ -47,6 +50,7 @@ public final class Signs {
     public Signs(Brief brief, Plan plan, Wired fitted) {
         this.triggers = Triggers.list(brief.kit());
         fitted.factory().loads().forEach((load, reach) -> all.add(new Sign.Works(load, fitted.words(reach.part()))));
+        all.addAll(Turning.list(brief));
         fitted.factory()
                 .inputs()
                 .forEach((input, reach) -> all.add(new Sign.Ordered(input, fitted.words(reach.part()))));
@@ -62,7 +66,7 @@ public final class Signs {
                 all.add(new Sign.AtPlug(connect.lead()));
             }
         }
-        VehicleWiring.cutCircuits(plan).forEach(cut -> all.add(new Sign.AcrossCut(cut)));
+        JoinedCircuits.cut(plan).forEach(cut -> all.add(new Sign.AcrossCut(cut)));
         all.add(new Sign.FeedDrop());
         all.add(new Sign.StandingCurrent());
     }
@@ -105,10 +109,13 @@ public final class Signs {
         return switch (sign) {
             case Sign.Works(ElementId load, var named) -> {
                 Reach reach = fitted.wired().factory().loads().get(load);
-                double most = pair.working().volts(pair.supply(), load);
                 yield (reach == null || !fitted.has(reach.part()))
                         ? null
-                        : share(workingVolts(fitted, reach), most > IDLE_SHARE * supply ? most : supply);
+                        : works(load, workingVolts(fitted, reach), pair);
+            }
+            case Sign.Turns(ElementId load, var named, var forwards, var backwards) -> {
+                Reach reach = fitted.wired().factory().loads().get(load);
+                yield (reach == null || !fitted.has(reach.part())) ? null : turns(fitted.volts(reach), supply);
             }
             case Sign.Ordered(ElementId input, var named) -> {
                 InputReach reach = fitted.wired().factory().inputs().get(input);
@@ -134,6 +141,25 @@ public final class Signs {
     /** A load that takes no current does nothing, whatever lies across it. */
     private static double workingVolts(Reading fitted, Reach load) {
         return Math.abs(fitted.amps(load)) < LEAST_AMPS ? 0 : Math.abs(fitted.volts(load));
+    }
+
+    /** What a load does with everything in the car as it came at rest is not working, unless it gets its full volts there. */
+    private static @Nullable Boolean works(ElementId load, double volts, Pair pair) {
+        double supply = pair.supply().volts().value();
+        double most = pair.working().volts(pair.supply(), load);
+        double whole = most > IDLE_SHARE * supply ? most : supply;
+        double resting = pair.working().restingVolts(pair.supply(), load);
+        if (resting < WORKS_SHARE * whole && volts <= resting + SAME_SHARE * whole) {
+            return false;
+        }
+        return share(volts, whole);
+    }
+
+    private static @Nullable Boolean turns(double volts, double supply) {
+        if (Math.abs(volts) < WORKS_SHARE * supply) {
+            return null;
+        }
+        return volts > 0;
     }
 
     private static @Nullable Boolean share(double volts, double whole) {

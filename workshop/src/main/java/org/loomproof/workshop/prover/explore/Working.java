@@ -24,6 +24,9 @@ public final class Working {
     private final Map<ElementId, Map<SupplyPoint, Double>> amps = new HashMap<>();
     private final Map<ElementId, Map<SupplyPoint, Double>> volts = new HashMap<>();
 
+    /** Of everything at rest. */
+    private final Map<ElementId, Map<SupplyPoint, Double>> resting = new HashMap<>();
+
     private final Map<ElementId, List<Reads>> levels = new HashMap<>();
     private final Worked worked;
     private final Ways ways = new Ways();
@@ -57,7 +60,7 @@ public final class Working {
         return forwards ? ways.forwards(shared) : ways.backwards(shared);
     }
 
-    /** Takes one more reading of the stock vehicle into account; the first is that of everything at rest. */
+    /** Takes one more reading of the stock vehicle into account; the first at a supply point is that of everything at rest. */
     void add(SupplyPoint supply, SortedMap<OperableId, String> positions, Reading stock) {
         worked.add(supply, positions, stock);
         ways.add(stock);
@@ -66,6 +69,8 @@ public final class Working {
             if (stock.has(reach.part())) {
                 raise(amps, supply, load.getKey(), Math.abs(stock.amps(reach)));
                 raise(volts, supply, load.getKey(), Math.abs(stock.volts(reach)));
+                resting.computeIfAbsent(load.getKey(), l -> new EnumMap<>(SupplyPoint.class))
+                        .putIfAbsent(supply, Math.abs(stock.volts(reach)));
             }
         }
         for (Entry<ElementId, InputReach> input :
@@ -88,6 +93,11 @@ public final class Working {
     /** The most volts across the load at that supply point. */
     public double volts(SupplyPoint supply, ElementId load) {
         return most(volts, supply, load);
+    }
+
+    /** Volts across the load at that supply point with everything at rest. */
+    public double restingVolts(SupplyPoint supply, ElementId load) {
+        return most(resting, supply, load);
     }
 
     /**

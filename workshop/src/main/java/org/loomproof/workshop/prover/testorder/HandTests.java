@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Lead;
@@ -17,7 +18,9 @@ import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.JoinedCircuits;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.damage.Sign;
 import org.loomproof.workshop.prover.state.Operated;
@@ -25,7 +28,6 @@ import org.loomproof.workshop.prover.state.StepsTo;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.Situation;
-import org.loomproof.workshop.wiring.VehicleWiring;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -253,8 +255,9 @@ public final class HandTests {
                 metered(connect);
             }
         }
-        for (CircuitId cut : VehicleWiring.cutCircuits(plan)) {
+        for (CircuitId cut : JoinedCircuits.cut(plan)) {
             acrossCut(cut);
+            acrossCutActing(cut);
         }
         all.add(new HandTest(
                 "meter feed",
@@ -319,6 +322,36 @@ public final class HandTests {
                     SECONDS_WITH_METER + SECONDS_TO_TRY_A_START,
                     HandTest.Kind.WITH_METER));
         }
+    }
+
+    /** The same while a lead acts there: a pulse is over soon, so the meter holds its peak. */
+    private void acrossCutActing(CircuitId cut) {
+        for (Hookup hookup : plan.hookups()) {
+            if (hookup instanceof Hookup.Connect connect && isJoinedAt(cut, connect)) {
+                for (ControllerState state : ControllerState.values()) {
+                    boolean acts =
+                            brief.kit().behaviour().listOn(state, Moment.ACTING).contains(connect.lead());
+                    if (acts) {
+                        all.add(new HandTest(
+                                "meter across " + cut + " " + connect.lead() + " " + state.word(),
+                                state,
+                                List.of(Phrase.of("test.meter-across-cut-acting", cut, connect.lead())),
+                                List.of(at(state, Moment.ACTING)),
+                                Optional.of(new Sign.AcrossCut(cut)),
+                                Set.of(),
+                                SECONDS_WITH_METER,
+                                HandTest.Kind.WITH_METER));
+                    }
+                }
+            }
+        }
+    }
+
+    private boolean isJoinedAt(CircuitId cut, Hookup.Connect connect) {
+        return plan.wires().stream()
+                .filter(wire -> connect.wires().contains(wire.id()))
+                .flatMap(wire -> Stream.of(wire.from(), wire.to()))
+                .anyMatch(end -> end.equals(new End.CutBefore(cut)) || end.equals(new End.CutAfter(cut)));
     }
 
     /**
