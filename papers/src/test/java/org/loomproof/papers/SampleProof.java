@@ -96,7 +96,7 @@ final class SampleProof {
                         ControllerFeed.WHOLE)));
         return new Proof(
                 results,
-                new Proof.Effort(4320, 51840, 96),
+                new Proof.Effort(15, 86, 4320, 51840, 96),
                 List.of(written("At most two figures were moved to a corner of their ranges at once.")));
     }
 

@@ -24,7 +24,10 @@ final class ClaimTable {
 
     void add(Lines lines, Proof proof) {
         lines.cut(messages.text(
-                "report.proof", proof.effort().situations(), proof.effort().solves()));
+                "report.proof",
+                proof.effort().situations(),
+                proof.effort().solves(),
+                proof.effort().modes()));
         kinds(proof).forEach((kind, results) -> addHolding(lines, kind, results));
         proof.results().forEach(result -> addTrouble(lines, result));
     }

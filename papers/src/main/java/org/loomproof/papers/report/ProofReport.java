@@ -211,7 +211,9 @@ public final class ProofReport {
                                         "proof-report.effort-counts",
                                         proof.effort().situations(),
                                         proof.effort().solves(),
-                                        proof.effort().corners())));
+                                        proof.effort().corners(),
+                                        proof.effort().modes(),
+                                        proof.effort().transitions())));
         if (proof.bounds().isEmpty()) {
             return section.add(Element.of("p", words.of("proof-report.no-bounds")));
         }

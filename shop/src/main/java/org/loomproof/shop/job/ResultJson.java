@@ -81,6 +81,8 @@ public final class ResultJson {
         ArrayNode residuals = root.putArray("residuals");
         proof.residuals().forEach(r -> residuals.addObject().put("id", r.id()).put("what", words.text(r.what())));
         root.putObject("effort")
+                .put("modes", proof.effort().modes())
+                .put("transitions", proof.effort().transitions())
                 .put("situations", proof.effort().situations())
                 .put("solves", proof.effort().solves())
                 .put("corners", proof.effort().corners());

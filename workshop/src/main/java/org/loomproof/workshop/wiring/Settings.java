@@ -2,6 +2,7 @@ package org.loomproof.workshop.wiring;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -57,7 +58,8 @@ public final class Settings {
 
     /** The setting of a whole situation. */
     public Setting of(Situation situation) {
-        Setting setting = atRest(situation.supply(), situation.controller(), situation.feed(), situation.moment());
+        Setting setting = atRest(
+                situation.supply(), situation.controller(), situation.feed(), situation.moment(), situation.still());
         for (Map.Entry<OperableId, String> each : situation.positions().entrySet()) {
             setting = moved(setting, each.getKey(), each.getValue());
         }
@@ -66,12 +68,24 @@ public final class Settings {
 
     /** The setting with everything a person operates at rest. */
     public Setting atRest(SupplyPoint supply, ControllerState state, ControllerFeed feed, Moment moment) {
+        return atRest(supply, state, feed, moment, Set.of());
+    }
+
+    /**
+     * The setting with everything a person operates at rest.
+     *
+     * @param still outputs that are on besides what the state switches on
+     */
+    public Setting atRest(
+            SupplyPoint supply, ControllerState state, ControllerFeed feed, Moment moment, Set<LeadId> still) {
         Setting setting =
                 wired.network().atRest().emf(wired.battery(), supply.volts().value());
         for (PartId fuse : wired.added().switches()) {
             setting = has(fuse) ? setting.closed(fuse) : setting;
         }
-        setting = controller(setting, behaviour.listOn(state, moment), feed);
+        Set<LeadId> on = new LinkedHashSet<>(behaviour.listOn(state, moment));
+        on.addAll(still);
+        setting = controller(setting, on, feed);
         for (Operable operable : sheet.operables()) {
             setting = moved(setting, operable.id(), operable.rest());
         }

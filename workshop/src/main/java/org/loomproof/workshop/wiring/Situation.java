@@ -2,9 +2,12 @@ package org.loomproof.workshop.wiring;
 
 import java.util.Collections;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
@@ -17,16 +20,29 @@ import org.loomproof.workshop.trade.supply.SupplyPoint;
  * @param controller what the controller would do if it lives; it is without supply when its feed is not whole
  * @param feed whether the controller gets its supply and ground
  * @param moment whether pulses and flashes of that doing are on
+ * @param still outputs that are on besides, their pulse not being over
  */
 public record Situation(
         SortedMap<OperableId, String> positions,
         SupplyPoint supply,
         ControllerState controller,
         ControllerFeed feed,
-        Moment moment) {
+        Moment moment,
+        Set<LeadId> still) {
 
     public Situation {
         positions = Collections.unmodifiableSortedMap(new TreeMap<>(positions));
+        still = Collections.unmodifiableSet(new TreeSet<>(still));
+    }
+
+    /** The situation with no pulse left over. */
+    public Situation(
+            SortedMap<OperableId, String> positions,
+            SupplyPoint supply,
+            ControllerState controller,
+            ControllerFeed feed,
+            Moment moment) {
+        this(positions, supply, controller, feed, moment, Set.of());
     }
 
     /** The situation with pulses and flashes on. */
@@ -42,6 +58,6 @@ public record Situation(
     public Situation with(OperableId operable, String position) {
         Map<OperableId, String> moved = new TreeMap<>(positions);
         moved.put(operable, position);
-        return new Situation(new TreeMap<>(moved), supply, controller, feed, moment);
+        return new Situation(new TreeMap<>(moved), supply, controller, feed, moment, still);
     }
 }

@@ -78,7 +78,7 @@ class WeigherTest {
                 new Situation(new TreeMap<>(), SupplyPoint.REST, ControllerState.DISARMED, ControllerFeed.WHOLE));
         return new Proof(
                 List.of(new ClaimResult("does-its-work horn load", STATEMENT, holds, List.of())),
-                new Proof.Effort(1, 1, 0),
+                new Proof.Effort(1, 0, 1, 1, 0),
                 List.of());
     }
 
@@ -158,7 +158,7 @@ class WeigherTest {
         for (long i = 0; i < broken; i++) {
             results.addAll(proof(true, false).results());
         }
-        return new Proof(results, new Proof.Effort(1, 1, 0), List.of());
+        return new Proof(results, new Proof.Effort(1, 0, 1, 1, 0), List.of());
     }
 
     @Test
@@ -205,7 +205,7 @@ class WeigherTest {
         if (open) {
             results.add(new ClaimResult("open", STATEMENT, new Verdict.Open(STATEMENT, List.of()), List.of()));
         }
-        return new Proof(results, new Proof.Effort(1, 1, 0), List.of());
+        return new Proof(results, new Proof.Effort(1, 0, 1, 1, 0), List.of());
     }
 
     /** A proof that leaves open what waits for the readings of the plan's holds. */
@@ -215,7 +215,7 @@ class WeigherTest {
                 .map(h -> new ClaimResult(
                         "open", STATEMENT, new Verdict.Open(STATEMENT, List.of(((Hookup.Hold) h).until())), List.of()))
                 .toList();
-        return new Proof(results, new Proof.Effort(1, 1, 0), List.of());
+        return new Proof(results, new Proof.Effort(1, 0, 1, 1, 0), List.of());
     }
 
     private static String coupling(Plan plan) {

@@ -27,8 +27,8 @@ public final class ReadingWords {
     /** What to do from a car at rest; cranking is said by the key alone. */
     public Phrase when(ExpectedReading reading) {
         Situation at = reading.when();
-        List<Phrase> moves =
-                steps.list(new Situation(at.positions(), SupplyPoint.REST, at.controller(), at.feed(), at.moment()));
+        List<Phrase> moves = steps.list(
+                new Situation(at.positions(), SupplyPoint.REST, at.controller(), at.feed(), at.moment(), at.still()));
         return moves.isEmpty() ? Phrase.of("expected.at-rest") : Phrase.of("expected.steps", moves);
     }
 

@@ -43,6 +43,6 @@ record Acting(Set<ControllerState> onIn, Moment when) {
     }
 
     boolean isIn(Condition.Doing doing) {
-        return doing.moment() == when && isIn(doing.state(), doing.feed());
+        return doing.moment() == when && doing.still().isEmpty() && isIn(doing.state(), doing.feed());
     }
 }

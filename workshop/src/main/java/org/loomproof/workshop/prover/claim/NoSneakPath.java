@@ -111,8 +111,7 @@ final class NoSneakPath implements Claim {
 
         @Override
         public boolean concerns(Condition.Doing doing) {
-            return concerns(doing.state(), doing.feed())
-                    && Collections.disjoint(meant, behaviour.listOn(doing.state(), doing.moment()));
+            return concerns(doing.state(), doing.feed()) && Collections.disjoint(meant, doing.on(behaviour));
         }
 
         @Override

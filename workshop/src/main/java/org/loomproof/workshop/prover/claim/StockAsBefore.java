@@ -7,7 +7,6 @@ import java.util.Objects;
 import java.util.Optional;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
-import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
@@ -55,7 +54,7 @@ final class StockAsBefore implements Claim {
 
     /** A controller that has just unlocked the doors is idle when that pulse is over. */
     private static boolean isSettled(Condition.Doing doing) {
-        return doing.moment() == Moment.SETTLED;
+        return doing.isSettled();
     }
 
     /** A controller that lives on through some other lead although its feed is lost acts as it means to: that is no fault here. */

@@ -303,7 +303,7 @@ final class DamageWalk {
     }
 
     private int steps(Key key) {
-        return StepsTo.count(doing(key)) + stepsTo.count(whole.space.positions().get(key.positions()));
+        return stepsTo.count(doing(key)) + stepsTo.count(whole.space.positions().get(key.positions()));
     }
 
     private Situation situation(Key key, Condition.Doing doing) {
@@ -312,7 +312,8 @@ final class DamageWalk {
                 whole.space.supplies().get(key.supply()),
                 doing.state(),
                 doing.feed(),
-                doing.moment());
+                doing.moment(),
+                doing.still());
     }
 
     private List<Break> breaks() {

@@ -38,7 +38,8 @@ final class Places {
             boolean stands = space.conditions().get(c).members().stream()
                     .anyMatch(d -> d.state() == situation.controller()
                             && d.feed() == situation.feed()
-                            && d.moment() == situation.moment());
+                            && d.moment() == situation.moment()
+                            && d.still().equals(situation.still()));
             if (stands && supply >= 0) {
                 return Optional.of(new Key(c, supply, combination(situation.positions())));
             }

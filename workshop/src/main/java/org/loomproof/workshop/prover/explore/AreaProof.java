@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.loomproof.workshop.brief.sheet.OperableId;
+import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.prover.explore.Finding.Found;
 import org.loomproof.workshop.prover.explore.Finding.Unsettled;
 import org.loomproof.workshop.prover.explore.Sensitivity.Effect;
+import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.prover.state.StepsTo;
 import org.loomproof.workshop.prover.verdict.Assumption;
@@ -109,6 +111,15 @@ final class AreaProof {
         Case each = cases.get(c);
         Finding finding = typical.findings().get(c);
         if (finding.soonestBroken().isPresent()) {
+            Situation soonest =
+                    typical.situation(c, finding.soonestBroken().get().key());
+            if (isSupposed(soonest)) {
+                return Optional.of(new Verdict.Open(
+                        Phrase.of("open.pulse-left", stepsTo.list(soonest)),
+                        soonest.still().stream()
+                                .map(lead -> new Measurement("pulse-of " + lead, Phrase.of("measure.pulse-left", lead)))
+                                .toList()));
+            }
             return Optional.of(
                     each.mayBeSettledBy().isEmpty()
                             ? broken(c, finding)
@@ -132,7 +143,15 @@ final class AreaProof {
         if (!space.leftAtRest().isEmpty()) {
             return Optional.of(new Verdict.Open(Phrase.of("open.too-many-positions", space.leftAtRest()), List.of()));
         }
+        if (stepsTo.isCutShort()) {
+            return Optional.of(new Verdict.Open(Phrase.of("open.too-many-modes"), List.of()));
+        }
         return Optional.empty();
+    }
+
+    private boolean isSupposed(Situation situation) {
+        return stepsTo.isSupposed(
+                new Condition.Doing(situation.controller(), situation.feed(), situation.moment(), situation.still()));
     }
 
     private Verdict broken(int c, Finding finding) {

@@ -15,6 +15,10 @@ public final class Concern {
 
     private final List<List<Optional<Condition.Doing>>> doings = new ArrayList<>();
     private final List<BitSet> positions = new ArrayList<>();
+    /** More steps than anybody takes. */
+    private static final int SUPPOSED = 1000;
+
+    private final StepsTo stepsTo;
     private final int[] supplySteps;
     private final int[] positionSteps;
     private final List<Case> cases;
@@ -22,6 +26,7 @@ public final class Concern {
     /** Works out where each case is asked. */
     public Concern(Space space, StepsTo stepsTo, List<Case> cases) {
         this.cases = cases;
+        this.stepsTo = stepsTo;
         this.supplySteps = space.supplies().stream().mapToInt(StepsTo::count).toArray();
         this.positionSteps = space.positions().stream().mapToInt(stepsTo::count).toArray();
         for (Case each : cases) {
@@ -54,9 +59,11 @@ public final class Concern {
                 .toArray();
     }
 
-    /** How many steps lead a person to where the case is asked. */
+    /** How many steps lead a person to where the case is asked; what is only supposed comes after all that is sure. */
     public int steps(int caseIndex, Key key) {
-        return StepsTo.count(doing(caseIndex, key.condition()))
+        Condition.Doing doing = doing(caseIndex, key.condition());
+        return (stepsTo.isSupposed(doing) ? SUPPOSED : 0)
+                + stepsTo.count(doing)
                 + supplySteps[key.supply()]
                 + positionSteps[key.positions()];
     }

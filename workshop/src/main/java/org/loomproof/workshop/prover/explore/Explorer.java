@@ -13,6 +13,7 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.prover.reach.Reach;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.prover.verdict.Verdict;
@@ -97,7 +98,8 @@ public final class Explorer {
 
     /** What was looked at. */
     public Proof.Effort effort() {
-        return new Proof.Effort(situations, solves, corners);
+        Reach reach = Reach.of(job.brief().kit());
+        return new Proof.Effort(reach.modes(), reach.transitions(), situations, solves, corners);
     }
 
     /** What was not looked at, in words. */

@@ -33,6 +33,6 @@ public record Pair(
 
     /** The situation that stands for all to the same effect. */
     public Situation situation() {
-        return new Situation(positions, supply, doing.state(), doing.feed(), doing.moment());
+        return new Situation(positions, supply, doing.state(), doing.feed(), doing.moment(), doing.still());
     }
 }

@@ -70,7 +70,8 @@ final class Sweep {
                 space.supplies().get(key.supply()),
                 doing.state(),
                 doing.feed(),
-                doing.moment());
+                doing.moment(),
+                doing.still());
     }
 
     /** Walks the whole space. */

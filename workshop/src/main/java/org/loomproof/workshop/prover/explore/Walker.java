@@ -23,7 +23,7 @@ public final class Walker {
     public Walker(Space space, Settings settings, SupplyPoint supply, Condition.Doing doing) {
         this.space = space;
         this.settings = settings;
-        partly.add(settings.atRest(supply, doing.state(), doing.feed(), doing.moment()));
+        partly.add(settings.atRest(supply, doing.state(), doing.feed(), doing.moment(), doing.still()));
     }
 
     /** The setting of a combination, by its place in the space. */

@@ -1,14 +1,20 @@
 package org.loomproof.workshop.prover.state;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import org.loomproof.workshop.brief.kit.Behaviour;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.Moment;
+import org.loomproof.workshop.prover.reach.Reach;
 import org.loomproof.workshop.wiring.ControllerFeed;
 
 /**
@@ -18,8 +24,34 @@ import org.loomproof.workshop.wiring.ControllerFeed;
  */
 public record Condition(List<Doing> members) {
 
-    /** What the controller is doing, whether it is fed, and whether its pulses and flashes are on. */
-    public record Doing(ControllerState state, ControllerFeed feed, Moment moment) {}
+    /**
+     * What the controller is doing, whether it is fed, and whether its pulses and flashes are on.
+     *
+     * @param still outputs that are on besides, since their pulse is not over: one that an earlier state has begun, or one of
+     *     several of this state
+     */
+    public record Doing(ControllerState state, ControllerFeed feed, Moment moment, Set<LeadId> still) {
+        public Doing {
+            still = Collections.unmodifiableSet(new TreeSet<>(still));
+        }
+
+        /** With no pulse left over. */
+        public Doing(ControllerState state, ControllerFeed feed, Moment moment) {
+            this(state, feed, moment, Set.of());
+        }
+
+        /** Whether only what is steady is on. */
+        public boolean isSettled() {
+            return moment == Moment.SETTLED && still.isEmpty();
+        }
+
+        /** The outputs that are on. */
+        public Set<LeadId> on(Behaviour behaviour) {
+            Set<LeadId> on = new LinkedHashSet<>(behaviour.listOn(state, moment));
+            on.addAll(still);
+            return Collections.unmodifiableSet(on);
+        }
+    }
 
     /** Disarmed, fed, and nothing switched on: for a vehicle without controller, and where none has a say. */
     public static final Doing IDLE = new Doing(ControllerState.DISARMED, ControllerFeed.WHOLE, Moment.SETTLED);
@@ -57,7 +89,28 @@ public record Condition(List<Doing> members) {
                 }
             }
         }
+        overlapping(kit)
+                .forEach(doing -> alike.computeIfAbsent(
+                                new Electrically(ControllerFeed.WHOLE, doing.on(kit.behaviour())),
+                                on -> new ArrayList<>())
+                        .add(doing));
         return alike.values().stream().map(Condition::new).toList();
+    }
+
+    /** What a fed controller comes to beyond the moments of its states: pulses that overlap. */
+    private static List<Doing> overlapping(Kit kit) {
+        List<Doing> overlapping = new ArrayList<>();
+        for (Reach.Together each : Reach.of(kit).ways().keySet()) {
+            boolean isMoment = Arrays.stream(Moment.values())
+                    .anyMatch(moment ->
+                            kit.behaviour().listOn(each.state(), moment).equals(each.on()));
+            if (!isMoment) {
+                Set<LeadId> still = new TreeSet<>(each.on());
+                still.removeAll(kit.behaviour().listOn(each.state(), Moment.SETTLED));
+                overlapping.add(new Doing(each.state(), ControllerFeed.WHOLE, Moment.SETTLED, still));
+            }
+        }
+        return overlapping;
     }
 
     private static boolean isTold(Kit kit, Moment moment) {

@@ -3,12 +3,18 @@ package org.loomproof.workshop.prover.state;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Kit;
+import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.brief.sheet.Sheet;
+import org.loomproof.workshop.prover.reach.Reach;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.Situation;
@@ -22,6 +28,7 @@ public final class StepsTo {
 
     private final Sheet sheet;
     private final Kit kit;
+    private @Nullable Reach reach;
 
     /** Steps in one vehicle with one kit. */
     public StepsTo(Sheet sheet, Kit kit) {
@@ -30,10 +37,36 @@ public final class StepsTo {
     }
 
     /** How many steps lead to a doing of the controller. */
-    public static int count(Condition.Doing doing) {
-        return count(doing.state())
+    public int count(Condition.Doing doing) {
+        return (doing.still().isEmpty()
+                        ? count(doing.state())
+                        : wayTo(doing.state(), doing.still()).steps().size() + 1)
                 + (doing.feed() == ControllerFeed.WHOLE ? 0 : 1)
                 + (doing.moment() == Moment.AGAIN ? 1 : 0);
+    }
+
+    private synchronized Reach reach() {
+        Reach known = reach == null ? Reach.of(kit) : reach;
+        reach = known;
+        return known;
+    }
+
+    /** The way to a state in which pulses overlap. */
+    private Reach.Way wayTo(ControllerState state, Set<LeadId> still) {
+        Set<LeadId> on = new TreeSet<>(kit.behaviour().listOn(state, Moment.SETTLED));
+        on.addAll(still);
+        return Optional.ofNullable(reach().ways().get(new Reach.Together(state, on)))
+                .orElseThrow(() -> new IllegalArgumentException("never together in " + state + ": " + on));
+    }
+
+    /** Whether the controller's modes were not all looked for, because there are too many. */
+    public boolean isCutShort() {
+        return reach().isCutShort();
+    }
+
+    /** Whether the controller comes to it only where what its kit does not say is so. */
+    public boolean isSupposed(Condition.Doing doing) {
+        return !doing.still().isEmpty() && wayTo(doing.state(), doing.still()).isSupposed();
     }
 
     private static int count(ControllerState state) {
@@ -58,7 +91,7 @@ public final class StepsTo {
 
     /** The steps in words, in the order they are taken. */
     public List<Phrase> list(Situation situation) {
-        List<Phrase> steps = new ArrayList<>(state(situation.controller()));
+        List<Phrase> steps = new ArrayList<>(state(situation));
         if (situation.moment() == Moment.AGAIN) {
             steps.add(Phrase.of("step.again"));
         }
@@ -75,6 +108,16 @@ public final class StepsTo {
             SupplyPoint supply = situation.supply();
             steps.add(Phrase.of("step.supply-" + supply.word(), supply.volts()));
         }
+        return steps;
+    }
+
+    private List<Phrase> state(Situation situation) {
+        if (situation.still().isEmpty()) {
+            return state(situation.controller());
+        }
+        List<Phrase> steps =
+                new ArrayList<>(wayTo(situation.controller(), situation.still()).steps());
+        steps.add(Phrase.of("step.still", List.copyOf(situation.still())));
         return steps;
     }
 

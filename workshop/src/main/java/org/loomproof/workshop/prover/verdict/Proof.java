@@ -47,6 +47,14 @@ public record Proof(
                 Stream.concat(bounds.stream(), more.stream()).toList());
     }
 
-    /** How much was looked at: situations, operating points solved, corners of the assumed ranges. */
-    public record Effort(long situations, long solves, long corners) {}
+    /**
+     * How much was looked at.
+     *
+     * @param modes of the controller, its pulses counted in, that were reached from disarmed
+     * @param transitions tried between them
+     * @param situations those modes, by what they ask of the outputs, with every position and supply that matters
+     * @param solves operating points solved
+     * @param corners of the assumed ranges
+     */
+    public record Effort(int modes, long transitions, long situations, long solves, long corners) {}
 }

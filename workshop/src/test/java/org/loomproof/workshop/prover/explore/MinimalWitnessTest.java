@@ -120,7 +120,8 @@ class MinimalWitnessTest {
         }
 
         private int steps(Situation situation) {
-            return StepsTo.count(new Condition.Doing(situation.controller(), situation.feed(), situation.moment()))
+            return stepsTo.count(new Condition.Doing(
+                            situation.controller(), situation.feed(), situation.moment(), situation.still()))
                     + StepsTo.count(situation.supply())
                     + stepsTo.count(situation.positions());
         }

@@ -67,8 +67,8 @@ class ConditionTest {
         List<Condition> whole = Condition.list(kit(), false, false).stream()
                 .filter(c -> c.representative().feed() == ControllerFeed.WHOLE)
                 .toList();
-        // Unlocking; nothing; guarding; sounding with lamps lit.
-        assertThat(whole).hasSize(4);
+        // Unlocking; nothing; guarding; sounding with lamps lit; the last two while unlocking still lasts.
+        assertThat(whole).hasSize(6);
         assertThat(whole)
                 .filteredOn(c -> c.members()
                         .contains(new Condition.Doing(ControllerState.SOUNDING, ControllerFeed.WHOLE, Moment.SETTLED)))

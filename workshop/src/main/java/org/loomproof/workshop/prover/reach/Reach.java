@@ -1,0 +1,300 @@
+package org.loomproof.workshop.prover.reach;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import java.util.Set;
+import java.util.TreeSet;
+import org.loomproof.workshop.brief.Figure;
+import org.loomproof.workshop.brief.kit.Behaviour;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.Kit;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.kit.Moment;
+import org.loomproof.workshop.brief.kit.OutputBehaviour;
+import org.loomproof.workshop.brief.kit.OutputTiming;
+import org.loomproof.workshop.quantity.Seconds;
+import org.loomproof.workshop.words.Phrase;
+
+/**
+ * Every mode that a fed controller comes into, whatever a person does and whenever: a walk of its states and timers, breadth
+ * first by steps, in which times are zones and not moments. Two pulses overlap where they can, and nowhere else.
+ *
+ * <p>What the kit does not say may be either way: how long a pulse lasts, whether a pulse that an earlier state has begun is let
+ * end or cut short, how long it warns and what it does then, how long it sounds. That an alarm can be set off is taken for
+ * granted. What flashes is all lit or all dark.
+ */
+public final class Reach {
+
+    /** No kit met yet comes near; a walk that is cut short says so. */
+    static final int MOST_ZONES = 20_000;
+
+    private final Behaviour behaviour;
+    private final Map<LeadId, Lasts> pulses = new LinkedHashMap<>();
+    private final List<LeadId> clocks;
+    private final double longest;
+    private final Map<Mode, List<Zone>> seen = new HashMap<>();
+    private final Map<Together, Way> ways = new LinkedHashMap<>();
+    private final PriorityQueue<Node> queue = new PriorityQueue<>(
+            Comparator.comparingInt((Node node) -> node.steps.size()).thenComparingLong(Node::number));
+    private long numbers;
+    private long transitions;
+    private long zones;
+    private boolean isCutShort;
+
+    /** How long something lasts: at least and at most. */
+    private record Lasts(double least, double most) {
+        static final Lasts UNKNOWN = new Lasts(0, Double.POSITIVE_INFINITY);
+
+        static Lasts of(Optional<Figure<Seconds>> figure) {
+            return figure.map(f -> new Lasts(f.low().value(), f.high().value())).orElse(UNKNOWN);
+        }
+    }
+
+    private record Node(Mode mode, Zone zone, List<Phrase> steps, long number) {}
+
+    /** Outputs that are on together in a state. */
+    public record Together(ControllerState state, Set<LeadId> on) {
+        public Together {
+            on = Collections.unmodifiableSet(new TreeSet<>(on));
+        }
+    }
+
+    private Reach(Kit kit) {
+        this.behaviour = kit.behaviour();
+        for (OutputBehaviour output : behaviour.outputs()) {
+            if (isPulse(output)) {
+                pulses.put(output.lead(), Lasts.of(pulse(kit, output.lead())));
+            }
+        }
+        this.clocks = List.copyOf(pulses.keySet());
+        this.longest = longest();
+    }
+
+    private static Optional<Figure<Seconds>> pulse(Kit kit, LeadId output) {
+        return kit.leads().stream()
+                .filter(lead -> lead.id().equals(output))
+                .findFirst()
+                .flatMap(lead -> lead.port().pulse());
+    }
+
+    private static boolean isPulse(OutputBehaviour output) {
+        return output.timing() == OutputTiming.PULSE || output.timing() == OutputTiming.SECOND_PULSE;
+    }
+
+    /** The walk of a kit. */
+    public static Reach of(Kit kit) {
+        Reach reach = new Reach(kit);
+        reach.walk();
+        return reach;
+    }
+
+    /**
+     * A way to outputs that are on together.
+     *
+     * @param steps the fewest that lead there
+     * @param isSupposed whether it rests on what the kit does not say: that a pulse of an earlier state is not cut short, or how
+     *     long a pulse lasts
+     */
+    public record Way(List<Phrase> steps, boolean isSupposed) {
+        public Way {
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /** All sets of outputs that may be on together, state by state, each with a way there: a sure one where there is any. */
+    public Map<Together, Way> ways() {
+        return Collections.unmodifiableMap(ways);
+    }
+
+    /** Modes that were reached: states with the pulses under way. */
+    public int modes() {
+        return seen.size();
+    }
+
+    /** Ways from one to the next that were tried. */
+    public long transitions() {
+        return transitions;
+    }
+
+    /** Whether the walk was ended before nothing new came. */
+    public boolean isCutShort() {
+        return isCutShort;
+    }
+
+    private double longest() {
+        double most = behaviour.armingDelay().high().value();
+        most = Math.max(
+                most, behaviour.soundingTime().map(t -> t.high().value()).orElse(0.0));
+        for (Lasts lasts : pulses.values()) {
+            most = Math.max(most, Math.max(lasts.least(), Double.isFinite(lasts.most()) ? lasts.most() : 0));
+        }
+        return most;
+    }
+
+    private void walk() {
+        push(new Mode(ControllerState.DISARMED, Set.of(), Set.of()), Zone.start(1 + clocks.size()), List.of());
+        while (!queue.isEmpty() && !isCutShort) {
+            Node node = Objects.requireNonNull(queue.poll());
+            List<Zone> known = seen.computeIfAbsent(node.mode(), m -> new ArrayList<>());
+            if (known.stream().noneMatch(zone -> zone.holds(node.zone()))) {
+                known.add(node.zone());
+                zones++;
+                isCutShort = zones > MOST_ZONES;
+                tell(node);
+                follow(node);
+            }
+        }
+    }
+
+    private void push(Mode mode, Zone entered, List<Phrase> steps) {
+        transitions++;
+        Zone zone = stays(mode, entered.later()).coarse(longest);
+        if (!zone.isEmpty()) {
+            queue.add(new Node(mode, zone, steps, numbers++));
+        }
+    }
+
+    /** As long as the mode may last. */
+    private Zone stays(Mode mode, Zone zone) {
+        Zone staying = zone;
+        for (LeadId pulse : mode.running()) {
+            double most = lasts(pulse).most();
+            staying = Double.isFinite(most) ? staying.atMost(clock(pulse), most) : staying;
+        }
+        double most = lasts(mode.state()).most();
+        return Double.isFinite(most) ? staying.atMost(STATE, most) : staying;
+    }
+
+    private static final int STATE = 1;
+
+    private int clock(LeadId pulse) {
+        return STATE + 1 + clocks.indexOf(pulse);
+    }
+
+    private Lasts lasts(LeadId pulse) {
+        return Objects.requireNonNull(pulses.get(pulse));
+    }
+
+    /** How long a state lasts by itself. */
+    private Lasts lasts(ControllerState state) {
+        return switch (state) {
+            case ARMING -> Lasts.of(Optional.of(behaviour.armingDelay()));
+            case SOUNDING -> Lasts.of(behaviour.soundingTime());
+            case WITHOUT_SUPPLY, DISARMED, ARMED, WARNING, OVERRIDE -> Lasts.UNKNOWN;
+        };
+    }
+
+    private void tell(Node node) {
+        ControllerState state = node.mode().state();
+        for (Moment flashing : List.of(Moment.ACTING, Moment.SETTLED)) {
+            Set<LeadId> on = new LinkedHashSet<>(node.mode().running());
+            behaviour.outputs().stream()
+                    .filter(output -> output.onIn().contains(state))
+                    .filter(output -> output.timing() == OutputTiming.STEADY
+                            || (output.timing() == OutputTiming.FLASHING && flashing == Moment.ACTING))
+                    .forEach(output -> on.add(output.lead()));
+            ways.merge(
+                    new Together(state, on),
+                    way(node),
+                    (known, next) -> known.isSupposed() && !next.isSupposed() ? next : known);
+        }
+    }
+
+    private Way way(Node node) {
+        boolean isTimed = node.mode().pulses().stream().noneMatch(p -> lasts(p).equals(Lasts.UNKNOWN));
+        return new Way(node.steps(), !node.mode().left().isEmpty() || !isTimed);
+    }
+
+    private void follow(Node node) {
+        for (LeadId pulse : node.mode().running()) {
+            boolean isOwn = node.mode().pulses().contains(pulse);
+            Zone ended = node.zone().atLeast(clock(pulse), isOwn ? lasts(pulse).least() : 0);
+            if (!ended.isEmpty()) {
+                push(node.mode().without(pulse), ended.free(clock(pulse)), node.steps());
+            }
+        }
+        switch (node.mode().state()) {
+            case DISARMED -> enter(node, ControllerState.ARMING, "step.arm");
+            case ARMING -> {
+                timeOut(node, ControllerState.ARMED, "step.wait-armed");
+                enter(node, ControllerState.DISARMED, "step.disarm");
+            }
+            case ARMED -> {
+                enter(node, ControllerState.WARNING, "step.warn");
+                enter(node, ControllerState.SOUNDING, "step.sound");
+                enter(node, ControllerState.DISARMED, "step.disarm");
+            }
+            case WARNING -> {
+                enter(node, ControllerState.SOUNDING, "step.sound");
+                enter(node, ControllerState.ARMED, "step.wait-quiet");
+                enter(node, ControllerState.DISARMED, "step.disarm");
+            }
+            case SOUNDING -> {
+                timeOut(node, ControllerState.ARMED, "step.wait-quiet");
+                timeOut(node, ControllerState.SOUNDING, "step.sound");
+                enter(node, ControllerState.DISARMED, "step.disarm");
+            }
+            case OVERRIDE -> enter(node, ControllerState.DISARMED, "step.leave-override");
+            case WITHOUT_SUPPLY -> throw new IllegalStateException("a fed controller is never without supply");
+        }
+        if (node.mode().state() != ControllerState.OVERRIDE) {
+            enter(node, ControllerState.OVERRIDE, "step.override");
+        }
+        again(node);
+    }
+
+    private void timeOut(Node node, ControllerState next, String step) {
+        Zone over = node.zone().atLeast(STATE, lasts(node.mode().state()).least());
+        if (!over.isEmpty()) {
+            enter(new Node(node.mode(), over, node.steps(), node.number()), next, step);
+        }
+    }
+
+    private void enter(Node node, ControllerState next, String step) {
+        Set<LeadId> begun = begun(next, OutputTiming.PULSE);
+        push(node.mode().enter(next, begun), reset(node.zone().reset(STATE), begun), and(node.steps(), step));
+    }
+
+    /** The command is given once more: pulses that wait for that begin. */
+    private void again(Node node) {
+        Set<LeadId> begun = begun(node.mode().state(), OutputTiming.SECOND_PULSE);
+        if (!begun.isEmpty() && Collections.disjoint(node.mode().pulses(), begun)) {
+            Set<LeadId> own = new TreeSet<>(node.mode().pulses());
+            own.addAll(begun);
+            Set<LeadId> left = new TreeSet<>(node.mode().left());
+            left.removeAll(begun);
+            push(new Mode(node.mode().state(), own, left), reset(node.zone(), begun), and(node.steps(), "step.again"));
+        }
+    }
+
+    private Set<LeadId> begun(ControllerState state, OutputTiming timing) {
+        Set<LeadId> begun = new TreeSet<>();
+        behaviour.outputs().stream()
+                .filter(output -> output.timing() == timing && output.onIn().contains(state))
+                .forEach(output -> begun.add(output.lead()));
+        return begun;
+    }
+
+    private Zone reset(Zone zone, Set<LeadId> begun) {
+        Zone next = zone;
+        for (LeadId pulse : begun) {
+            next = next.reset(clock(pulse));
+        }
+        return next;
+    }
+
+    private static List<Phrase> and(List<Phrase> steps, String step) {
+        List<Phrase> more = new ArrayList<>(steps);
+        more.add(Phrase.of(step));
+        return List.copyOf(more);
+    }
+}
