@@ -26,6 +26,8 @@ class ArrowsTest {
                 .definedBy("..book.card..")
                 .layer("place")
                 .definedBy("..book.place..")
+                .layer("work")
+                .definedBy("..book.work..")
                 .layer("store")
                 .definedBy("..book.store..")
                 .whereLayer("key")
@@ -36,8 +38,10 @@ class ArrowsTest {
                 .mayNotAccessAnyLayer()
                 .whereLayer("place")
                 .mayNotAccessAnyLayer()
+                .whereLayer("work")
+                .mayOnlyAccessLayers("card")
                 .whereLayer("store")
-                .mayOnlyAccessLayers("key", "card", "place")
+                .mayOnlyAccessLayers("key", "card", "place", "work")
                 .check(CLASSES);
     }
 

@@ -1,5 +1,7 @@
 package org.loomproof.book.store;
 
+import com.github.kagkarlsson.scheduler.jdbc.JdbcCustomization;
+import com.github.kagkarlsson.scheduler.jdbc.PostgreSqlJdbcCustomization;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Files;
@@ -82,6 +84,18 @@ public final class Database implements AutoCloseable {
         return pool.getConnection();
     }
 
+    /** Connections for a library that makes its own statements. */
+    DataSource source() {
+        return pool;
+    }
+
+    /** How that place is asked for background work. */
+    JdbcCustomization scheduling() {
+        return place instanceof BookPlace.InFile
+                ? new SqliteScheduling()
+                : new PostgreSqlJdbcCustomization(false, false);
+    }
+
     /** Where it is. */
     public BookPlace place() {
         return place;
@@ -148,7 +162,9 @@ public final class Database implements AutoCloseable {
                     .locations(MIGRATIONS + "common", MIGRATIONS + (inFile ? "sqlite" : "postgresql"))
                     .failOnMissingLocations(true)
                     .ignoreMigrationPatterns(new String[0])
-                    .placeholders(Map.of("bytes", inFile ? "BLOB" : "BYTEA"))
+                    .placeholders(Map.of(
+                            "bytes", inFile ? "BLOB" : "BYTEA",
+                            "moment", inFile ? "BIGINT" : "TIMESTAMP WITH TIME ZONE"))
                     .load()
                     .migrate();
         } catch (FlywayValidateException e) {

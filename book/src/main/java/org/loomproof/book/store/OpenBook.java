@@ -49,6 +49,11 @@ public final class OpenBook implements AutoCloseable {
         }
     }
 
+    /** Its tables, for those who keep something else beside cards. */
+    Database database() {
+        return database;
+    }
+
     /** Its cards. */
     public Cards cards() {
         return cards;

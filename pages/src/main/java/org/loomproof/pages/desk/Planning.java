@@ -5,20 +5,25 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.loomproof.book.card.Author;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import org.loomproof.book.card.Card;
 import org.loomproof.book.card.CardId;
 import org.loomproof.book.card.Saved;
 import org.loomproof.book.store.Attachments;
 import org.loomproof.book.store.OpenBook;
+import org.loomproof.book.work.Task;
+import org.loomproof.book.work.TaskWatch;
 import org.loomproof.papers.folder.Paper;
 import org.loomproof.shop.job.Answer;
 import org.loomproof.shop.job.MadeJob;
 import org.loomproof.shop.job.ResultJson;
+import org.loomproof.shop.job.Stage;
 import org.loomproof.shop.job.TextRun;
 import org.loomproof.shop.job.VerdictCounts;
 import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.problem.Checked;
+import org.loomproof.workshop.prover.FaultWatch;
 import org.loomproof.workshop.words.Messages;
 
 /** Plans and proves a job of the book, and keeps what came out with the job: verdicts, plan, papers. */
@@ -36,25 +41,48 @@ public final class Planning {
     }
 
     /**
-     * Does the whole of it for the job as it is now. Where the job was changed meanwhile nothing is kept: a verdict about other
-     * wires than those on the sheet would be worse than none.
+     * Does the whole of it for the job as it is now: first the plan with its verdicts, which are kept at once, then every fault and
+     * slip, which the test order needs. Taken up again by another server it keeps nothing twice. Where the texts were changed
+     * meanwhile nothing is kept: a verdict about other wires than those on the sheet would be worse than none.
      */
-    public void run(CardId id, Author who, Optional<String> prices, PlanRuns.Watch watch) {
-        Optional<Card> found = book.cards().find(id);
+    public void run(Task task, TaskWatch watch) {
+        Optional<Card> found = CardId.in(task.subject()).flatMap(book.cards()::find);
         if (found.isEmpty()) {
             return;
         }
         Card job = found.orElseThrow();
-        Checked<MadeJob> made = new TextRun(messages)
-                .make(
-                        text(job, "sheet"),
-                        text(job, "kit"),
-                        text(job, "order"),
-                        prices.map(list -> new SourceText("prices.csv", list)),
-                        watch,
-                        watch::beforeProof);
+        Consumer<Stage> told = stage -> watch.stage(stage.name().toLowerCase(Locale.ROOT));
+        TextRun run = new TextRun(messages);
+        AtomicInteger candidates = new AtomicInteger();
+        Checked<MadeJob> made = run.make(
+                text(job, "sheet"),
+                text(job, "kit"),
+                text(job, "order"),
+                Prices.text(book).map(list -> new SourceText("prices.csv", list)),
+                told,
+                () -> {
+                    watch.goOn();
+                    watch.counted(candidates.incrementAndGet(), 0);
+                });
         if (made instanceof Checked.Good<MadeJob>(MadeJob good)) {
-            keep(job, who, good);
+            watch.goOn();
+            keep(job, task, task.id().value(), "job.proven", good);
+            MadeJob tried = run.tried(good, told, new TaskFaults(watch));
+            watch.goOn();
+            keep(job, task, task.id() + ".tried", "job.tried", tried);
+        }
+    }
+
+    /** Faults tell of themselves as tasks do. */
+    private record TaskFaults(TaskWatch watch) implements FaultWatch {
+        @Override
+        public void lookedAt(int done, int all) {
+            watch.counted(done, all);
+        }
+
+        @Override
+        public boolean isEnough() {
+            return watch.isOver();
         }
     }
 
@@ -63,8 +91,39 @@ public final class Planning {
         return new SourceText(name + ".yaml", job.get(name));
     }
 
-    private void keep(Card job, Author who, MadeJob made) {
-        String run = CardId.fresh().value();
+    private void keep(Card asked, Task task, String run, String what, MadeJob made) {
+        Optional<Card> found = book.cards().find(asked.id());
+        if (found.filter(now -> isOfTheSameTexts(now, asked)).isEmpty()
+                || found.orElseThrow().get("run").startsWith(run)) {
+            return; // about other wires by now, or kept before the server that did so died
+        }
+        // Papers first: a job never names a run whose papers are missing. Those of a run that comes too late are named
+        // by nobody.
+        List<Paper> papers = made.papers();
+        papers.forEach(
+                paper -> book.attachments().add(asked.id(), task.who(), label(run, paper.name()), paper.bytes()));
+        String result = new ResultJson(messages)
+                .ofResult(
+                        made.brief().kit(),
+                        made.plan(),
+                        made.proof(),
+                        made.search(),
+                        "",
+                        papers.stream().map(Paper::name).toList());
+        book.attachments().add(asked.id(), task.who(), label(run, RESULT), new Paper(RESULT, result).bytes());
+        Card now = found.orElseThrow();
+        while (book.cards().change(now.id(), now.version(), task.who(), what, changes(now, run, made))
+                        instanceof Saved.Overtaken(Card later)
+                && isOfTheSameTexts(later, asked)) {
+            now = later;
+        }
+    }
+
+    private static boolean isOfTheSameTexts(Card now, Card asked) {
+        return Texts.OF_A_JOB.stream().allMatch(name -> now.get(name).equals(asked.get(name)));
+    }
+
+    private static Map<String, String> changes(Card job, String run, MadeJob made) {
         VerdictCounts counts = VerdictCounts.of(made.proof());
         Map<String, String> changes = new HashMap<>();
         changes.put("run", run);
@@ -81,26 +140,7 @@ public final class Planning {
                 job.version(),
                 job.entries().with(changes));
         changes.put("stage", JobStep.stage(after));
-        // Papers first: a job never names a run whose papers are missing. Those of a run that comes too late are named
-        // by nobody.
-        List<Paper> papers = made.papers();
-        papers.forEach(paper -> book.attachments().add(job.id(), who, label(run, paper.name()), paper.bytes()));
-        String result = new ResultJson(messages)
-                .ofResult(
-                        made.brief().kit(),
-                        made.plan(),
-                        made.proof(),
-                        made.search(),
-                        "",
-                        papers.stream().map(Paper::name).toList());
-        book.attachments().add(job.id(), who, label(run, RESULT), new Paper(RESULT, result).bytes());
-        Saved saved = book.cards().change(job.id(), job.version(), who, "job.proven", changes);
-        if (saved instanceof Saved.Overtaken) {
-            System.getLogger(Planning.class.getName())
-                    .log(
-                            System.Logger.Level.INFO,
-                            "a job was changed while it was being proven; what came out is not kept");
-        }
+        return changes;
     }
 
     /** The papers of a job's latest run, by name. */

@@ -20,7 +20,10 @@ public final class Shop implements AutoCloseable {
 
     private final BookPlace place;
     private final Clock clock;
-    private final AtomicReference<@Nullable OpenBook> book = new AtomicReference<>();
+    private final AtomicReference<@Nullable Opened> open = new AtomicReference<>();
+
+    /** The background begins with the unlocked book and ends before it: while it is locked, work waits. */
+    private record Opened(OpenBook book, Background background) {}
 
     public Shop(BookPlace place, Clock clock) {
         this.place = place;
@@ -34,19 +37,24 @@ public final class Shop implements AutoCloseable {
 
     /** The open book; nothing while it is locked. */
     public Optional<OpenBook> book() {
-        return Optional.ofNullable(book.get());
+        return Optional.ofNullable(open.get()).map(Opened::book);
+    }
+
+    /** The work in the background; nothing while the book is locked. */
+    public Optional<Background> background() {
+        return Optional.ofNullable(open.get()).map(Opened::background);
     }
 
     /** True when there is no book at the place yet. */
     public boolean isNew() {
-        return book.get() == null
+        return open.get() == null
                 && Book.open(place, Passphrase.of(""), clock) instanceof Tried.Not<OpenBook>(Refusal why)
                 && why == Refusal.NO_BOOK;
     }
 
     /** Unlocks the book for everybody, or says why not. */
     public synchronized Optional<Refusal> unlock(Passphrase passphrase) {
-        return book.get() != null ? Optional.empty() : keep(Book.open(place, passphrase, clock));
+        return open.get() != null ? Optional.empty() : keep(Book.open(place, passphrase, clock));
     }
 
     /** Makes the book, with its first owner. */
@@ -63,7 +71,7 @@ public final class Shop implements AutoCloseable {
         return switch (tried) {
             case Tried.Not<OpenBook>(Refusal why) -> Optional.of(why);
             case Tried.Done<OpenBook>(OpenBook opened) -> {
-                book.set(opened);
+                open.set(new Opened(opened, Background.start(opened)));
                 yield Optional.empty();
             }
         };
@@ -76,9 +84,10 @@ public final class Shop implements AutoCloseable {
 
     @Override
     public void close() {
-        OpenBook open = book.getAndSet(null);
-        if (open != null) {
-            open.close();
+        Opened opened = open.getAndSet(null);
+        if (opened != null) {
+            opened.background().close();
+            opened.book().close();
         }
     }
 }

@@ -8,10 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.loomproof.book.card.Card;
 import org.loomproof.book.card.CardKind;
+import org.loomproof.book.work.TaskProgress;
+import org.loomproof.pages.desk.Background;
 import org.loomproof.pages.desk.JobStep;
-import org.loomproof.pages.desk.PlanRuns;
 import org.loomproof.pages.desk.Planning;
 import org.loomproof.pages.desk.Prices;
+import org.loomproof.pages.desk.Shop;
 import org.loomproof.pages.desk.Texts;
 import org.loomproof.pages.desk.Verdicts;
 
@@ -21,10 +23,10 @@ final class PlanPages {
     private static final String PAPER_POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; sandbox;"
             + " base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
-    private final PlanRuns runs;
+    private final Shop shop;
 
-    PlanPages(PlanRuns runs) {
-        this.runs = runs;
+    PlanPages(Shop shop) {
+        this.shop = shop;
     }
 
     void text(Context context) {
@@ -97,7 +99,7 @@ final class PlanPages {
             Planning planning = new Planning(visit.book(), visit.messages());
             Map<String, Object> shown = new HashMap<>();
             shown.put("job", job);
-            shown.put("progress", runs.find(job.id()));
+            shown.put("progress", background().find(job.id()));
             shown.put("verdicts", planning.paper(job, Planning.RESULT).map(Verdicts::in));
             shown.put(
                     "papers",
@@ -120,9 +122,7 @@ final class PlanPages {
         JobPages.job(visit).ifPresent(job -> {
             if (Texts.OF_A_JOB.stream()
                     .allMatch(name -> JobStep.in(name).orElseThrow().isDone(job))) {
-                Planning planning = new Planning(visit.book(), visit.messages());
-                Optional<String> prices = Prices.text(visit.book());
-                runs.begin(job.id(), watch -> planning.run(job.id(), visit.author(), prices, watch));
+                background().plan(job.id(), visit.author(), visit.messages().locale());
             }
             visit.go("/jobs/" + job.id() + "/plan");
         });
@@ -131,20 +131,28 @@ final class PlanPages {
     void stop(Context context) {
         Visit visit = Visit.of(context);
         JobPages.job(visit).ifPresent(job -> {
-            runs.stop(job.id());
+            background().stop(job.id());
             visit.go("/jobs/" + job.id() + "/plan");
         });
     }
 
-    /** How far it is, for the page to ask again and again; no content when it is over. */
+    /** How far it is, for the page to ask again and again; no content when the page should be looked at anew. */
     void progress(Context context) {
         Visit visit = Visit.of(context);
-        Optional<PlanRuns.Progress> progress = visit.card().flatMap(runs::find);
-        if (progress.isPresent()) {
-            visit.show("progress", Map.of("progress", progress.orElseThrow()));
-        } else {
-            context.status(HttpStatus.NO_CONTENT);
-        }
+        JobPages.job(visit).ifPresent(job -> {
+            Optional<TaskProgress> progress = background()
+                    .find(job.id())
+                    .filter(told -> !told.isFailed() && job.get("run").equals(visit.query("run")));
+            if (progress.isPresent()) {
+                visit.show("progress", Map.of("progress", progress.orElseThrow()));
+            } else {
+                context.status(HttpStatus.NO_CONTENT);
+            }
+        });
+    }
+
+    private Background background() {
+        return shop.background().orElseThrow(() -> new IllegalStateException("the book is locked"));
     }
 
     /** A paper as it was written: a page of its own that runs nothing and fetches nothing. */

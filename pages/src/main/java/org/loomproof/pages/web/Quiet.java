@@ -12,7 +12,8 @@ public final class Quiet {
             Logger.getLogger("io.javalin"),
             Logger.getLogger("org.eclipse.jetty"),
             Logger.getLogger("com.zaxxer.hikari"),
-            Logger.getLogger("org.flywaydb"));
+            Logger.getLogger("org.flywaydb"),
+            Logger.getLogger("com.github.kagkarlsson"));
 
     private Quiet() {}
 

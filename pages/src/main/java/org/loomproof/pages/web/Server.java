@@ -21,7 +21,6 @@ import org.eclipse.jetty.server.SslConnectionFactory;
 import org.eclipse.jetty.util.ssl.SslContextFactory;
 import org.jspecify.annotations.Nullable;
 import org.loomproof.book.key.Stretching;
-import org.loomproof.pages.desk.PlanRuns;
 import org.loomproof.pages.desk.Shop;
 import org.loomproof.pages.door.Attempts;
 import org.loomproof.pages.door.Picture;
@@ -39,7 +38,6 @@ public final class Server implements AutoCloseable {
             Map.of("pages.css", "text/css; charset=utf-8", "pages.js", "text/javascript; charset=utf-8");
 
     private final Javalin javalin;
-    private final PlanRuns runs;
     private final Guard guard;
     private final DoorPages doors;
     private final CallPages calls = new CallPages();
@@ -50,12 +48,11 @@ public final class Server implements AutoCloseable {
 
     private Server(Shop shop, Listen listen, Stretching stretching) {
         Sessions sessions = new Sessions(shop.clock());
-        this.runs = new PlanRuns();
         this.guard = new Guard(shop, sessions, new Views(), listen);
         this.doors = new DoorPages(shop, guard, new Attempts(shop.clock()), stretching);
         this.jobs = new JobPages(shop);
         this.checkIns = new CheckInPages(shop);
-        this.plans = new PlanPages(runs);
+        this.plans = new PlanPages(shop);
         this.people = new PeoplePages(sessions);
         this.javalin = Javalin.create(config -> configure(config, listen));
     }
@@ -195,7 +192,6 @@ public final class Server implements AutoCloseable {
 
     @Override
     public void close() {
-        runs.close();
         javalin.stop();
     }
 }

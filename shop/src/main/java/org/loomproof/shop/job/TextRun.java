@@ -18,6 +18,9 @@ import org.loomproof.workshop.plan.file.PlanFile;
 import org.loomproof.workshop.plan.file.PlanFileWriter;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Problem;
+import org.loomproof.workshop.prover.FaultProof;
+import org.loomproof.workshop.prover.FaultProver;
+import org.loomproof.workshop.prover.FaultWatch;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.trade.template.TradeDefaults;
 import org.loomproof.workshop.weigh.PlannedJob;
@@ -72,7 +75,21 @@ public final class TextRun {
         String planText = new PlanFileWriter(messages).write(new PlanFile(read, job.plan()));
         ShopFacts shop = new ShopFacts(list, History.NONE, Optional.empty(), Optional.empty());
         Material material = new Material(read.brief(), job.plan(), proof, Optional.empty(), planText);
-        return new Checked.Good<>(new MadeJob(
-                read.brief(), job.plan(), proof, job.search(), Papers.of(material, shop, Optional.empty(), messages)));
+        return new Checked.Good<>(
+                new MadeJob(material, shop, job.search(), Papers.of(material, shop, Optional.empty(), messages)));
+    }
+
+    /** Tries every fault and slip of a made job's plan; its papers are then with the test order. Takes longest by far. */
+    public MadeJob tried(MadeJob made, Consumer<Stage> told, FaultWatch watch) {
+        told.accept(Stage.TRYING_FAULTS);
+        FaultProof faults = FaultProver.prove(made.brief(), made.plan(), watch);
+        told.accept(Stage.WRITING);
+        Material all = new Material(
+                made.brief(),
+                made.plan(),
+                made.proof(),
+                Optional.of(faults),
+                made.material().planText());
+        return new MadeJob(all, made.shop(), made.search(), Papers.of(all, made.shop(), Optional.empty(), messages));
     }
 }

@@ -1,0 +1,61 @@
+package org.loomproof.pages.desk;
+
+import java.time.LocalTime;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.loomproof.book.card.Author;
+import org.loomproof.book.card.CardId;
+import org.loomproof.book.store.Backlog;
+import org.loomproof.book.store.OpenBook;
+import org.loomproof.book.work.Task;
+import org.loomproof.book.work.TaskProgress;
+import org.loomproof.workshop.words.Messages;
+
+/** The long work of a shop: jobs being planned and proven, one after another on each server of the book, while it is unlocked. */
+public final class Background implements AutoCloseable {
+
+    private static final String PLAN = "plan";
+
+    /** When nobody works in the shop, and few clocks are set. */
+    private static final LocalTime NIGHT = LocalTime.of(3, 20);
+
+    private final Backlog backlog;
+
+    private Background(OpenBook book, Backlog.Pace pace) {
+        this.backlog = Backlog.start(
+                book,
+                Map.of(
+                        PLAN,
+                        (task, watch) -> new Planning(book, Messages.in(Locale.forLanguageTag(task.language())))
+                                .run(task, watch)),
+                NIGHT,
+                all -> {},
+                pace);
+    }
+
+    /** Begins to do the work of a book. */
+    static Background start(OpenBook book) {
+        return new Background(book, Backlog.Pace.USUAL);
+    }
+
+    /** Has a job planned and proven; false when that is under way. */
+    public boolean plan(CardId job, Author who, Locale language) {
+        return backlog.add(Task.asked(PLAN, job.value(), who, language.toLanguageTag()));
+    }
+
+    /** How far the work for a job has come; nothing when none is under way, and none was given up. */
+    public Optional<TaskProgress> find(CardId job) {
+        return backlog.find(PLAN, job.value());
+    }
+
+    /** Has the work for a job ended; what was kept stays. */
+    public void stop(CardId job) {
+        backlog.stop(PLAN, job.value());
+    }
+
+    @Override
+    public void close() {
+        backlog.close();
+    }
+}
