@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,13 +16,14 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomproof.book.card.Author;
 import org.loomproof.book.card.CardId;
+import org.loomproof.book.key.Passphrase;
 import org.loomproof.book.place.BookPlace;
+import org.loomproof.book.place.Tried;
 import org.loomproof.book.store.Backlog;
 import org.loomproof.book.store.OpenBook;
 import org.loomproof.book.work.Task;
@@ -35,7 +37,6 @@ abstract class BacklogContract {
     static final String KIND = "proof";
     static final Backlog.Pace QUICK =
             new Backlog.Pace(Duration.ofMillis(100), Duration.ofMillis(500), Duration.ofMillis(50));
-    private static final LocalTime NEVER_TODAY = LocalTime.now().minusMinutes(5);
 
     @TempDir
     Path folder;
@@ -52,20 +53,16 @@ abstract class BacklogContract {
                 .close();
     }
 
-    @AfterEach
-    void nothingIsLeft() {
-        try (OpenBook book = open();
-                Backlog idle = backlog(book, (task, watch) -> {})) {
-            assertThat(idle).isNotNull();
-        }
-    }
-
     private OpenBook open() {
         return Book.open(place, BookContract.PASSPHRASE, Clock.systemUTC()).orThrow();
     }
 
     static Backlog backlog(OpenBook book, Worker worker) {
-        return Backlog.start(book, Map.of(KIND, worker), NEVER_TODAY, backlog -> {}, QUICK);
+        return Backlog.start(book, Map.of(KIND, worker), notToday(), backlog -> {}, QUICK);
+    }
+
+    private static LocalTime notToday() {
+        return LocalTime.now(ZoneId.systemDefault()).minusMinutes(5);
     }
 
     static Task task(String subject) {
@@ -159,9 +156,9 @@ abstract class BacklogContract {
             await(begun);
         }
         AtomicInteger done = new AtomicInteger();
-        assertThat(Book.open(place, org.loomproof.book.key.Passphrase.of("another one altogether"), Clock.systemUTC()))
+        assertThat(Book.open(place, Passphrase.of("another one altogether"), Clock.systemUTC()))
                 .as("locked: nothing can even begin")
-                .isInstanceOf(org.loomproof.book.place.Tried.Not.class);
+                .isInstanceOf(Tried.Not.class);
         try (OpenBook book = open();
                 Backlog backlog = backlog(book, (task, watch) -> done.incrementAndGet())) {
             await(() -> done.get() == 1 && backlog.find(KIND, job).isEmpty());
@@ -221,7 +218,7 @@ abstract class BacklogContract {
     @Test
     void whatIsToBeDoneEveryNightIsDoneByOneOfTheServers() {
         AtomicInteger nights = new AtomicInteger();
-        LocalTime soon = LocalTime.now(java.time.ZoneId.systemDefault()).plusSeconds(3);
+        LocalTime soon = LocalTime.now(ZoneId.systemDefault()).plusSeconds(3);
         try (OpenBook book = open();
                 OpenBook same = open();
                 Backlog one = Backlog.start(

@@ -2,16 +2,16 @@ package org.loomproof.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.concurrent.TimeUnit;
+import java.util.UUID;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomproof.book.card.Card;
@@ -25,7 +25,8 @@ import org.loomproof.testing.Sample;
 class KillTest {
 
     private static final int KILLS_A_BOOK = 50;
-    private static final int MOST_ANSWERS = 120;
+    private static final int MOST_ANSWERS = 80;
+    private static final int LANES = 3;
     private static final int MOST_MICROS = 8_000;
 
     @TempDir
@@ -67,19 +68,38 @@ class KillTest {
         assertThat(count.found()).isLessThan(count.answered());
     }
 
+    /** Several at once, each with books of its own: a kill then also comes while the disk is busy with others. */
     private Count killed(String kind, int kills) {
-        Random chance = new Random(Sample.seed());
+        Writers writers = Writers.in(folder);
+        try (ExecutorService lanes = Executors.newFixedThreadPool(LANES)) {
+            List<Future<Count>> counts = IntStream.range(0, LANES)
+                    .mapToObj(lane -> lanes.submit(
+                            () -> killed(writers, kind, (kills + lane) / LANES, new Random(Sample.seed() + lane))))
+                    .toList();
+            Count all = new Count(0, 0);
+            for (Future<Count> count : counts) {
+                all = all.plus(count.get());
+            }
+            return all;
+        } catch (ExecutionException e) {
+            throw new AssertionError(e.getCause());
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private Count killed(Writers writers, String kind, int kills, Random chance) {
         Count count = new Count(0, 0);
         Path file = folder.resolve("unset");
         for (int kill = 0; kill < kills; kill++) {
             if (kill % KILLS_A_BOOK == 0) {
-                file = folder.resolve(kind + "-" + System.nanoTime() + ".book");
+                file = folder.resolve(kind + "-" + UUID.randomUUID() + ".book");
                 Book.create(new BookPlace.InFile(file), BookContract.PASSPHRASE, BookContract.QUICK, Clock.systemUTC())
                         .orThrow()
                         .close();
             }
-            List<String> answers =
-                    answersUntilKilled(file, kind, 1 + chance.nextInt(MOST_ANSWERS), chance.nextInt(MOST_MICROS));
+            List<String> answers = writers.answersUntilKilled(
+                    file, kind, 1 + chance.nextInt(MOST_ANSWERS), chance.nextInt(MOST_MICROS));
             try (OpenBook book = Book.open(new BookPlace.InFile(file), BookContract.PASSPHRASE, Clock.systemUTC())
                     .orThrow()) {
                 int found = (int)
@@ -97,43 +117,5 @@ class KillTest {
         String[] words = answer.split(" ", -1);
         int version = words[0].equals("added") ? 1 : Integer.parseInt(words[2]);
         return book.cards().find(new CardId(words[1])).map(Card::version).orElse(0) >= version;
-    }
-
-    private static List<String> answersUntilKilled(Path file, String kind, int enough, int micros) {
-        String classes = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
-        ProcessBuilder start = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-XX:TieredStopAtLevel=1",
-                        "-XX:+UseSerialGC",
-                        "--enable-native-access=ALL-UNNAMED",
-                        "-cp",
-                        classes,
-                        KilledWriter.class.getName(),
-                        file.toString(),
-                        kind)
-                .redirectError(ProcessBuilder.Redirect.DISCARD);
-        try {
-            Process writer = start.start();
-            List<String> answers = new ArrayList<>();
-            try (BufferedReader reader = writer.inputReader(StandardCharsets.UTF_8)) {
-                String line = reader.readLine();
-                while (line != null) {
-                    answers.add(line);
-                    if (answers.size() == enough) {
-                        boolean ended = writer.waitFor(micros, TimeUnit.MICROSECONDS);
-                        assertThat(ended).as("only a kill ends a writer").isFalse();
-                        writer.toHandle().destroyForcibly(); // by its handle: what it answered stays readable
-                    }
-                    line = reader.readLine();
-                }
-            }
-            writer.waitFor();
-            assertThat(answers).as("the writer opened the book and wrote").hasSizeGreaterThanOrEqualTo(enough);
-            return answers;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        } catch (InterruptedException e) {
-            throw new IllegalStateException(e);
-        }
     }
 }

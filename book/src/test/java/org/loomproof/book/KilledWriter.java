@@ -11,7 +11,8 @@ import org.loomproof.book.store.OpenBook;
 
 /**
  * Writes into a book from four threads until it is killed, and answers on its output: a line a write, {@code added ID} or {@code
- * changed ID VERSION}. An honest one answers when the write has returned; a hasty one, planted for the test's own sake, before.
+ * changed ID VERSION}. An honest one answers when the write has returned; a hasty one, planted for the test's own sake, before. A
+ * writer of no kind writes once and ends.
  */
 final class KilledWriter {
 
@@ -24,6 +25,12 @@ final class KilledWriter {
         OpenBook book = Book.open(
                         new BookPlace.InFile(Path.of(arguments[0])), BookContract.PASSPHRASE, Clock.systemUTC())
                 .orThrow();
+        if (arguments[1].equals("none")) {
+            book.cards()
+                    .addCustomerWithJob(Author.CONSOLE, "job.called", Map.of("name", "Nobody"), Map.of("plate", "-"));
+            book.close();
+            return;
+        }
         for (int thread = 0; thread < THREADS; thread++) {
             new Thread(() -> write(book, hasty)).start();
         }
@@ -58,7 +65,9 @@ final class KilledWriter {
         PrintStream out = System.out;
         synchronized (out) {
             out.println(line);
-            out.flush();
+            if (out.checkError()) {
+                Runtime.getRuntime().halt(1); // whoever was to kill this program is gone
+            }
         }
     }
 }

@@ -19,6 +19,13 @@ final class BookOption {
                 .orElseGet(() -> usual().toString()));
     }
 
+    /** Beside the book, or where one would be kept: what belongs to this server alone. */
+    Path folder() {
+        return place() instanceof BookPlace.InFile(Path file)
+                ? file.toAbsolutePath().resolveSibling("")
+                : usual().resolveSibling("");
+    }
+
     /** The XDG Base Directory Specification's folder for data. */
     private static Path usual() {
         return Optional.ofNullable(System.getenv("XDG_DATA_HOME"))

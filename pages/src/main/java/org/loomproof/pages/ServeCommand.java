@@ -6,12 +6,14 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import org.loomproof.book.key.Passphrase;
 import org.loomproof.book.key.Stretching;
 import org.loomproof.book.place.Refusal;
 import org.loomproof.pages.desk.Shop;
+import org.loomproof.pages.door.Authority;
 import org.loomproof.pages.web.Listen;
 import org.loomproof.pages.web.Server;
 import org.loomproof.workshop.words.Messages;
@@ -43,6 +45,9 @@ final class ServeCommand implements Callable<Integer> {
     @Option(names = "--certificate", paramLabel = "FILE", descriptionKey = "certificate")
     private Optional<Path> certificate;
 
+    @Option(names = "--own-authority", descriptionKey = "own-authority")
+    private boolean authority;
+
     @Option(names = "--key-file", paramLabel = "FILE", descriptionKey = "key-file")
     private Optional<Path> keyFile;
 
@@ -57,11 +62,12 @@ final class ServeCommand implements Callable<Integer> {
     public Integer call() throws IOException, InterruptedException {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        Listen listen = new Listen(
+        Listen given = new Listen(
                 host,
                 port,
                 certificate.map(file -> new Listen.Certificate(file, password())),
                 names == null ? Set.of() : names);
+        Listen listen = given.refusal().isPresent() && authority ? ofOurOwn(given) : given;
         if (listen.refusal().isPresent()) {
             err.println(messages.text(listen.refusal().orElseThrow()));
             return Main.BAD_INPUT;
@@ -78,12 +84,28 @@ final class ServeCommand implements Callable<Integer> {
             try (Server server = Server.start(shop, listen, Stretching.STANDARD)) {
                 String address = (listen.isSecure() ? "https://" : "http://") + host + ":" + server.port() + "/";
                 out.println(messages.text("pages.serve.at", address));
+                listen.certificate().flatMap(Listen.Certificate::authority).ifPresent(trusted -> {
+                    out.println(messages.text("pages.serve.authority", address + "authority"));
+                    out.println(Server.fingerprint(trusted));
+                });
                 out.println(messages.text("pages.serve.book", book.place().toString()));
                 out.flush();
                 new CountDownLatch(1).await();
             }
         }
         return 0;
+    }
+
+    /** TLS by the shop's own authority. */
+    private Listen ofOurOwn(Listen given) {
+        Set<String> called = new TreeSet<>(given.names());
+        called.add(given.host());
+        Authority.Issued issued = Authority.forServer(book.folder().resolve("tls"), called, Clock.systemUTC());
+        return new Listen(
+                given.host(),
+                given.port(),
+                Optional.of(new Listen.Certificate(issued.file(), Authority.PASSWORD, Optional.of(issued.authority()))),
+                given.names());
     }
 
     /** From the environment, so that it stands in no list of processes. */

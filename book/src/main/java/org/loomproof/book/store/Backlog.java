@@ -64,8 +64,8 @@ public final class Backlog implements AutoCloseable {
             OpenBook book, Map<String, Worker> workers, LocalTime nightly, Consumer<Backlog> everyNight, Pace pace) {
         this.pace = pace;
         this.progress = new ProgressRows(book.database().jdbi());
-        this.kinds = workers.keySet().stream()
-                .collect(Collectors.toMap(Function.identity(), kind -> ofKind(kind, workers.get(kind))));
+        this.kinds = workers.entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, entry -> ofKind(entry.getKey(), entry.getValue())));
         RecurringTask<Void> night = Tasks.recurring("nightly", Schedules.daily(nightly))
                 .execute((instance, context) -> everyNight.accept(this));
         this.scheduler = Scheduler.create(

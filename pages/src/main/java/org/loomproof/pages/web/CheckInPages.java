@@ -52,7 +52,7 @@ final class CheckInPages {
 
     void show(Context context) {
         Visit visit = Visit.of(context);
-        JobPages.job(visit).ifPresent(job -> show(visit, HttpStatus.OK, job, Map.of(), ""));
+        JobPages.job(visit).ifPresent(job -> show(visit, HttpStatus.OK, job, Map.of(), "", ""));
     }
 
     void save(Context context) {
@@ -71,7 +71,8 @@ final class CheckInPages {
             problem = "pages.check-in.not-signed";
         }
         if (!problem.isEmpty()) {
-            show(visit, HttpStatus.UNPROCESSABLE_CONTENT, job, fields, problem);
+            String kept = drawn.isPresent() ? visit.raw(SIGNATURE) : "";
+            show(visit, HttpStatus.UNPROCESSABLE_CONTENT, job, fields, problem, kept);
             return;
         }
         fields.put(
@@ -120,7 +121,9 @@ final class CheckInPages {
         }
     }
 
-    private static void show(Visit visit, HttpStatus status, Card job, Map<String, String> fields, String problem) {
+    /** @param signature as it was drawn on a form that was refused, so that nobody has to sign twice */
+    private static void show(
+            Visit visit, HttpStatus status, Card job, Map<String, String> fields, String problem, String signature) {
         List<Attachments.Label> pictures = visit.book().attachments().of(job.id()).stream()
                 .filter(label -> label.label().equals(PHOTO) || label.label().equals(SIGNATURE))
                 .toList();
@@ -132,7 +135,8 @@ final class CheckInPages {
                         "entries", job.entries().with(fields),
                         "tried", TRIED,
                         "pictures", pictures,
-                        "problem", problem));
+                        "problem", problem,
+                        "signature", signature));
     }
 
     /** A photo or signature. Its kind is what its bytes say, and it is never shown as a page. */

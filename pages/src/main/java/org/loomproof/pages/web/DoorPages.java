@@ -124,10 +124,11 @@ final class DoorPages {
             return;
         }
         String signIn = visit.form("sign-in");
-        // Guesses are counted by whose name is tried and by where they come from, so that neither many names nor many
-        // places help.
-        String byName = "name " + signIn.toLowerCase(Locale.ROOT);
+        // Guesses are counted by where they come from, so that many names do not help, and by name there. Counted by
+        // name
+        // alone, anybody could keep a person from signing in.
         String byPlace = "place " + context.ip();
+        String byName = byPlace + " name " + signIn.toLowerCase(Locale.ROOT);
         boolean mayByName = attempts.begin(byName);
         boolean mayByPlace = attempts.begin(byPlace);
         if (!mayByName || !mayByPlace) {
@@ -147,6 +148,7 @@ final class DoorPages {
 
     void signOut(Context context) {
         guard.signOut(context);
+        context.header("Clear-Site-Data", "\"cache\", \"storage\"");
         Visit.of(context).go("/sign-in");
     }
 

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import org.loomproof.pages.desk.Shop;
 import org.loomproof.pages.door.People;
 import org.loomproof.pages.door.Person;
+import org.loomproof.pages.door.Requests;
 import org.loomproof.pages.door.Right;
 import org.loomproof.pages.door.Sessions;
 import org.loomproof.pages.door.Sessions.Session;
@@ -29,7 +30,7 @@ final class Guard {
 
     /** Everything a page of ours may do: its own style, script and pictures, and sending forms to this server. */
     private static final String POLICY =
-            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
+            "default-src 'none'; object-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
                     + " connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     private static final Map<String, String> HEADERS = Map.of(
@@ -47,6 +48,7 @@ final class Guard {
     private final Sessions sessions;
     private final Views views;
     private final Listen listen;
+    private final Requests requests;
     private final Map<Locale, Messages> spoken = new ConcurrentHashMap<>();
 
     Guard(Shop shop, Sessions sessions, Views views, Listen listen) {
@@ -54,13 +56,14 @@ final class Guard {
         this.sessions = sessions;
         this.views = views;
         this.listen = listen;
+        this.requests = new Requests(shop.clock());
     }
 
     /** Before anything else, a route or none. */
     void head(Context context) {
         HEADERS.forEach(context::header);
         if (listen.isSecure()) {
-            context.header("Strict-Transport-Security", "max-age=" + A_YEAR_SECONDS);
+            context.header("Strict-Transport-Security", "max-age=" + A_YEAR_SECONDS + "; includeSubDomains");
         }
         Messages messages = spoken.computeIfAbsent(Visit.language(context), Messages::in);
         Optional<Session> session = cookie(context).flatMap(sessions::find);
@@ -72,7 +75,10 @@ final class Guard {
                         .filter(v -> !v.isBlank())
                         .orElseGet(() -> visitorsMark(context));
         Visit visit = new Visit(context, views, shop, person, formMark, messages);
-        if (!listen.isMeant(context.host())) {
+        // Whoever is signed in is counted by name: a whole shop may stand behind one address.
+        if (!requests.isWelcome(person.map(p -> p.id().value()).orElse(context.ip()))) {
+            refuse(visit, HttpStatus.TOO_MANY_REQUESTS);
+        } else if (!listen.isMeant(context.host())) {
             refuse(visit, HttpStatus.MISDIRECTED_REQUEST);
         } else if (changesSomething(context)
                 && (isUploadOfStranger(context, person) || !isFromOurPage(context, formMark))) {

@@ -3,6 +3,7 @@ package org.loomproof.pages.web;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
 import java.nio.file.Path;
+import java.security.cert.X509Certificate;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -23,8 +24,14 @@ public record Listen(String host, int port, Optional<Certificate> certificate, S
      *
      * @param file a PKCS #12 file
      * @param password of the file
+     * @param authority the shop's own, when it is by that one and devices are to be told to trust it
      */
-    public record Certificate(Path file, String password) {
+    public record Certificate(Path file, String password, Optional<X509Certificate> authority) {
+        /** One that was given. */
+        public Certificate(Path file, String password) {
+            this(file, password, Optional.empty());
+        }
+
         @Override
         public String toString() {
             return "Certificate in " + file;

@@ -9,6 +9,8 @@ import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.InputStream;
+import java.security.GeneralSecurityException;
+import java.security.cert.X509Certificate;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jetty.http.HttpException;
@@ -45,6 +47,8 @@ public final class Server implements AutoCloseable {
     private final CheckInPages checkIns;
     private final PlanPages plans;
     private final PeoplePages people;
+    private final AuthorityPages authority;
+    private final OwnerPages owner;
 
     private Server(Shop shop, Listen listen, Stretching stretching) {
         Sessions sessions = new Sessions(shop.clock());
@@ -54,6 +58,8 @@ public final class Server implements AutoCloseable {
         this.checkIns = new CheckInPages(shop);
         this.plans = new PlanPages(shop);
         this.people = new PeoplePages(sessions);
+        this.owner = new OwnerPages(stretching);
+        this.authority = new AuthorityPages(listen.certificate().flatMap(Listen.Certificate::authority));
         this.javalin = Javalin.create(config -> configure(config, listen));
     }
 
@@ -70,6 +76,15 @@ public final class Server implements AutoCloseable {
         Server server = new Server(shop, listen, stretching);
         server.javalin.start();
         return server;
+    }
+
+    /** By what people compare a certificate. */
+    public static String fingerprint(X509Certificate certificate) {
+        try {
+            return AuthorityPages.fingerprint(certificate);
+        } catch (GeneralSecurityException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
     }
 
     /** The port it listens on. */
@@ -115,6 +130,8 @@ public final class Server implements AutoCloseable {
         routes.beforeMatched(guard::door);
 
         routes.get("/files/{file}", Server::file, Right.ANYONE);
+        routes.get("/authority", authority::show, Right.ANYONE);
+        routes.get("/authority.crt", authority::certificate, Right.ANYONE);
         routes.get("/begin", doors::begin, Right.ANYONE);
         routes.post("/begin", doors::make, Right.ANYONE);
         routes.get("/unlock", doors::locked, Right.ANYONE);
@@ -143,6 +160,11 @@ public final class Server implements AutoCloseable {
 
         routes.get("/prices", plans::prices, Right.WORK);
         routes.post("/prices", plans::savePrices, Right.WORK);
+        routes.get("/book", owner::book, Right.PEOPLE);
+        routes.post("/book/passphrase", owner::changePassphrase, Right.PEOPLE);
+        routes.get("/jobs/{id}/customer", owner::customer, Right.PEOPLE);
+        routes.get("/jobs/{id}/customer/export", owner::export, Right.PEOPLE);
+        routes.post("/jobs/{id}/customer/erase", owner::erase, Right.PEOPLE);
         routes.get("/people", people::list, Right.PEOPLE);
         routes.post("/people", people::add, Right.PEOPLE);
         routes.post("/people/{id}/active", people::setActive, Right.PEOPLE);

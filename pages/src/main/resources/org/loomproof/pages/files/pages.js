@@ -41,6 +41,12 @@ if (signing) {
   pen.lineWidth = 4;
   pen.lineCap = "round";
   pen.strokeStyle = "#17202a";
+  if (kept.value) {
+    // Signed already, on a form that came back.
+    const drawn = new Image();
+    drawn.addEventListener("load", () => pen.drawImage(drawn, 0, 0));
+    drawn.src = kept.value;
+  }
   canvas.addEventListener("pointerdown", (event) => {
     down = true;
     canvas.setPointerCapture(event.pointerId);

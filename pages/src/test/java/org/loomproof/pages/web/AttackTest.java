@@ -13,6 +13,7 @@ import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.URLEncoder;
+import java.net.UnknownHostException;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
@@ -34,6 +35,7 @@ import org.loomproof.book.card.CardKind;
 import org.loomproof.book.card.CardLine;
 import org.loomproof.book.card.Listing;
 import org.loomproof.pages.door.Attempts;
+import org.loomproof.pages.door.Requests;
 import org.loomproof.pages.door.Sessions;
 
 /** What somebody who means harm would try, by hand and not by a browser. */
@@ -63,10 +65,24 @@ class AttackTest {
     /** Somebody's client, with cookies of its own. */
     private final class Client {
         private final CookieManager cookies = new CookieManager();
-        private final HttpClient http = HttpClient.newBuilder()
-                .cookieHandler(cookies)
-                .followRedirects(HttpClient.Redirect.NEVER)
-                .build();
+        private final HttpClient http;
+
+        Client() {
+            this("127.0.0.1");
+        }
+
+        /** One whose requests come from an address. */
+        Client(String address) {
+            try {
+                http = HttpClient.newBuilder()
+                        .cookieHandler(cookies)
+                        .followRedirects(HttpClient.Redirect.NEVER)
+                        .localAddress(InetAddress.getByName(address))
+                        .build();
+            } catch (UnknownHostException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
 
         HttpResponse<String> get(String path) {
             return send(
@@ -348,6 +364,30 @@ class AttackTest {
                 .isEqualTo(429);
         shop().clock.pass(Duration.ofSeconds(31));
         assertThat(guesser.signIn("ada", TestShop.PASSWORD).statusCode()).isEqualTo(303);
+    }
+
+    @Test
+    void whoGuessesKeepsNobodyElseFromSigningIn() {
+        Client guesser = new Client("127.0.0.2");
+        for (int guess = 0; guess <= Attempts.FREE; guess++) {
+            guesser.signIn("ada", "guess number " + guess);
+        }
+        assertThat(guesser.signIn("ada", TestShop.PASSWORD).statusCode()).isEqualTo(429);
+        assertThat(new Client().signIn("ada", TestShop.PASSWORD).statusCode())
+                .as("from her own place")
+                .isEqualTo(303);
+    }
+
+    @Test
+    void aFloodOfRequestsIsTurnedAwayAndNobodyElseIs() {
+        Client flood = new Client("127.0.0.3");
+        for (int request = 0; request < Requests.MOST_A_MINUTE; request++) {
+            assertThat(flood.get("/files/pages.css").statusCode()).isEqualTo(200);
+        }
+        assertThat(flood.get("/files/pages.css").statusCode()).isEqualTo(429);
+        assertThat(new Client().get("/files/pages.css").statusCode()).isEqualTo(200);
+        shop().clock.pass(Duration.ofMinutes(1));
+        assertThat(flood.get("/files/pages.css").statusCode()).isEqualTo(200);
     }
 
     @Test

@@ -10,8 +10,13 @@ import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.cert.CertificateEncodingException;
+import java.security.cert.X509Certificate;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,13 +44,14 @@ final class Browsers implements AutoCloseable {
     private final Playwright playwright;
     private final Browser browser;
 
-    private Browsers(Path chromium) {
+    private Browsers(Path chromium, Map<String, String> environment) {
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         browser = playwright
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()
                         .setHeadless(true)
+                        .setEnv(environment)
                         .setExecutablePath(chromium)
                         .setArgs(List.of(
                                 "--no-sandbox",
@@ -57,8 +63,13 @@ final class Browsers implements AutoCloseable {
                                 "--disable-sync")));
     }
 
-    /** Starts the browser; skips the test with a line where none is installed, and fails it when CI=true. */
+    /** Starts the browser. */
     static Browsers start() {
+        return new Browsers(installed(), System.getenv());
+    }
+
+    /** Where it is; skips the test with a line where it is not, and fails it when CI=true. */
+    private static Path installed() {
         Optional<Path> chromium = Stream.of(
                         Optional.ofNullable(System.getenv("PATH")).orElse("").split(":", -1))
                 .map(folder -> Path.of(folder, "chromium"))
@@ -71,7 +82,37 @@ final class Browsers implements AutoCloseable {
             Note.that("chromium is not installed: the pages left out");
         }
         Assumptions.assumeTrue(chromium.isPresent());
-        return new Browsers(chromium.orElseThrow());
+        return chromium.orElseThrow();
+    }
+
+    /** One whose device was told to trust an authority, as its owner would: nothing is ignored, and no other one is trusted more. */
+    static Browsers thatTrust(X509Certificate authority, Path home) {
+        Path chromium = installed();
+        Path trusted = home.resolve(".pki").resolve("nssdb");
+        try {
+            Files.createDirectories(trusted);
+            Path file = Files.write(home.resolve("authority.crt"), authority.getEncoded());
+            certutil("-N", "-d", "sql:" + trusted, "--empty-password");
+            certutil("-A", "-d", "sql:" + trusted, "-n", "shop", "-t", "C,,", "-i", file.toString());
+        } catch (IOException | CertificateEncodingException e) {
+            throw new IllegalStateException(e);
+        }
+        Map<String, String> environment = new HashMap<>(System.getenv());
+        environment.put("HOME", home.toString());
+        return new Browsers(chromium, environment);
+    }
+
+    /** By the tool that keeps what browsers trust on Linux. */
+    private static void certutil(String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of("certutil"));
+        command.addAll(List.of(arguments));
+        try {
+            assertThat(new ProcessBuilder(command).inheritIO().start().waitFor())
+                    .as("certutil")
+                    .isZero();
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** Somebody's own browser: nothing is shared with another's. */

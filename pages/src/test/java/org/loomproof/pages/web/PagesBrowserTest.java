@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -134,7 +135,7 @@ class PagesBrowserTest {
         signIn(page, name, password);
     }
 
-    private static void signIn(Page page, String name, String password) {
+    static void signIn(Page page, String name, String password) {
         page.getByLabel("Name to sign in").fill(name);
         page.getByLabel("Password").fill(password);
         button(page, "Sign in").click();
@@ -181,6 +182,7 @@ class PagesBrowserTest {
         Browsers.look(page, screen, "check-in");
         button(page, "Sign and check in").click();
         assertThat(page.locator(".problem")).containsText("signed");
+        assertThat(page.locator("input[name=signature]")).hasValue(Pattern.compile("data:image/png.*"));
         page.getByLabel("Name of who signs").fill("Odile Brandt-Øster");
         page.getByLabel("Add pictures").setInputFiles(new FilePayload("dash.png", "image/png", PIXEL));
         button(page, "Sign and check in").click();
@@ -189,7 +191,7 @@ class PagesBrowserTest {
         assertThat(page.getByRole(AriaRole.GROUP, new Page.GetByRoleOptions().setName("Horn"))
                         .getByLabel("does not"))
                 .isChecked();
-        assertThat(page.locator(".pictures img")).hasCount(1);
+        assertThat(page.locator(".pictures img")).hasCount(2); // the signature was not lost
         Browsers.look(page, screen, "check-in-done");
         page.getByRole(AriaRole.LINK, named("Back to the job")).click();
     }
