@@ -2,6 +2,7 @@ package org.loomproof.workshop.planner.grammar;
 
 import java.util.List;
 import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.sheet.PathStep;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.planner.coupling.Clamp;
@@ -100,12 +101,12 @@ public final class Composer {
         }
         Side holds = word.buffer() == Buffering.NONE ? output : Side.LOW;
         for (Line line : lines) {
-            last = byRelay ? relay(line, holds, last, coil, feed) : chain(line, last, feed);
+            last = byRelay ? relay(line, contacts(line, lines), holds, last, coil, feed) : chain(line, last, feed);
         }
     }
 
     /** 30 on the target, 87 on its pole, the coil between what works it and the other pole, a clamp diode across the coil. */
-    private End relay(Line line, Side holds, End last, Amps coil, Feed feed) {
+    private End relay(Line line, Feed contacts, Side holds, End last, Amps coil, Feed feed) {
         if (word.coils().size() != 1 || word.coils().getFirst().driver() == Driver.FIRST_MAKE) {
             throw new IllegalArgumentException("no draft for " + word);
         }
@@ -113,14 +114,14 @@ public final class Composer {
         draft.with(new Piece.Relay(k, making.relay()));
         End next;
         if (word.fromSupply().gate() == Gate.MAKE_1) {
-            Feed near = making.contacts().reaching(k, "87", line.carries(), line.fusedFor(), line.drop(), draft);
+            Feed near = contacts.reaching(k, "87", line.carries(), line.fusedFor(), line.drop(), draft);
             draft.fused(
                     Draft.at(k, "30"),
                     Draft.tap(line.circuit()),
                     line.run(),
                     line.carries(),
                     line.drop(),
-                    making.contacts().fuse());
+                    contacts.fuse());
             next = Driving.coil(holds, k, last, coil, word.buffer() == Buffering.NONE ? near : feed, draft);
         } else {
             AddedPartId r = Draft.local(lead.id(), "step");
@@ -138,6 +139,41 @@ public final class Composer {
         }
         Clamp.across(k, making.signalDiode(), draft);
         return next;
+    }
+
+    /** Wires that the factory fuses each by itself are fed so as well: one short then leaves the others in peace. */
+    private Feed contacts(Line line, List<Line> lines) {
+        Feed together = making.contacts();
+        return haveFusesOfTheirOwn(lines)
+                ? Feed.from(
+                        together.circuit(),
+                        Draft.local(lead.id(), "fuse " + line.circuit().id()),
+                        together.run())
+                : together;
+    }
+
+    private static boolean haveFusesOfTheirOwn(List<Line> lines) {
+        List<List<PathStep.Fuse>> fuses = lines.stream()
+                .map(line -> line.circuit().paths().stream()
+                        .flatMap(List::stream)
+                        .filter(PathStep.Fuse.class::isInstance)
+                        .map(PathStep.Fuse.class::cast)
+                        .toList())
+                .toList();
+        long named = fuses.stream()
+                .flatMap(List::stream)
+                .map(PathStep.Fuse::id)
+                .distinct()
+                .count();
+        return lines.size() > 1
+                && fuses.stream().noneMatch(List::isEmpty)
+                && named
+                        == fuses.stream()
+                                .mapToLong(own -> own.stream()
+                                        .map(PathStep.Fuse::id)
+                                        .distinct()
+                                        .count())
+                                .sum();
     }
 
     /** A wire from the output, or from the buffer's, with what stands in it; gives the end from which the next one goes on. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.loomproof.workshop.brief.Certainty;
+import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.sheet.Access;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
@@ -114,19 +115,19 @@ public final class Finder {
 
     /** The factory fuse in front of a circuit's wire, when its path names one; the largest is meant when there are several. */
     public static Optional<Double> findFuseAmps(Circuit circuit) {
-        return fuses(circuit).max(Comparator.naturalOrder());
+        return fuses(circuit).map(rating -> rating.typical().value()).max(Comparator.naturalOrder());
     }
 
-    /** The smallest fuse on a circuit's paths: what its own wire is sure to bear. */
+    /** The smallest that a fuse on a circuit's paths may be: what its own wire is sure to bear. */
     public static Optional<Double> findLeastFuseAmps(Circuit circuit) {
-        return fuses(circuit).min(Comparator.naturalOrder());
+        return fuses(circuit).map(rating -> rating.low().value()).min(Comparator.naturalOrder());
     }
 
-    private static Stream<Double> fuses(Circuit circuit) {
+    private static Stream<Figure<Amps>> fuses(Circuit circuit) {
         return circuit.paths().stream()
                 .flatMap(List::stream)
                 .filter(PathStep.Fuse.class::isInstance)
-                .map(step -> ((PathStep.Fuse) step).rating().typical().value());
+                .map(step -> ((PathStep.Fuse) step).rating());
     }
 
     private static double fuseAmps(Circuit circuit) {

@@ -24,6 +24,7 @@ public interface Claim {
                 new DoesNotStartWhenArmed(),
                 new EngineKeepsRunning(),
                 new IgnitionTapFused(),
+                new FactoryWireFused(),
                 new OpeningSeen(),
                 new QuietWhenClosed(),
                 new ArmedAfterLight(),

@@ -2,7 +2,6 @@ package org.loomproof.workshop.prover.claim;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.loomproof.network.part.Fuse;
 import org.loomproof.network.part.Node;
@@ -10,16 +9,13 @@ import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.Resistor;
 import org.loomproof.network.solve.OperatingPoint;
-import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.brief.sheet.Operable;
-import org.loomproof.workshop.brief.sheet.PathStep;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.prover.explore.Vehicle;
 import org.loomproof.workshop.prover.explore.Workbench;
-import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.wiring.VehicleWiring;
 import org.loomproof.workshop.words.Phrase;
@@ -36,9 +32,6 @@ record IgnitionTap(AddedWire wire, CircuitId circuit, End other) {
 
     /** Alive is a wire with this share of the battery's volts; common practice, no published source. */
     private static final double ALIVE_SHARE = 0.85;
-
-    /** A wire chafed through to the body. */
-    private static final double SHORT_OHMS = 0.02;
 
     /** A fuse that carries this share of a short's current stands before it. */
     private static final double BEFORE_SHARE = 0.5;
@@ -91,43 +84,28 @@ record IgnitionTap(AddedWire wire, CircuitId circuit, End other) {
                 : Optional.empty();
     }
 
-    /** A fuse of the factory, with what is known of its rating. */
-    record Factory(Phrase words, Figure<Amps> rating) {}
-
     /**
      * The factory fuses that a short to the body behind the tap's own fuse is drawn through, the key on: none where the sheet
      * draws none; empty when no operating point is found.
      */
-    Optional<List<Factory>> factoryFuses(Fitting fitting, AddedPart.Fuse fuse) {
+    Optional<List<FactoryFuse>> factoryFuses(Fitting fitting, AddedPart.Fuse fuse) {
         String far = ((End.OfPart) other).terminal().equals("1") ? "2" : "1";
         Resistor touching = new Resistor(
                 new PartId("short behind " + fuse.id()),
                 VehicleWiring.terminal(fuse.id(), far),
                 Node.CHASSIS,
-                SHORT_OHMS);
+                Shorts.OHMS);
         Vehicle shorted = fitting.fitted()
                 .with(fitting.fitted().wired().withMore(List.of(touching), Phrase.of("origin.touching")));
         return settled(shorted, Operable.KEY_POSITIONS.get(2))
                 .map(point -> shorted.wired().network().parts().stream()
                         .filter(Fuse.class::isInstance)
                         .filter(part -> carries(point, part, touching))
-                        .flatMap(part -> factory(fitting, part.id()).stream())
+                        .flatMap(part -> FactoryFuse.of(fitting, shorted.wired(), part.id()).stream())
                         .toList());
     }
 
     private static boolean carries(OperatingPoint point, Part part, Resistor touching) {
         return Math.abs(point.amps(part.id())) > BEFORE_SHARE * Math.abs(point.amps(touching.id()));
-    }
-
-    private static Optional<Factory> factory(Fitting fitting, PartId part) {
-        Phrase words = fitting.fitted().wired().words(part);
-        String name = Objects.requireNonNull(words.arguments().getFirst()).toString();
-        return fitting.brief().sheet().circuits().stream()
-                .flatMap(circuit -> circuit.paths().stream())
-                .flatMap(List::stream)
-                .filter(step -> step instanceof PathStep.Fuse fuse
-                        && fuse.id().toString().equals(name))
-                .map(step -> new Factory(words, ((PathStep.Fuse) step).rating()))
-                .findFirst();
     }
 }

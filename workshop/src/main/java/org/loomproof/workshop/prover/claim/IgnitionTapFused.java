@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.plan.AddedPart;
-import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
@@ -91,11 +90,11 @@ public final class IgnitionTapFused implements Claim {
     }
 
     private static Verdict selective(Fitting fitting, IgnitionTap tap, AddedPart.Fuse fuse) {
-        Optional<List<IgnitionTap.Factory>> before = tap.factoryFuses(fitting, fuse);
+        Optional<List<FactoryFuse>> before = tap.factoryFuses(fitting, fuse);
         if (before.isEmpty()) {
             return new Verdict.Open(Phrase.of("outcome.lost"), List.of());
         }
-        Optional<IgnitionTap.Factory> least = before.get().stream()
+        Optional<FactoryFuse> least = before.get().stream()
                 .min(Comparator.comparingDouble(each -> each.rating().low().value()));
         return least.map(factory -> selective(fitting, tap, fuse, factory))
                 .orElseGet(() -> new Verdict.Holds(alone(tap), KEY_ON));
@@ -111,8 +110,7 @@ public final class IgnitionTapFused implements Claim {
                 Phrase.of("margin.fuse-within", most()));
     }
 
-    private static Verdict selective(
-            Fitting fitting, IgnitionTap tap, AddedPart.Fuse fuse, IgnitionTap.Factory factory) {
+    private static Verdict selective(Fitting fitting, IgnitionTap tap, AddedPart.Fuse fuse, FactoryFuse factory) {
         double own = fuse.rating().value();
         if (factory.rating().typical().value() < own) {
             return broken(
@@ -123,14 +121,10 @@ public final class IgnitionTapFused implements Claim {
                 ? new Verdict.Holds(worst, KEY_ON)
                 : new Verdict.Open(
                         Phrase.of("open.not-selective", worst.computed(), worst.allowed()),
-                        List.of(rating(factory.words().arguments().getFirst().toString(), factory.words())));
+                        List.of(factory.read("measure.fuse-curve")));
     }
 
-    private static Measurement rating(String name, Phrase words) {
-        return new Measurement("rating-of " + name, Phrase.of("measure.fuse-curve", words));
-    }
-
-    private static Margin margin(AddedPart.Fuse fuse, IgnitionTap.Factory factory, double ratio) {
+    private static Margin margin(AddedPart.Fuse fuse, FactoryFuse factory, double ratio) {
         return new Margin(
                 ratio - Selectivity.leastRatio(),
                 "×",
