@@ -25,6 +25,10 @@ final class Factorisation {
 
     private final double[] fedVolts;
     private final double[] inversePivot;
+
+    /** Of watched ranks, a bound of the resistance to the chassis; see {@link #backSubstituteWatched}. */
+    final double[] ohms;
+
     private long eliminations;
 
     Factorisation(Layout layout, BranchSums sums) {
@@ -35,6 +39,7 @@ final class Factorisation {
         share = new double[scheme.members.length];
         fedVolts = new double[scheme.rankCount];
         inversePivot = new double[scheme.rankCount];
+        ohms = new double[scheme.rankCount + 1];
     }
 
     /** Nodes eliminated so far: a measure of work. */
@@ -152,41 +157,50 @@ final class Factorisation {
 
     /** Voltage of the ranks that are not watched, once the watched are known. */
     void backSubstituteRest(double[] volts) {
-        backSubstitute(fedVolts, volts, 0, scheme.manyStart, scheme.watchedStart);
-    }
-
-    /** Voltage of the watched ranks only. */
-    void backSubstituteWatched(double[] volts) {
-        backSubstituteWatched(fedVolts, volts);
+        int[] members = scheme.members;
+        for (int k = scheme.watchedStart - 1; k >= scheme.manyStart; k--) {
+            double sum = fedVolts[k];
+            for (int m = scheme.memberStart[k], stop = scheme.memberStart[k + 1]; m < stop; m++) {
+                sum += share[m] * volts[members[m]];
+            }
+            volts[k] = sum;
+        }
+        int at = scheme.memberStart[scheme.manyStart];
+        for (int k = scheme.manyStart - 1; k >= 0; k--) {
+            at -= 2;
+            volts[k] = fedVolts[k] + share[at] * volts[members[at]] + share[at + 1] * volts[members[at + 1]];
+        }
     }
 
     /**
-     * For watched ranks, a resistance to the chassis that is no less than the true one: that of rank k is 1 / d plus s Z s with
-     * the shares s of its members and their resistances Z, which is at most the sum of s(j) Z(j, j) as no share is below zero
-     * nor all together above one. Too small at a floating island.
+     * Voltage of the watched ranks only, and for each of them a resistance to the chassis that is no less than the true one:
+     * that of rank k is 1 / d plus s Z s with the shares s of its members and their resistances Z, which is at most the sum of
+     * s(j) Z(j, j) as no share is below zero nor all together above one. Too small at a floating island.
      */
-    void boundOhms(double[] ohms) {
-        backSubstituteWatched(inversePivot, ohms);
-    }
-
-    private void backSubstituteWatched(double[] own, double[] all) {
-        backSubstitute(own, all, scheme.watchedStart, scheme.watchedManyStart, scheme.rankCount);
-    }
-
-    /** Ranks from the last before {@code end} to {@code first}, below {@code many} of few members each. */
-    private void backSubstitute(double[] own, double[] all, int first, int many, int end) {
+    void backSubstituteWatched(double[] volts) {
         int[] members = scheme.members;
-        for (int k = end - 1; k >= many; k--) {
-            double sum = own[k];
+        double[] bound = ohms;
+        for (int k = scheme.rankCount - 1; k >= scheme.watchedManyStart; k--) {
+            double sum = fedVolts[k];
+            double sumOhms = inversePivot[k];
             for (int m = scheme.memberStart[k], stop = scheme.memberStart[k + 1]; m < stop; m++) {
-                sum += share[m] * all[members[m]];
+                int member = members[m];
+                double part = share[m];
+                sum += part * volts[member];
+                sumOhms += part * bound[member];
             }
-            all[k] = sum;
+            volts[k] = sum;
+            bound[k] = sumOhms;
         }
-        int at = scheme.memberStart[many];
-        for (int k = many - 1; k >= first; k--) {
+        int at = scheme.memberStart[scheme.watchedManyStart];
+        for (int k = scheme.watchedManyStart - 1; k >= scheme.watchedStart; k--) {
             at -= 2;
-            all[k] = own[k] + share[at] * all[members[at]] + share[at + 1] * all[members[at + 1]];
+            int low = members[at];
+            int high = members[at + 1];
+            double partLow = share[at];
+            double partHigh = share[at + 1];
+            volts[k] = fedVolts[k] + partLow * volts[low] + partHigh * volts[high];
+            bound[k] = inversePivot[k] + partLow * bound[low] + partHigh * bound[high];
         }
     }
 }

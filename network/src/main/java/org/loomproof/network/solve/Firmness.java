@@ -6,12 +6,9 @@ package org.loomproof.network.solve;
  */
 final class Firmness {
     private final Factorisation factorisation;
-    private final double[] ohms;
-    private long eliminations = -1;
 
-    Firmness(Layout layout, Factorisation factorisation) {
+    Firmness(Factorisation factorisation) {
         this.factorisation = factorisation;
-        ohms = new double[layout.rankCount + 1];
     }
 
     /** Whether a tangent may miss its curve by so many amps. */
@@ -20,10 +17,7 @@ final class Firmness {
         if (size > trust.mostMissAmps(tangents.touchAmps[k])) {
             return false;
         }
-        if (eliminations != factorisation.eliminations()) {
-            eliminations = factorisation.eliminations();
-            factorisation.boundOhms(ohms);
-        }
+        double[] ohms = factorisation.ohms;
         return size * (ohms[tangents.from[k]] + ohms[tangents.to[k]]) <= trust.errorVolts;
     }
 }

@@ -23,7 +23,7 @@ final class PointSolver {
         this.options = options;
         sums = new BranchSums(layout);
         factorisation = new Factorisation(layout, sums);
-        curves = new Curves(layout, new Tangents(layout, sums, options), new Firmness(layout, factorisation));
+        curves = new Curves(layout, new Tangents(layout, sums, options), new Firmness(factorisation));
         recollection = new Recollection(layout.neighbourhoods, curves);
         states = new BranchStates(layout, sums, curves, recollection);
         newton = new NewtonIteration(layout, sums, factorisation, curves);
