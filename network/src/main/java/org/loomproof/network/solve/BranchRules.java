@@ -54,8 +54,13 @@ final class BranchRules {
 
     /** Conductance of a branch that is no curve now. */
     double siemens(int branch, Setting setting, boolean isPassed) {
+        return siemensIf(counts(branch, setting, isPassed), branch, setting);
+    }
+
+    /** Conductance of a branch that is no curve now, when it is known whether its own term counts. */
+    double siemensIf(boolean counts, int branch, Setting setting) {
         int part = partOf[branch];
-        if (counts(branch, setting, isPassed)) {
+        if (counts) {
             return isPlain[branch] && Double.isNaN(setting.stated(part))
                     ? builtSiemens[branch]
                     : siemens(terms.get(branch), setting.stated(part), setting.selected(part));
@@ -78,7 +83,12 @@ final class BranchRules {
 
     /** Source voltage of a branch that is no curve now. */
     double emf(int branch, Setting setting, boolean isPassed) {
-        if (!isPlain[branch] || !counts(branch, setting, isPassed)) {
+        return counts(branch, setting, isPassed) ? emf(branch, setting) : 0;
+    }
+
+    /** Source voltage of a branch that is no curve now and whose own term counts. */
+    double emf(int branch, Setting setting) {
+        if (!isPlain[branch]) {
             return 0;
         }
         double stated = setting.stated(partOf[branch]);

@@ -10,6 +10,7 @@ final class BranchStates {
     private final BranchSums sums;
     private final Curves curves;
     private final Recollection recollection;
+    private final int[] differing;
     private ContactPattern pattern;
     private @Nullable Setting applied;
 
@@ -18,29 +19,21 @@ final class BranchStates {
         this.sums = sums;
         this.curves = curves;
         this.recollection = recollection;
+        differing = new int[layout.thresholdOfPart.length];
         this.pattern = ContactPattern.of(layout.thresholds.length, t -> false);
     }
 
+    /** Applies the setting that has come into force. */
     @SuppressWarnings("ReferenceEquality") // the very setting applied before need not be looked through
-    void apply(Setting setting) {
-        Setting before = applied;
-        if (setting == before) {
+    void apply(Setting setting, SettingChange change) {
+        if (setting == applied) {
             return;
         }
+        int count = change.since(setting, applied, differing);
         applied = setting;
-        if (before == null) {
-            for (int part = 0; part < layout.thresholdOfPart.length; part++) {
-                refresh(part, setting);
-            }
-            return;
+        for (int c = 0; c < count; c++) {
+            refresh(differing[c], setting);
         }
-        for (int part = setting.findDifference(before, 0); part >= 0; part = nextDifference(setting, before, part)) {
-            refresh(part, setting);
-        }
-    }
-
-    private int nextDifference(Setting setting, Setting before, int part) {
-        return part + 1 < layout.thresholdOfPart.length ? setting.findDifference(before, part + 1) : -1;
     }
 
     /** Moves contacts; the setting must have been applied. */
@@ -61,11 +54,12 @@ final class BranchStates {
         boolean isPassed = threshold >= 0 && pattern.isPassed(threshold);
         BranchRules rules = layout.rules;
         for (int b = layout.firstBranch[part]; b < layout.firstBranch[part + 1]; b++) {
-            if (rules.isCurved(b) && rules.counts(b, setting, isPassed)) {
+            boolean counts = rules.counts(b, setting, isPassed);
+            if (counts && rules.isCurved(b)) {
                 curved(b);
             } else {
-                double siemens = rules.siemens(b, setting, isPassed);
-                double emf = rules.emf(b, setting, isPassed);
+                double siemens = rules.siemensIf(counts, b, setting);
+                double emf = counts ? rules.emf(b, setting) : 0;
                 straight(b, siemens, emf == 0 ? 0 : -siemens * emf);
             }
         }

@@ -23,12 +23,14 @@ public final class CompanionSolver {
     private final PointSolver points;
     private final List<Term> terms;
     private final boolean[] counts;
+    private final SettingChange change;
 
     private CompanionSolver(Layout layout, List<Term> terms) {
         this.layout = layout;
         this.terms = terms;
         points = new PointSolver(layout, SolverOptions.USUAL);
         counts = new boolean[layout.branchCount];
+        change = new SettingChange(layout.network.parts().size());
     }
 
     public static CompanionSolver of(Network network) {
@@ -112,7 +114,8 @@ public final class CompanionSolver {
 
     /** Sets all parts and moves all contacts; for each threshold, whether it is passed. */
     public void configure(Setting setting, IntPredicate isPassed) {
-        points.apply(setting);
+        change.to(setting);
+        points.apply(setting, change);
         points.move(ContactPattern.of(layout.thresholds.length, isPassed));
         for (int b = 0; b < counts.length; b++) {
             int part = layout.partOf[b];

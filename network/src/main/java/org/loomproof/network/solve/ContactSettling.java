@@ -35,6 +35,7 @@ final class ContactSettling {
     private final boolean[] isFree;
 
     private final boolean[] isHeldPassed;
+    private final SettingChange change;
     private PointSolver points;
     private int moves;
 
@@ -53,6 +54,7 @@ final class ContactSettling {
         drive = new double[count];
         isFree = new boolean[count];
         isHeldPassed = new boolean[count];
+        change = new SettingChange(layout.thresholdOfPart.length);
     }
 
     private PointSolver track(int move) {
@@ -114,7 +116,7 @@ final class ContactSettling {
         List<ContactPattern> met = new ArrayList<>();
         for (moves = 1; moves <= bound(); moves++) {
             points = track(moves);
-            points.apply(setting);
+            points.apply(setting, change);
             if (!points.solveRoughly(pattern)) {
                 return new Ending.Lost();
             }
@@ -141,13 +143,22 @@ final class ContactSettling {
 
     /** The pattern to begin with: the one given, but held contacts where they are held. */
     ContactPattern begin(Setting setting, ContactPattern from) {
-        for (int t = 0; t < isFree.length; t++) {
-            int part = layout.thresholdPart[t];
-            boolean isHeld = layout.isRelay[t] && setting.isHeld(part);
-            isHeldPassed[t] = isHeld && setting.isHeldPulledIn(part);
-            isFree[t] = !layout.isRelay[t] || (!isHeld && setting.fault(part) == PartFault.NONE);
+        change.to(setting);
+        for (int c = 0; c < change.count(); c++) {
+            int threshold = layout.thresholdOfPart[change.part(c)];
+            if (threshold >= 0) {
+                hold(threshold, setting);
+            }
         }
         return from.with(t -> isFree[t] ? from.isPassed(t) : isHeldPassed[t]);
+    }
+
+    /** Whether the setting lets the drive of a threshold move it, and where it stays if not. */
+    private void hold(int t, Setting setting) {
+        int part = layout.thresholdPart[t];
+        boolean isHeld = layout.isRelay[t] && setting.isHeld(part);
+        isHeldPassed[t] = isHeld && setting.isHeldPulledIn(part);
+        isFree[t] = !layout.isRelay[t] || (!isHeld && setting.fault(part) == PartFault.NONE);
     }
 
     List<PartId> parts(List<Integer> thresholds) {

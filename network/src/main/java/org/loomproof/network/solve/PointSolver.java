@@ -31,8 +31,8 @@ final class PointSolver {
         volts = new double[layout.rankCount + 1];
     }
 
-    void apply(Setting setting) {
-        states.apply(setting);
+    void apply(Setting setting, SettingChange change) {
+        states.apply(setting, change);
     }
 
     /** Whether voltages were found for these contact positions, as closely as {@link Trust#rough} says. */

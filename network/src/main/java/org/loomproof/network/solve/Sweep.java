@@ -19,8 +19,13 @@ import org.loomproof.network.netlist.Setting;
  * the order given, and the same to the bit on any number of threads. Any thread may share it.
  */
 public final class Sweep {
-    /** Settings a leg: enough to make what is learnt on the way worth more than the start. */
-    private static final int LEG = 1000;
+    /** Settings a leg, at least and at most: enough to make what is learnt on the way worth more than the start. */
+    private static final int SHORT_LEG = 1000;
+
+    private static final int LONG_LEG = 2000;
+
+    /** Legs that a sweep is divided into before they grow longer, so that there is one for each of a few threads. */
+    private static final int FEW_LEGS = 4;
 
     /** What each leg begins with afresh. */
     private final Solver solver;
@@ -72,12 +77,13 @@ public final class Sweep {
         }
         int[] order = SweepOrder.of(settings);
         List<R> kept = new ArrayList<>(Collections.nCopies(order.length, null));
-        int legs = (order.length + LEG - 1) / LEG;
+        int length = Math.clamp(order.length / FEW_LEGS, SHORT_LEG, LONG_LEG);
+        int legs = (order.length + length - 1) / length;
         AtomicInteger next = new AtomicInteger();
         Runnable walk = () -> {
             for (int leg = next.getAndIncrement(); leg < legs; leg = next.getAndIncrement()) {
                 Solver fresh = solver.fresh();
-                for (int k = leg * LEG; k < Math.min(order.length, (leg + 1) * LEG); k++) {
+                for (int k = leg * length; k < Math.min(order.length, (leg + 1) * length); k++) {
                     kept.set(order[k], keep.apply(fresh.solve(settings.get(order[k]))));
                 }
                 work.addAndGet(fresh.work());
