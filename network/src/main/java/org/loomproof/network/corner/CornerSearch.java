@@ -37,6 +37,7 @@ public final class CornerSearch {
     private final Network network;
     private final Solver solver;
 
+    /** A search over one network; it keeps a solver of its own, so it is not for sharing between threads. */
     public CornerSearch(Network network) {
         this.network = network;
         this.solver = Solver.of(network, SolverOptions.USUAL.withoutOtherStablePoints());

@@ -10,7 +10,8 @@ import org.loomproof.network.part.PartId;
  * Something that may lie anywhere between two values.
  *
  * @param name as it is told in a corner
- * @param low not above {@code high}
+ * @param low the least it may be, in the unit of what it is, not above {@code high}
+ * @param high the most it may be, in the same unit
  * @param change what a value does to a setting
  * @param oneElement whether it moves one resistance or one source only, on which proofs of extremes lean
  */

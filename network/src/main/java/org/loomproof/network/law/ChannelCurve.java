@@ -21,6 +21,7 @@ public record ChannelCurve(double onSiemens, double limitAmps, double saturatesA
     /** L: a saturated channel gives 0.1 % more per volt, so that its voltage stays defined. */
     public static final double SLOPE_PER_VOLT = 1e-3;
 
+    /** The channel of an output: saturated at its limit from twice the drop that its resistance has there. */
     public static ChannelCurve of(Drive drive) {
         return new ChannelCurve(1 / drive.onOhms(), drive.limitAmps(), 2 * drive.onOhms() * drive.limitAmps());
     }

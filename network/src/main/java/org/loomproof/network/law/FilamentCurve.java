@@ -19,6 +19,7 @@ public record FilamentCurve(double hotSiemens, double inverseRatedSquared, doubl
     /** 3/13, see above. */
     public static final double EXPONENT = 3.0 / 13.0;
 
+    /** The curve through a lamp's rating and its cold resistance. */
     public static FilamentCurve of(Lamp lamp) {
         return new FilamentCurve(
                 1 / lamp.hotOhms(),

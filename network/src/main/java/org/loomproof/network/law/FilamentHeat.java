@@ -39,11 +39,13 @@ public final class FilamentHeat {
         perWarmShare = 1 / (1 - coldFloor);
     }
 
+    /** The heat of a lamp, by its rating, its cold resistance and its heat time. */
     public static FilamentHeat of(Lamp lamp) {
         return new FilamentHeat(
                 1 / lamp.hotOhms(), lamp.ratedVolts(), FilamentCurve.of(lamp).coldFloor(), lamp.heatSeconds());
     }
 
+    /** Voltage of the rating. */
     public double ratedVolts() {
         return ratedVolts;
     }

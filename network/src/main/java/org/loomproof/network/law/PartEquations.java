@@ -40,6 +40,7 @@ public record PartEquations(List<Term> terms, int innerNodes, Optional<Threshold
         return new PartEquations(List.of(terms), 0, Optional.empty());
     }
 
+    /** What any part adds, by the law of its kind. */
     public static PartEquations of(Part part) {
         return switch (part) {
             case Battery battery -> BatteryLaw.equations(battery);

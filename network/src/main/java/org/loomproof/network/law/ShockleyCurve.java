@@ -14,6 +14,7 @@ public record ShockleyCurve(double saturationAmps, double slopeVolts, double ser
     /** 1 TΩ: less than any insulation, so that a node behind a blocked diode still has a voltage. */
     public static final double LEAK_SIEMENS = 1e-12;
 
+    /** The curve of a diode's junction. */
     public static ShockleyCurve of(DiodeModel model) {
         return new ShockleyCurve(model.saturationAmps(), model.slopeVolts(), model.seriesOhms());
     }

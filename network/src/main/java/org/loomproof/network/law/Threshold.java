@@ -6,6 +6,8 @@ package org.loomproof.network.law;
  *
  * @param plus pin number
  * @param minus pin number
+ * @param riseVolts drive at which it is passed, not below {@code fallVolts}
+ * @param fallVolts drive at which it ceases to be
  * @param eitherPolarity whether only the size of the voltage counts (a plain coil)
  */
 public record Threshold(int plus, int minus, double riseVolts, double fallVolts, boolean eitherPolarity) {}

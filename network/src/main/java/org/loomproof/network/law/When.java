@@ -14,6 +14,7 @@ public enum When {
     /** The setting says on and the threshold is passed: an output of a controller that is awake. */
     SET_AND_PASSED;
 
+    /** Whether a term counts, given whether the setting says closed or on and whether the part's threshold is passed. */
     public boolean counts(boolean set, boolean passed) {
         return switch (this) {
             case ALWAYS -> true;

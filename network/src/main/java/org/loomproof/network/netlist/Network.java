@@ -32,10 +32,12 @@ public final class Network {
         this.nodes = List.copyOf(nodeIndex.keySet());
     }
 
+    /** Collects the parts of a network. */
     public static NetworkBuilder builder() {
         return new NetworkBuilder();
     }
 
+    /** All parts, in the order in which they were added. */
     public List<Part> parts() {
         return parts;
     }
@@ -54,10 +56,12 @@ public final class Network {
         return parts.get(indexOf(id));
     }
 
+    /** The part of this name, if there is one. */
     public Optional<Part> findPart(PartId id) {
         return Optional.ofNullable(partIndex.get(id)).map(parts::get);
     }
 
+    /** Whether some part has a pin there; the chassis always counts. */
     public boolean hasNode(Node node) {
         return nodeIndex.containsKey(node);
     }

@@ -14,11 +14,13 @@ public final class NetworkBuilder {
 
     NetworkBuilder() {}
 
+    /** Adds a part; mistakes are told by {@link #build()}. */
     public NetworkBuilder add(Part part) {
         parts.add(part);
         return this;
     }
 
+    /** Adds parts in their order. */
     public NetworkBuilder addAll(Iterable<? extends Part> more) {
         more.forEach(parts::add);
         return this;

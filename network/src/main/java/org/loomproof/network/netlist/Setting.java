@@ -175,6 +175,7 @@ public final class Setting {
         return new Setting(network, newPositions, newFaults, newStated);
     }
 
+    /** The network it is a setting of. */
     public Network network() {
         return network;
     }
@@ -204,6 +205,7 @@ public final class Setting {
         return positions[partIndex] == HELD_PULLED_IN;
     }
 
+    /** The fault of a part. */
     public PartFault fault(PartId id) {
         return fault(network.indexOf(id));
     }

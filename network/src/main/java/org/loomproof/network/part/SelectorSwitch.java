@@ -45,6 +45,7 @@ public record SelectorSwitch(PartId id, List<Pole> poles, double closedOhms) imp
         Require.positive(closedOhms, "closed ohms", id);
     }
 
+    /** How many positions it has, the same for all poles. */
     public int positions() {
         return poles.getFirst().throwAt().size();
     }

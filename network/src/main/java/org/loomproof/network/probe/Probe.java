@@ -37,6 +37,7 @@ public final class Probe {
     private final Network network;
     private final Solver solver;
 
+    /** A meter on two nodes of a network, whose batteries it takes out. */
     public Probe(Network original, Node plus, Node minus) {
         this.original = original;
         this.plus = plus;

@@ -33,6 +33,7 @@ public final class CompanionSolver {
         change = new SettingChange(layout.network.parts().size());
     }
 
+    /** A solver of a network, laid out for it. */
     public static CompanionSolver of(Network network) {
         List<Term> terms = new ArrayList<>();
         for (Part part : network.parts()) {
@@ -54,6 +55,7 @@ public final class CompanionSolver {
                 : term;
     }
 
+    /** The network it solves. */
     public Network network() {
         return layout.network;
     }
@@ -63,6 +65,7 @@ public final class CompanionSolver {
         return layout.branchCount;
     }
 
+    /** What a branch is, as the law of its part states it. */
     public Term term(int branch) {
         return terms.get(branch);
     }
@@ -77,10 +80,12 @@ public final class CompanionSolver {
         return layout.firstBranch[part];
     }
 
+    /** How many thresholds the parts have, in the order of parts. */
     public int thresholdCount() {
         return layout.thresholds.length;
     }
 
+    /** A threshold by its number. */
     public Threshold threshold(int threshold) {
         return layout.thresholds[threshold];
     }
@@ -172,10 +177,12 @@ public final class CompanionSolver {
         return layout.from[branch];
     }
 
+    /** Rank of the second end, see {@link #rankFrom}. */
     public int rankTo(int branch) {
         return layout.to[branch];
     }
 
+    /** Voltage from a branch's first end to its second, as last found. */
     public double branchVolts(int branch) {
         double[] volts = points.volts();
         return volts[layout.from[branch]] - volts[layout.to[branch]];

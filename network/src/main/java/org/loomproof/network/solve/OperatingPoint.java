@@ -44,10 +44,12 @@ public final class OperatingPoint {
         this.residualAmps = residualAmps;
     }
 
+    /** The network it is a point of. */
     public Network network() {
         return layout.network;
     }
 
+    /** The setting it answers. */
     public Setting setting() {
         return setting;
     }

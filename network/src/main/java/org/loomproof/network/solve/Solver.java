@@ -27,10 +27,12 @@ public final class Solver {
         this.unpowered = ContactPattern.of(layout.thresholds.length, t -> false);
     }
 
+    /** A solver that looks as closely and widely as usual; the network is laid out for it. */
     public static Solver of(Network network) {
         return of(network, SolverOptions.USUAL);
     }
 
+    /** A solver that looks as closely and widely as told; the network is laid out for it. */
     public static Solver of(Network network, SolverOptions options) {
         return new Solver(new Layout(network), options);
     }
@@ -40,6 +42,7 @@ public final class Solver {
         return new Solver(layout, options);
     }
 
+    /** The network it solves. */
     public Network network() {
         return layout.network;
     }

@@ -41,10 +41,12 @@ public final class Sweep {
         return of(network, SolverOptions.USUAL.withoutOtherStablePoints());
     }
 
+    /** A sweep that looks for each setting as closely and widely as told. */
     public static Sweep of(Network network, SolverOptions options) {
         return new Sweep(Solver.of(network, options));
     }
 
+    /** The network it sweeps. */
     public Network network() {
         return solver.network();
     }

@@ -29,18 +29,22 @@ public record TimeOptions(double tolerance, double longestStep, int mostSteps, T
         }
     }
 
+    /** With another error allowed in each step. */
     public TimeOptions withTolerance(double each) {
         return new TimeOptions(each, longestStep, mostSteps, fuses);
     }
 
+    /** With another longest step, seconds. */
     public TimeOptions withLongestStep(double seconds) {
         return new TimeOptions(tolerance, seconds, mostSteps, fuses);
     }
 
+    /** With another bound on the steps tried. */
     public TimeOptions withMostSteps(int steps) {
         return new TimeOptions(tolerance, longestStep, steps, fuses);
     }
 
+    /** With fuses that open at another side of their band. */
     public TimeOptions withFuses(TimeCurrentBand.Edge edge) {
         return new TimeOptions(tolerance, longestStep, mostSteps, edge);
     }

@@ -20,6 +20,7 @@ public final class TimeSolver {
         instants = CompanionSolver.of(network);
     }
 
+    /** A solver of a network, laid out for it. */
     public static TimeSolver of(Network network) {
         return new TimeSolver(network);
     }

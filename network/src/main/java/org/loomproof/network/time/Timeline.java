@@ -92,6 +92,7 @@ public final class Timeline {
         return new Timeline(settledBefore, moments, supplies, more);
     }
 
+    /** The network whose settings it tells. */
     public Network network() {
         return moments.getFirst().setting().network();
     }

@@ -104,6 +104,7 @@ public final class Trace {
         this.passedAtStart = Set.copyOf(passedAtStart);
     }
 
+    /** The network that ran. */
     public Network network() {
         return layout.network();
     }
@@ -134,6 +135,7 @@ public final class Trace {
         return (int) samples.stream().filter(s -> s.kind() == Kind.END).count();
     }
 
+    /** What happened, in order of time. */
     public List<TimeEvent> events() {
         return events;
     }
