@@ -26,8 +26,9 @@ final class ClaimTable {
         lines.cut(messages.text(
                 "report.proof",
                 proof.effort().situations(),
-                proof.effort().solves(),
-                proof.effort().modes()));
+                proof.effort().solves() + proof.effort().reached().solves(),
+                proof.effort().modes(),
+                proof.effort().reached().states()));
         kinds(proof).forEach((kind, results) -> addHolding(lines, kind, results));
         proof.results().forEach(result -> addTrouble(lines, result));
     }

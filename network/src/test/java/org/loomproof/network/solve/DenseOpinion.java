@@ -42,9 +42,9 @@ import org.loomproof.network.part.Zener;
 /**
  * A second opinion that shares nothing with the fast path: its own equations written from the parts, a dense matrix with a
  * pivoting solver, the whole matrix anew in every step, series resistances at nodes of their own, contacts moved by its own
- * loop. Slow, and every network it is given must tie each node to the chassis.
+ * loop. Slow, and every network it is given must tie each node to the chassis, or be tied by {@link #tied}.
  */
-final class DenseOpinion {
+public final class DenseOpinion {
     private static final double VT = 1.380649e-23 * 300.15 / 1.602176634e-19;
 
     /** The dense matrix with its summed diagonal is itself only good to some 1e-8 V with 1 mΩ beside 10 MΩ. */
@@ -94,10 +94,20 @@ final class DenseOpinion {
 
     /** What it finds for a setting after power-up; empty when its contacts go in a circle. */
     static Optional<DenseOpinion> afterPowerUp(Network network, Setting setting) {
+        return tied(network, setting, Double.POSITIVE_INFINITY);
+    }
+
+    /** The same for a network whose nodes are each tied to the chassis by so many ohms. */
+    public static Optional<DenseOpinion> tied(Network network, Setting setting, double ohms) {
         Set<PartId> passed = new HashSet<>();
         Set<Set<PartId>> met = new HashSet<>();
         while (met.add(Set.copyOf(passed))) {
             DenseOpinion opinion = new DenseOpinion(network, setting, passed);
+            if (Double.isFinite(ohms)) {
+                network.nodes().stream()
+                        .filter(node -> !node.equals(Node.CHASSIS))
+                        .forEach(node -> opinion.conductor(node, Node.CHASSIS, ohms));
+            }
             opinion.iterate();
             Set<PartId> called = opinion.called(passed);
             if (called.equals(passed)) {
@@ -108,7 +118,7 @@ final class DenseOpinion {
         return Optional.empty();
     }
 
-    double volts(Node node) {
+    public double volts(Node node) {
         int row = row(node);
         return row < 0 ? 0 : volts[row];
     }
@@ -340,7 +350,8 @@ final class DenseOpinion {
             @Override
             double amps(double v) {
                 double square = v >= over ? over * over / 2 : v * (over - v / 2);
-                return beta * square * (1 + 1e-3 * Math.abs(v));
+                double flat = Double.isInfinite(over) ? v / drive.onOhms() : beta * square;
+                return flat * (1 + 1e-3 * Math.abs(v));
             }
 
             @Override

@@ -213,7 +213,10 @@ public final class ProofReport {
                                         proof.effort().solves(),
                                         proof.effort().corners(),
                                         proof.effort().modes(),
-                                        proof.effort().transitions())));
+                                        proof.effort().transitions(),
+                                        proof.effort().reached().states(),
+                                        proof.effort().reached().transitions(),
+                                        proof.effort().reached().standFor())));
         if (proof.bounds().isEmpty()) {
             return section.add(Element.of("p", words.of("proof-report.no-bounds")));
         }

@@ -85,13 +85,24 @@ public final class ResultJson {
                 .put("transitions", proof.effort().transitions())
                 .put("situations", proof.effort().situations())
                 .put("solves", proof.effort().solves())
-                .put("corners", proof.effort().corners());
+                .put("corners", proof.effort().corners())
+                .set("reached", reached(proof.effort().reached()));
         root.set("search", search(search));
         words.texts(root.putArray("bounds"), proof.bounds());
         root.put("folder", folder);
         ArrayNode written = root.putArray("files");
         files.forEach(written::add);
         return words.written(root);
+    }
+
+    private ObjectNode reached(Proof.Reached reached) {
+        return mapper.createObjectNode()
+                .put("states", reached.states())
+                .put("standFor", reached.standFor())
+                .put("transitions", reached.transitions())
+                .put("solves", reached.solves())
+                .put("unsettled", reached.unsettled())
+                .put("complete", reached.complete());
     }
 
     private ObjectNode search(Search search) {

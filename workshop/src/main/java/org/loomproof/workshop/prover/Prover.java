@@ -12,6 +12,8 @@ import org.loomproof.workshop.prover.claim.IgnitionTapFused;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Explorer;
 import org.loomproof.workshop.prover.explore.Vehicle;
+import org.loomproof.workshop.prover.product.Reachable;
+import org.loomproof.workshop.prover.product.Sightings;
 import org.loomproof.workshop.prover.threat.Threats;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
@@ -32,10 +34,15 @@ public final class Prover {
      */
     public static Proof prove(Brief brief, Plan plan) {
         Fitting fitting = fitting(brief, plan);
-        Proof proof = proof(fitting, Explorer.ofWholeRanges(fitting.brief(), plan, fitting.stock(), fitting.fitted()));
+        Sightings sightings = new Sightings(fitting.brief().kit());
+        Proof proof = proof(
+                fitting, Explorer.ofWholeRanges(fitting.brief(), plan, fitting.stock(), fitting.fitted(), sightings));
         return fitting.lifeOnHold().isPresent()
                 ? proof
-                : proof.with(Threats.of(fitting), IgnitionTapFused.residuals(fitting));
+                : Reachable.of(fitting, sightings)
+                        .map(reachable -> reachable.told(proof))
+                        .orElse(proof)
+                        .with(Threats.of(fitting), IgnitionTapFused.residuals(fitting));
     }
 
     /** The claims that do not hold already with every figure at its typical value: the short answer, which proves nothing. */

@@ -42,11 +42,12 @@ final class AreaProof {
         this.cases = List.copyOf(cases);
         this.stepsTo = new StepsTo(job.brief().sheet(), job.brief().kit());
         this.space = Sweep.space(job.brief(), job.stock(), job.fitted(), area, cases);
-        this.typical = sweep(job.stock().restrictedTo(area), job.fitted().restrictedTo(area), cases);
+        this.typical = sweep(job.stock().restrictedTo(area), job.fitted().restrictedTo(area), cases, job.onlooker());
     }
 
-    private Sweep sweep(Vehicle stock, Vehicle fitted, List<Case> asked) {
-        Sweep sweep = new Sweep(job.brief().sheet(), space, stepsTo, stock, fitted, asked).walk();
+    private Sweep sweep(Vehicle stock, Vehicle fitted, List<Case> asked, Onlooker onlooker) {
+        Sweep sweep = new Sweep(job.brief().sheet(), space, stepsTo, stock, fitted, asked)
+                .walk(onlooker.begins(space, fitted));
         situations += sweep.situations();
         solves += sweep.solves();
         return sweep;
@@ -92,7 +93,8 @@ final class AreaProof {
             Sweep sweep = sweep(
                     Vehicle.stock(job.brief(), corner).restrictedTo(area),
                     Vehicle.fitted(job.brief(), job.plan(), corner).restrictedTo(area),
-                    asked);
+                    asked,
+                    Onlooker.NONE);
             for (int k = 0; k < again.size(); k++) {
                 int c = again.get(k);
                 Sensitivity sensitivity = Objects.requireNonNull(sensitivities.get(c));

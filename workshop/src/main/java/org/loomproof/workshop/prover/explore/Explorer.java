@@ -33,19 +33,23 @@ public final class Explorer {
     private long solves;
     private long corners;
 
-    private Explorer(Brief brief, Plan plan, Vehicle stock, Vehicle fitted, Variations variations) {
-        this.job = new ExplorerJob(brief, plan, stock, fitted, variations);
+    private Explorer(Brief brief, Plan plan, Vehicle stock, Vehicle fitted, Variations variations, Onlooker onlooker) {
+        this.job = new ExplorerJob(brief, plan, stock, fitted, variations, onlooker);
         this.areas = Area.list(stock.wired(), fitted.wired());
     }
 
-    /** An explorer of one job, wherever ranged figures lie. Both vehicles have every figure at its typical value. */
-    public static Explorer ofWholeRanges(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
-        return new Explorer(brief, plan, stock, fitted, Variations.all(brief, plan, stock, fitted));
+    /**
+     * An explorer of one job, wherever ranged figures lie. Both vehicles have every figure at its typical value.
+     *
+     * @param onlooker is told what is solved with them there
+     */
+    public static Explorer ofWholeRanges(Brief brief, Plan plan, Vehicle stock, Vehicle fitted, Onlooker onlooker) {
+        return new Explorer(brief, plan, stock, fitted, Variations.all(brief, plan, stock, fitted), onlooker);
     }
 
     /** An explorer that leaves every figure at its typical value: fit to find what is broken, not to say that a claim holds. */
     public static Explorer ofTypicalValues(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
-        return new Explorer(brief, plan, stock, fitted, Variations.none(stock, fitted));
+        return new Explorer(brief, plan, stock, fitted, Variations.none(stock, fitted), Onlooker.NONE);
     }
 
     /** Decides the cases; afterwards each has a result, unless it had nothing to say and fell away. */

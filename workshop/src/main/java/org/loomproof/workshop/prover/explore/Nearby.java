@@ -30,7 +30,7 @@ public record Nearby(Optional<Situation> soonestBroken, boolean isDecided) {
                         stock.restrictedTo(area),
                         fitted.restrictedTo(area),
                         cases)
-                .walk();
+                .walk(Onlooker.NONE.begins(space, fitted));
         List<Nearby> looks = new ArrayList<>();
         for (int c = 0; c < cases.size(); c++) {
             looks.add(look(space, sweep, c));

@@ -75,10 +75,10 @@ final class Sweep {
     }
 
     /** Walks the whole space. */
-    Sweep walk() {
+    Sweep walk(Onlooker.Watch watch) {
         List<Strip> strips = IntStream.range(0, STRIPS)
                 .parallel()
-                .mapToObj(k -> new Strip().walk(k))
+                .mapToObj(k -> new Strip(watch).walk(k))
                 .toList();
         cases.forEach(each -> findings.add(new Finding()));
         for (Strip strip : strips) {
@@ -110,7 +110,12 @@ final class Sweep {
         private final Workbench bench = new Workbench();
         private final List<Finding> found =
                 cases.stream().map(c -> new Finding()).toList();
+        private final Onlooker.Watch watch;
         private long situations;
+
+        Strip(Onlooker.Watch watch) {
+            this.watch = watch;
+        }
 
         Strip walk(int strip) {
             int chunk = 0;
@@ -152,6 +157,7 @@ final class Sweep {
                 return;
             }
             Answers fittedAnswers = bench.answers(fitted, setting);
+            watch.saw(key, fittedAnswers);
             if (!(fittedAnswers instanceof Answers.AtRest fittedAtRest)) {
                 unsettled(asked, key, fittedAnswers, false);
                 return;

@@ -47,6 +47,11 @@ public record Proof(
                 Stream.concat(bounds.stream(), more.stream()).toList());
     }
 
+    /** The same proof with what vehicle and controller can come to. */
+    public Proof with(Reached reached) {
+        return new Proof(results, threats, residuals, effort.with(reached), bounds);
+    }
+
     /**
      * How much was looked at.
      *
@@ -55,6 +60,34 @@ public record Proof(
      * @param situations those modes, by what they ask of the outputs, with every position and supply that matters
      * @param solves operating points solved
      * @param corners of the assumed ranges
+     * @param reached states of vehicle and controller together
      */
-    public record Effort(int modes, long transitions, long situations, long solves, long corners) {}
+    public record Effort(
+            int modes, long transitions, long situations, long solves, long corners, Reached reached) {
+
+        /** Of a proof that stepped through nothing. */
+        public Effort(int modes, long transitions, long situations, long solves, long corners) {
+            this(modes, transitions, situations, solves, corners, Reached.NOTHING);
+        }
+
+        Effort with(Reached other) {
+            return new Effort(modes, transitions, situations, solves, corners, other);
+        }
+    }
+
+    /**
+     * What vehicle and controller come to together, step by step from a car at rest.
+     *
+     * @param states how many were reached
+     * @param standFor how many states those stand for, with all that matters where the controller is joined
+     * @param transitions steps between them
+     * @param solves operating points that had to be solved for it beyond those of the claims
+     * @param unsettled states in which contacts do not come to rest, or nobody can say
+     * @param complete false where the search stopped at its limit
+     */
+    public record Reached(long states, long standFor, long transitions, long solves, long unsettled, boolean complete) {
+
+        /** Nothing was stepped through. */
+        public static final Reached NOTHING = new Reached(0, 0, 0, 0, 0, true);
+    }
 }

@@ -1,0 +1,196 @@
+package org.loomproof.workshop.prover.product;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.loomproof.workshop.brief.kit.Behaviour;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.Kit;
+import org.loomproof.workshop.brief.kit.Lead;
+import org.loomproof.workshop.brief.kit.Moment;
+import org.loomproof.workshop.brief.kit.OutputTiming;
+import org.loomproof.workshop.brief.kit.Port;
+import org.loomproof.workshop.wiring.ControllerFeed;
+
+/**
+ * The controller as its kit describes it. Time has no clock: of the timers that run, any may be the next to end. Where the kit
+ * is silent every way is taken: what it does when its supply returns, whether it sounds again for what is still open, and
+ * whether a warning whose cause has gone still leads to the alarm.
+ */
+final class Machine {
+
+    /** One thing that may happen, and what it leads to. */
+    record Move(Deed deed, Control to) {}
+
+    private final Behaviour behaviour;
+    private final Set<ControllerFeed> feeds;
+    private final Optional<ControllerState> afterBlow;
+    private final List<Control> controls;
+    private final Map<Control, Integer> places = new LinkedHashMap<>();
+    private final Move[][][] moves;
+
+    /**
+     * The machine of a kit.
+     *
+     * @param feeds whole, and the ways in which the feed can be lost
+     */
+    Machine(Kit kit, Set<ControllerFeed> feeds) {
+        this.behaviour = kit.behaviour();
+        this.feeds = EnumSet.copyOf(feeds);
+        this.afterBlow = kit.leads().stream()
+                .filter(lead -> behaviour.triggers().contains(lead.id()))
+                .filter(lead -> lead.port() instanceof Port.ToExtra)
+                .map(Lead::id)
+                .map(lead ->
+                        behaviour.instantTriggers().contains(lead) ? ControllerState.SOUNDING : ControllerState.WARNING)
+                .findFirst();
+        this.controls = closure();
+        controls.forEach(control -> places.put(control, places.size()));
+        this.moves = new Move[controls.size()][Given.ALL][];
+    }
+
+    /** Every state that it could come to if anything could be given to it at any time. */
+    List<Control> controls() {
+        return controls;
+    }
+
+    /** The place of a state among all. */
+    int placeOf(Control control) {
+        Integer place = places.get(control);
+        if (place == null) {
+            throw new IllegalArgumentException("never reached: " + control);
+        }
+        return place;
+    }
+
+    /** Everything that may happen next while that is given. */
+    Move[] moves(int control, Given given) {
+        Move[] known = moves[control][given.bits()];
+        if (known == null) {
+            known = list(controls.get(control), given).toArray(Move[]::new);
+            moves[control][given.bits()] = known;
+        }
+        return known;
+    }
+
+    private List<Control> closure() {
+        Set<Control> found = new LinkedHashSet<>(List.of(Control.START));
+        List<Control> open = new ArrayList<>(found);
+        while (!open.isEmpty()) {
+            Control next = open.removeLast();
+            for (int bits = 0; bits < Given.ALL; bits++) {
+                for (Move move : list(next, new Given(bits))) {
+                    if (found.add(move.to())) {
+                        open.add(move.to());
+                    }
+                }
+            }
+        }
+        return List.copyOf(found);
+    }
+
+    private List<Move> list(Control from, Given given) {
+        List<Move> all = new ArrayList<>();
+        addFeeds(from, all);
+        if (from.asleep()) {
+            if (given.mayLive()) {
+                wakesAs(from.state()).forEach(state -> all.add(new Move(Deed.WAKES, from.in(state))));
+            }
+        } else {
+            addCommands(from, all);
+            addTimers(from, given, all);
+            addReactions(from, given, all);
+        }
+        return all;
+    }
+
+    private void addFeeds(Control from, List<Move> all) {
+        for (ControllerFeed feed : feeds) {
+            if (feed != from.feed() && (feed == ControllerFeed.WHOLE || from.feed() == ControllerFeed.WHOLE)) {
+                all.add(new Move(Deed.of(feed), from.fedBy(feed)));
+            }
+        }
+    }
+
+    private static Set<ControllerState> wakesAs(ControllerState before) {
+        return EnumSet.of(before, ControllerState.DISARMED, ControllerState.ARMED, ControllerState.SOUNDING);
+    }
+
+    private void addCommands(Control from, List<Move> all) {
+        ControllerState state = from.state();
+        if (state != ControllerState.DISARMED) {
+            all.add(new Move(Deed.DISARM, from.in(ControllerState.DISARMED)));
+        } else {
+            all.add(new Move(Deed.ARM, from.in(ControllerState.ARMING)));
+        }
+        if (state != ControllerState.OVERRIDE) {
+            all.add(new Move(Deed.OVERRIDE, from.in(ControllerState.OVERRIDE)));
+        }
+        boolean hasCommand = switch (state) {
+            case DISARMED, ARMING, ARMED -> true;
+            case WITHOUT_SUPPLY, WARNING, SOUNDING, OVERRIDE -> false;
+        };
+        if (hasCommand
+                && behaviour.tellsTheSecondCommand()
+                && from.moment() != Moment.AGAIN
+                && from.feed() == ControllerFeed.WHOLE) {
+            all.add(new Move(Deed.AGAIN, from.at(Moment.AGAIN)));
+        }
+        if (state == ControllerState.ARMED) {
+            afterBlow.ifPresent(next -> all.add(new Move(Deed.BLOW, from.in(next))));
+        }
+    }
+
+    private void addTimers(Control from, Given given, List<Move> all) {
+        if (from.moment() != Moment.SETTLED) {
+            all.add(new Move(Deed.PULSES_OVER, from.at(Moment.SETTLED)));
+        } else if (from.feed() == ControllerFeed.WHOLE && flashes(from.state())) {
+            all.add(new Move(Deed.FLASH, from.at(Moment.ACTING)));
+        }
+        Control armed = from.in(ControllerState.ARMED);
+        switch (from.state()) {
+            case ARMING -> all.add(new Move(Deed.ARMING_OVER, armed));
+            case WARNING -> {
+                all.add(new Move(Deed.WARNING_OVER, from.in(ControllerState.SOUNDING)));
+                if (!given.isSurelyRaised()) {
+                    all.add(new Move(Deed.WARNING_OVER, armed));
+                }
+            }
+            case SOUNDING -> {
+                all.add(new Move(Deed.SOUNDING_OVER, armed));
+                if (!given.isQuiet()) {
+                    all.add(new Move(Deed.SOUNDING_OVER, armed.spentFor(true)));
+                }
+            }
+            case WITHOUT_SUPPLY, DISARMED, ARMED, OVERRIDE -> {}
+        }
+    }
+
+    private boolean flashes(ControllerState state) {
+        return behaviour.outputs().stream()
+                .anyMatch(output -> output.timing() == OutputTiming.FLASHING
+                        && output.onIn().contains(state));
+    }
+
+    private static void addReactions(Control from, Given given, List<Move> all) {
+        if (given.maySleep()) {
+            all.add(new Move(Deed.SLEEPS, from.fallenAsleep()));
+        }
+        if (from.state() == ControllerState.ARMED && !from.spent()) {
+            if (given.mayWarn()) {
+                all.add(new Move(Deed.NOTICES, from.in(ControllerState.WARNING)));
+            }
+            if (given.maySound()) {
+                all.add(new Move(Deed.NOTICES, from.in(ControllerState.SOUNDING)));
+            }
+        }
+        if (from.spent() && !given.isSurelyRaised()) {
+            all.add(new Move(Deed.IS_QUIET_AGAIN, from.spentFor(false)));
+        }
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.workshop.prover.product;
+
+import org.jspecify.annotations.NullMarked;
