@@ -62,8 +62,7 @@ public record Proof(
      * @param corners of the assumed ranges
      * @param reached states of vehicle and controller together
      */
-    public record Effort(
-            int modes, long transitions, long situations, long solves, long corners, Reached reached) {
+    public record Effort(int modes, long transitions, long situations, long solves, long corners, Reached reached) {
 
         /** Of a proof that stepped through nothing. */
         public Effort(int modes, long transitions, long situations, long solves, long corners) {
