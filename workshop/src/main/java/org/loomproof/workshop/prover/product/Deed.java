@@ -1,6 +1,5 @@
 package org.loomproof.workshop.prover.product;
 
-import java.util.Locale;
 import org.loomproof.workshop.wiring.ControllerFeed;
 
 /** What brings the controller from one state to another. */
@@ -32,15 +31,5 @@ enum Deed {
             case FUSE_OUT -> FEED_FUSE_OUT;
             case WHOLE -> FEED_WHOLE;
         };
-    }
-
-    /** The word used in messages, such as {@code arming-over}. */
-    String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    /** Whether a person does it; the others come with time or at once by themselves. */
-    boolean isByHand() {
-        return compareTo(FEED_WHOLE) <= 0;
     }
 }

@@ -137,7 +137,7 @@ class SecondWayTest {
                 control.spent());
     }
 
-    private static Reachable reachable(Jobs.Job job) {
+    static Reachable reachable(Jobs.Job job) {
         Vehicle stock = Vehicle.stock(job.brief(), Corner.TYPICAL);
         Vehicle fitted = Vehicle.fitted(job.brief(), job.plan(), Corner.TYPICAL);
         Fitting fitting = new Fitting(job.brief(), job.plan(), stock, fitted);
