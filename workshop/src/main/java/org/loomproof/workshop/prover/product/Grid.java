@@ -48,12 +48,11 @@ final class Grid {
     }
 
     private static boolean matters(Table table, int stride, int positions) {
-        byte[] given = table.given();
-        for (int at = 0; at < given.length; at++) {
+        for (int at = 0; at < table.size(); at++) {
             // conditions and supply points are whole blocks of combinations, so that the stride holds in the flat table
             // too
             int digit = at / stride % positions;
-            if (given[at] != given[at - digit * stride]) {
+            if (!table.isSame(at, at - digit * stride)) {
                 return true;
             }
         }

@@ -24,7 +24,37 @@ import org.loomproof.workshop.prover.state.Space;
 public final class Sightings implements Onlooker {
 
     /** The table of one area: what is given at each condition, supply point and combination of positions. */
-    record Table(Space space, Vehicle fitted, byte[] given) {
+    static final class Table {
+
+        private final Space space;
+        private final Vehicle fitted;
+        private final byte[] given;
+
+        Table(Space space, Vehicle fitted) {
+            this.space = space;
+            this.fitted = fitted;
+            int supplies = space.supplies().size();
+            int combinations = space.positions().size();
+            this.given = new byte[space.conditions().size() * supplies * combinations];
+        }
+
+        Space space() {
+            return space;
+        }
+
+        /** How many situations there are. */
+        int size() {
+            return given.length;
+        }
+
+        /** Whether what is given is the same at two places, counted by condition, then supply, then positions. */
+        boolean isSame(int place, int other) {
+            return given[place] == given[other];
+        }
+
+        private void put(Key key, Given found) {
+            given[place(key.condition(), key.supply(), key.positions())] = (byte) found.bits();
+        }
 
         Given at(int condition, int supply, int positions) {
             return new Given(given[place(condition, supply, positions)]);
@@ -56,17 +86,13 @@ public final class Sightings implements Onlooker {
         if (!hasController) {
             return (key, answers) -> {};
         }
-        int size = space.conditions().size()
-                * space.supplies().size()
-                * space.positions().size();
-        Table begun = new Table(space, fitted, new byte[size]);
+        Table begun = new Table(space, fitted);
         table = begun;
         return (key, answers) -> take(begun, key, answers);
     }
 
     private void take(Table into, Key key, Answers answers) {
-        into.given()[into.place(key.condition(), key.supply(), key.positions())] =
-                (byte) Given.of(into.fitted(), answers, triggers, instant).bits();
+        into.put(key, Given.of(into.fitted, answers, triggers, instant));
     }
 
     /** What was overheard; empty where no claim looked at the area of the controller. */
@@ -92,12 +118,12 @@ public final class Sightings implements Onlooker {
         Workbench bench = new Workbench();
         Walker settings = new Walker(
                 space,
-                known.fitted().settings(),
+                known.fitted.settings(),
                 space.supplies().get(supply),
                 space.conditions().get(condition).representative());
         for (int p = 0; p < space.positions().size(); p++) {
             if (!known.at(condition, supply, p).isLookedAt()) {
-                take(known, new Key(condition, supply, p), bench.answers(known.fitted(), settings.at(p)));
+                take(known, new Key(condition, supply, p), bench.answers(known.fitted, settings.at(p)));
             }
         }
         return bench.solves();
