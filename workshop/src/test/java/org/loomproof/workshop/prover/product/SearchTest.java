@@ -42,9 +42,7 @@ class SearchTest {
     /** The kit does not say what it does then. */
     @Test
     void orASupplyThatReturns() {
-        assertThat(stepsToTheAlarm(SIMPLE.search()))
-                .hasSize(4)
-                .endsWith(new Step.Controls(Deed.FEED_WHOLE), WAKES);
+        assertThat(stepsToTheAlarm(SIMPLE.search())).hasSize(4).endsWith(new Step.Controls(Deed.FEED_WHOLE), WAKES);
     }
 
     @Test
@@ -73,9 +71,8 @@ class SearchTest {
             states = after;
         }
         return states.stream()
-                .anyMatch(state -> SIMPLE.product()
-                        .control(SIMPLE.product().place(state))
-                        .isAwake(ControllerState.SOUNDING));
+                .anyMatch(state ->
+                        SIMPLE.product().control(SIMPLE.product().place(state)).isAwake(ControllerState.SOUNDING));
     }
 
     @Test
@@ -91,9 +88,7 @@ class SearchTest {
     @Test
     void aStepThatIsForbiddenIsNotTaken() {
         Search neverArmed = Search.of(
-                SIMPLE.product(),
-                (from, step) -> !step.equals(ARM) && !step.equals(WAKES),
-                Search.MOST_STATES);
+                SIMPLE.product(), (from, step) -> !step.equals(ARM) && !step.equals(WAKES), Search.MOST_STATES);
         for (int k = 0; k < neverArmed.size(); k++) {
             assertThat(SIMPLE.product().control(neverArmed.place(k)).isAwake(ControllerState.ARMED))
                     .isFalse();
