@@ -36,8 +36,11 @@ public final class Server implements AutoCloseable {
     private static final long MOST_REQUEST_BYTES = (long) MOST_UPLOADS * Picture.MOST_BYTES;
 
     /** Files that pages fetch, with their kinds. Nothing else can be fetched, whatever an address says. */
-    private static final Map<String, String> FILES =
-            Map.of("pages.css", "text/css; charset=utf-8", "pages.js", "text/javascript; charset=utf-8");
+    private static final Map<String, String> FILES = Map.of(
+            "pages.css", "text/css; charset=utf-8",
+            "pages.js", "text/javascript; charset=utf-8",
+            "bay.css", "text/css; charset=utf-8",
+            "bay.js", "text/javascript; charset=utf-8");
 
     private final Javalin javalin;
     private final Guard guard;
@@ -49,6 +52,7 @@ public final class Server implements AutoCloseable {
     private final PeoplePages people;
     private final AuthorityPages authority;
     private final OwnerPages owner;
+    private final TryPages tries = new TryPages();
 
     private Server(Shop shop, Listen listen, Stretching stretching) {
         Sessions sessions = new Sessions(shop.clock());
@@ -156,6 +160,7 @@ public final class Server implements AutoCloseable {
         routes.post("/jobs/{id}/plan/stop", plans::stop, Right.WORK);
         routes.get("/jobs/{id}/plan/progress", plans::progress, Right.WORK);
         routes.get("/jobs/{id}/papers/{paper}", plans::paper, Right.WORK);
+        routes.get("/jobs/{id}/try", tries::show, Right.WORK);
         routes.post("/jobs/{id}/said/{step}", jobs::said, Right.WORK);
 
         routes.get("/prices", plans::prices, Right.WORK);

@@ -10,4 +10,10 @@ package org.loomproof.papers.drawing;
  * @param toPort its port
  * @param pen how it is drawn
  */
-public record Conductor(String id, String fromBlock, String fromPort, String toBlock, String toPort, Pen pen) {}
+public record Conductor(String id, String fromBlock, String fromPort, String toBlock, String toPort, Pen pen) {
+
+    /** The same with another pen. */
+    public Conductor with(Pen other) {
+        return new Conductor(id, fromBlock, fromPort, toBlock, toPort, other);
+    }
+}

@@ -1,12 +1,23 @@
 package org.loomproof.papers.drawing;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** One thing that is drawn. */
 public sealed interface Ink {
 
     /** This thing moved. */
     Ink moved(double dx, double dy);
+
+    /** This thing drawn with other pens and other letters, in its place. */
+    default Ink redrawn(UnaryOperator<Pen> pens, UnaryOperator<Lettering> letters) {
+        return switch (this) {
+            case Line line -> new Line(line.points(), pens.apply(line.pen()));
+            case Polygon polygon -> new Polygon(polygon.points(), pens.apply(polygon.pen()), polygon.fill());
+            case Ring ring -> new Ring(ring.centre(), ring.radius(), pens.apply(ring.pen()), ring.fill());
+            case Lettering lettering -> letters.apply(lettering);
+        };
+    }
 
     /** Straight pieces from point to point. */
     record Line(List<Point> points, Pen pen) implements Ink {
@@ -62,6 +73,11 @@ public sealed interface Ink {
         @Override
         public Lettering moved(double dx, double dy) {
             return new Lettering(at.plus(dx, dy), text, whole, size, anchor, bold);
+        }
+
+        /** Another text in the same place. */
+        public Lettering saying(String other) {
+            return new Lettering(at, other, other, size, anchor, bold);
         }
 
         /** The room the text takes. */

@@ -2,6 +2,7 @@ package org.loomproof.papers.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * A drawing with everything in its place.
@@ -46,6 +47,19 @@ public record PlacedDrawing(double width, double height, List<Route> routes, Lis
         List<Ink> all = new ArrayList<>(ink);
         all.addAll(more);
         return new PlacedDrawing(width, height, routes, joints, all);
+    }
+
+    /** The same drawn with other pens and other letters, everything in its place. */
+    public PlacedDrawing redrawn(UnaryOperator<Pen> pens, UnaryOperator<Ink.Lettering> letters) {
+        return new PlacedDrawing(
+                width,
+                height,
+                routes.stream()
+                        .map(r -> new Route(
+                                r.conductor().with(pens.apply(r.conductor().pen())), r.corners()))
+                        .toList(),
+                joints,
+                ink.stream().map(i -> i.redrawn(pens, letters)).toList());
     }
 
     /** All lettering. */

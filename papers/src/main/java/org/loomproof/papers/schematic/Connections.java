@@ -160,7 +160,9 @@ final class Connections {
         String letters = lead.flatMap(Lead::colour).map(c -> c.letters() + " ").orElse("");
         return new Tag(
                 words.of("schematic.tag", wire.id().value(), letters, words.size(wire.size())),
-                lead.map(Connections::pen).orElse(pen(Optional.empty())));
+                lead.map(Connections::pen)
+                        .orElse(pen(Optional.empty()))
+                        .drawing(wire.id().value()));
     }
 
     /** The same with the joint at which the wire ends there. */

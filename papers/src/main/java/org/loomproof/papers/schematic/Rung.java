@@ -170,7 +170,9 @@ final class Rung {
         int to = Math.max(at, index);
         boolean isSameWire = cells.subList(from, to + 1).stream()
                 .allMatch(c -> !(c.step() instanceof PathStep.Part) || c.step() instanceof PathStep.Wire);
-        return isSameWire ? Connections.pen(circuit.colour()) : Pen.INK;
+        return isSameWire
+                ? Connections.pen(circuit.colour()).drawing(LiveSchematic.circuit(circuit.id(), index <= at))
+                : Pen.INK;
     }
 
     private void draw(Sketch s, Cell cell, double x, double y, boolean isFirst, Pen pen) {
@@ -206,7 +208,7 @@ final class Rung {
             return;
         }
         s.line(pen, x, y, x + 13, y);
-        s.line(pen, right - 13, y, right, y);
+        s.line(pen.drawing(LiveSchematic.circuit(circuit.id(), false)), right - 13, y, right, y);
         for (double at : new double[] {x + 13, right - 13}) {
             s.line(Pen.INK, at - 2, y + 4.5, at + 2, y - 4.5);
         }

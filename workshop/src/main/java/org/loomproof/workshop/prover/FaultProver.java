@@ -15,8 +15,6 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.fault.Mishap;
 import org.loomproof.workshop.plan.Plan;
-import org.loomproof.workshop.prover.claim.Claim;
-import org.loomproof.workshop.prover.claim.Claimed;
 import org.loomproof.workshop.prover.claim.Fitting;
 import org.loomproof.workshop.prover.damage.AsPlanned;
 import org.loomproof.workshop.prover.damage.ColdLoom;
@@ -61,7 +59,7 @@ public final class FaultProver {
         this.plan = plan;
         Vehicle fitted = Vehicle.fitted(brief, plan, Corner.TYPICAL);
         this.whole = new Fitting(brief, plan, Vehicle.stock(brief, Corner.TYPICAL), fitted);
-        List<Case> cases = cases(whole);
+        List<Case> cases = LiveVehicle.cases(whole);
         this.explorer =
                 Explorer.ofTypicalValues(brief, plan, whole.stock(), fitted).decide(cases);
         cases.forEach(each -> margin(each).ifPresent(margin -> holding.put(each.id(), margin)));
@@ -114,15 +112,6 @@ public final class FaultProver {
     /** What was found of the singles, with the number of each result's damage. */
     private record Tried(TestChoice.Chosen chosen, List<Integer> numbers) {}
 
-    private static List<Case> cases(Fitting fitting) {
-        return Claim.all().stream()
-                .filter(Claim::isWalked)
-                .flatMap(claim -> claim.in(fitting).stream())
-                .filter(Claimed.ToShow.class::isInstance)
-                .map(claimed -> ((Claimed.ToShow) claimed).toShow())
-                .toList();
-    }
-
     /** How far inside its limit a case is as planned; empty where it does not hold. */
     private Optional<Margin> margin(Case each) {
         return explorer.result(each)
@@ -137,7 +126,7 @@ public final class FaultProver {
                 ? whole
                 : new Fitting(
                         brief, damage.plan(), whole.stock(), Vehicle.fitted(brief, damage.plan(), Corner.TYPICAL));
-        return cases(fitting).stream()
+        return LiveVehicle.cases(fitting).stream()
                 .filter(each -> holding.containsKey(each.id()))
                 .toList();
     }

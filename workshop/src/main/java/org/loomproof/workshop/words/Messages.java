@@ -40,7 +40,8 @@ public final class Messages {
             "command",
             "meter",
             "book",
-            "pages");
+            "pages",
+            "bay");
 
     private final Locale locale;
     private final Map<String, String> patterns;
