@@ -25,10 +25,10 @@ public final class CompanionSolver {
     private final boolean[] counts;
     private final SettingChange change;
 
-    private CompanionSolver(Layout layout, List<Term> terms) {
+    private CompanionSolver(Layout layout, List<Term> terms, double stageVolts) {
         this.layout = layout;
         this.terms = terms;
-        points = new PointSolver(layout, SolverOptions.USUAL);
+        points = new PointSolver(layout, SolverOptions.USUAL, Math.min(stageVolts, Trust.ROUGH_VOLTS));
         counts = new boolean[layout.branchCount];
         change = new SettingChange(layout.network.parts().size());
     }
@@ -39,12 +39,16 @@ public final class CompanionSolver {
         for (Part part : network.parts()) {
             terms.addAll(PartEquations.of(part).terms());
         }
-        return new CompanionSolver(new Layout(network, CompanionSolver::straightened), List.copyOf(terms));
+        return new CompanionSolver(new Layout(network, CompanionSolver::straightened), List.copyOf(terms), 0);
     }
 
-    /** Another solver of the same network, as it was when new; what was laid out is shared. */
-    public CompanionSolver fresh() {
-        return new CompanionSolver(layout, terms);
+    /**
+     * Another solver of the same network, as it was when new; what was laid out is shared.
+     *
+     * @param stageVolts how far any voltage may be out where a solution is not checked, as far as that is looser than an answer
+     */
+    public CompanionSolver fresh(double stageVolts) {
+        return new CompanionSolver(layout, terms, stageVolts);
     }
 
     /** A filament is as straight as any resistance for as long as its temperature holds. */
@@ -150,9 +154,9 @@ public final class CompanionSolver {
         return points.solveAfresh() && points.checked();
     }
 
-    /** Whether voltages were found, from which a checked solution is then sought: that they satisfy the law is not looked at. */
+    /** Whether voltages were found, from which a checked solution is then sought: roughly, and not checked by Kirchhoff's law. */
     public boolean solveUnchecked() {
-        boolean found = points.solveAfresh();
+        boolean found = points.solveAfreshRoughly();
         points.fill();
         return found;
     }

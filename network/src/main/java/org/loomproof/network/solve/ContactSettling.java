@@ -42,7 +42,7 @@ final class ContactSettling {
     ContactSettling(Layout layout, SolverOptions options) {
         this.layout = layout;
         this.options = options;
-        this.points = new PointSolver(layout, options);
+        this.points = new PointSolver(layout, options, Trust.ROUGH_VOLTS);
         tracks.add(points);
         int count = layout.thresholds.length;
         riseVolts = Arrays.stream(layout.thresholds)
@@ -59,7 +59,7 @@ final class ContactSettling {
 
     private PointSolver track(int move) {
         if (move > tracks.size() && tracks.size() < TRACKS) {
-            tracks.add(new PointSolver(layout, options));
+            tracks.add(new PointSolver(layout, options, Trust.ROUGH_VOLTS));
         }
         return tracks.get(Math.min(move, TRACKS) - 1);
     }

@@ -18,12 +18,17 @@ final class PointSolver {
     private final SolverOptions options;
     private final double[] volts;
 
-    PointSolver(Layout layout, SolverOptions options) {
+    /**
+     * A solver that has solved nothing yet.
+     *
+     * @param roughVolts how far any voltage may be out in a rough search
+     */
+    PointSolver(Layout layout, SolverOptions options, double roughVolts) {
         this.layout = layout;
         this.options = options;
         sums = new BranchSums(layout);
         factorisation = new Factorisation(layout, sums);
-        curves = new Curves(layout, new Tangents(layout, sums, options), new Firmness(factorisation));
+        curves = new Curves(layout, new Tangents(layout, sums, options, roughVolts), new Firmness(factorisation));
         recollection = new Recollection(layout.neighbourhoods, curves);
         states = new BranchStates(layout, sums, curves, recollection);
         newton = new NewtonIteration(layout, sums, factorisation, curves);
@@ -80,6 +85,11 @@ final class PointSolver {
     /** Whether voltages were found for the branches as they stand now. */
     boolean solveAfresh() {
         return newton.solve(volts);
+    }
+
+    /** As {@link #solveAfresh}, but roughly. */
+    boolean solveAfreshRoughly() {
+        return newton.solveRoughly(volts);
     }
 
     /** Finds the voltages that Newton's iteration does not ask for. */

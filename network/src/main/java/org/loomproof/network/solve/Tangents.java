@@ -39,7 +39,7 @@ final class Tangents {
 
     private final BranchSums sums;
 
-    Tangents(Layout layout, BranchSums sums, SolverOptions options) {
+    Tangents(Layout layout, BranchSums sums, SolverOptions options, double roughVolts) {
         this.sums = sums;
         branch = layout.curved;
         count = branch.length;
@@ -53,7 +53,7 @@ final class Tangents {
         missVolts = new double[count];
         missAmps = new double[count];
         span = new double[count];
-        rough = Trust.rough(count);
+        rough = Trust.rough(roughVolts, count);
         usual = Trust.usual(count, options);
     }
 

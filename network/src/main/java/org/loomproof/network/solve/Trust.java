@@ -9,7 +9,7 @@ import java.util.Arrays;
  * of parts whose current rises with voltage a source moves the voltage between any two nodes by no more than its own.
  */
 final class Trust {
-    /** By how many volts the misses of all rough tangents together may move any voltage. */
+    /** By how many volts the misses of all tangents together may move any voltage while contacts are settled. */
     static final double ROUGH_VOLTS = 0.05;
 
     /** What the tangents of answers may miss once they are looked at closely, as a voltage in series with the curve. */
@@ -41,9 +41,13 @@ final class Trust {
         Arrays.fill(high, Double.POSITIVE_INFINITY);
     }
 
-    /** Close enough to tell on which side of a threshold a drive is, unless it is within {@link #ROUGH_VOLTS} of it. */
-    static Trust rough(int curves) {
-        return new Trust(ROUGH_VOLTS / Math.max(curves, 10), Double.POSITIVE_INFINITY, 0, curves);
+    /**
+     * Close enough to tell on which side of a threshold a drive is, unless it is within so many volts of it.
+     *
+     * @param volts by how much the misses of all tangents together may move any voltage
+     */
+    static Trust rough(double volts, int curves) {
+        return new Trust(volts / Math.max(curves, 10), Double.POSITIVE_INFINITY, 0, curves);
     }
 
     /** As answers are given, which must also pass the check of Kirchhoff's law. */

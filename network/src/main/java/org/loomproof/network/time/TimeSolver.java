@@ -12,6 +12,9 @@ import org.loomproof.network.solve.SolverOptions;
  * same bits, whatever was run before. Any thread may share it.
  */
 public final class TimeSolver {
+    /** Times the tolerance of a step: how far the tangents of curves may put out any voltage at a stage that is no answer. */
+    private static final double STAGE_VOLTS = 1;
+
     private final Solver starts;
     private final CompanionSolver instants;
 
@@ -38,7 +41,8 @@ public final class TimeSolver {
         if (!timeline.network().equals(instants.network())) {
             throw new IllegalArgumentException("the timeline belongs to another network");
         }
-        return new TimeRun(starts.fresh(), instants.fresh(), timeline, seconds, options).run();
+        CompanionSolver fresh = instants.fresh(options.tolerance() * STAGE_VOLTS);
+        return new TimeRun(starts.fresh(), fresh, timeline, seconds, options).run();
     }
 
     /** Runs a timeline with the usual options. */
