@@ -3,6 +3,7 @@ package org.loomproof.benchmarks;
 import static java.util.Objects.requireNonNull;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
@@ -41,7 +42,12 @@ import org.openjdk.jmh.annotations.Warmup;
 public class PapersTime {
 
     private static final ShopFacts SHOP = new ShopFacts(
-            Optional.empty(), History.NONE, Optional.empty(), ShopAddress.in("https://bench.example:8443"));
+            Optional.empty(),
+            History.NONE,
+            Optional.empty(),
+            ShopAddress.in("https://bench.example:8443"),
+            List.of(),
+            Locale.ENGLISH);
 
     private @Nullable Material material;
 

@@ -1,6 +1,7 @@
 package org.loomproof.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.loomproof.papers.pdf.Sheet;
@@ -26,6 +27,12 @@ final class PapersOptions {
     @Option(names = "--address", paramLabel = "URL", descriptionKey = "address")
     private @Nullable String address;
 
+    @Option(names = "--photos", paramLabel = "PATH", arity = "1..*", descriptionKey = "photos")
+    private List<Path> photos = List.of();
+
+    @Option(names = "--language", paramLabel = "CODE", descriptionKey = "language")
+    private @Nullable String language;
+
     @Option(names = "--print", paramLabel = "SHEET", descriptionKey = "print")
     private @Nullable Sheet print;
 
@@ -37,7 +44,9 @@ final class PapersOptions {
                 Optional.ofNullable(prices),
                 Optional.ofNullable(history),
                 Optional.ofNullable(stock),
-                Optional.ofNullable(address));
+                Optional.ofNullable(address),
+                photos,
+                Optional.ofNullable(language));
         return new PapersWanted(out, shop, Optional.ofNullable(print));
     }
 }

@@ -72,8 +72,9 @@ public final class Papers {
         papers.add(new Paper("schematic.svg", MarkupWriter.xml(SvgDrawing.stacked(sheets, title))));
         papers.add(new Paper("details.svg", MarkupWriter.xml(SvgDrawing.stacked(details, title))));
         papers.add(new Paper("pick-list.csv", PickListTable.of(picks, shop.stock())));
-        papers.add(new Paper("hand-over.txt", HandOverLetter.text(brief, job.plan(), words)));
-        quote.ifPresent(q -> papers.add(new Paper("quote.txt", QuoteLetter.text(brief, job.plan(), q, words))));
+        Wording theirs = new Wording(Messages.in(shop.customer()));
+        papers.add(new Paper("hand-over.txt", HandOverLetter.text(brief, job.plan(), theirs)));
+        quote.ifPresent(q -> papers.add(new Paper("quote.txt", QuoteLetter.text(brief, job.plan(), q, theirs))));
         return List.copyOf(papers);
     }
 
@@ -91,6 +92,7 @@ public final class Papers {
             Wording words) {
         Brief brief = job.brief();
         Plan plan = job.plan();
+        Wording theirs = new Wording(Messages.in(shop.customer()));
         Map<String, Page> pages = new LinkedHashMap<>();
         pages.put("bench-card", BenchCard.page(brief, plan, words));
         pages.put("schematic", schematic);
@@ -98,13 +100,13 @@ public final class Papers {
         job.faults().ifPresent(faults -> pages.put("test-order", TestOrderPage.page(brief, plan, faults, words)));
         pages.put("commissioning", CommissioningRecord.page(brief, plan, words));
         pages.put(PROOF, ProofReport.page(brief, plan, job.proof(), drawings, words));
-        pages.put("warranty-record", WarrantyRecord.page(brief, plan, drawings, words));
+        pages.put("warranty-record", WarrantyRecord.page(brief, plan, drawings, shop.photos(), words));
         pages.put("pick-list", PickListPage.page(brief, plan, picks, shop.stock(), words));
-        pages.put("hand-over", HandOverLetter.page(brief, plan, words));
+        pages.put("hand-over", HandOverLetter.page(brief, plan, theirs));
         if (HandOverLetter.hasSlip(brief)) {
-            pages.put("override-slip", HandOverLetter.slip(brief, words));
+            pages.put("override-slip", HandOverLetter.slip(brief, theirs));
         }
-        quote.ifPresent(q -> pages.put("quote", QuoteLetter.page(brief, plan, q, words)));
+        quote.ifPresent(q -> pages.put("quote", QuoteLetter.page(brief, plan, q, theirs)));
         return pages;
     }
 }

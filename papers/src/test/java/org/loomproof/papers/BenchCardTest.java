@@ -126,7 +126,6 @@ class BenchCardTest {
     void leadsThatLookAlikeInOnePlugWarnOfEachOther() {
         assertThat(row("P2-3").getTextContent()).contains("Looks like P2-4");
         assertThat(row("P2-4").getTextContent()).contains("Looks like P2-3");
-        assertThat(CARD.elements("p", "look-alike")).hasSize(2);
     }
 
     @Test

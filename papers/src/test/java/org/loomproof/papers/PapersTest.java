@@ -19,7 +19,6 @@ import org.loomproof.papers.folder.Paper;
 import org.loomproof.papers.folder.PaperFolder;
 import org.loomproof.papers.schematic.Schematic;
 import org.loomproof.workshop.brief.Brief;
-import org.loomproof.workshop.goods.price.History;
 import org.loomproof.workshop.goods.price.PriceList;
 import org.loomproof.workshop.goods.shelf.Article;
 import org.loomproof.workshop.plan.Plan;
@@ -45,7 +44,7 @@ class PapersTest {
                 Map.of(Article.Kind.FUSE, Map.of("", new BigDecimal("0.45"))));
         return Papers.of(
                 new Material(brief, plan, SampleProof.proof(), Optional.empty(), PLAN),
-                new ShopFacts(Optional.of(prices), History.NONE, Optional.empty(), Optional.empty()),
+                ShopFacts.ofPrices(Optional.of(prices)),
                 Optional.empty(),
                 Messages.english());
     }

@@ -2,6 +2,7 @@ package org.loomproof.papers;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -14,8 +15,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.text.PDFTextStripper;
-import org.apache.pdfbox.text.TextPosition;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -28,6 +29,8 @@ import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.page.Page;
 import org.loomproof.papers.pdf.Pdf;
 import org.loomproof.papers.pdf.Sheet;
+import org.loomproof.papers.record.PhotoReaderTest;
+import org.loomproof.papers.record.WarrantyRecord;
 import org.loomproof.papers.report.ProofReport;
 import org.loomproof.papers.schematic.Details;
 import org.loomproof.papers.schematic.Schematic;
@@ -39,7 +42,19 @@ import org.loomproof.workshop.goods.shelf.PickList;
 /** What comes out of the printer. */
 class PdfTest {
 
-    private static final double SMALLEST_POINTS = 6.99;
+    /** Every kind of page there is, but for the customer's quote and slip. */
+    static List<Page> pages() {
+        return List.of(
+                proof(),
+                schematic(),
+                benchCard(),
+                baySheet(),
+                handOver(),
+                pickList(),
+                record(),
+                TestOrderTest.testOrder(),
+                TestOrderTest.commissioning());
+    }
 
     static Page proof() {
         return ProofReport.page(
@@ -71,6 +86,11 @@ class PdfTest {
                 SampleJob.words());
     }
 
+    private static Page record() {
+        return WarrantyRecord.page(
+                SampleJob.brief(), SampleJob.plan(), List.of(), List.of(PhotoReaderTest.photo()), SampleJob.words());
+    }
+
     static Page handOver() {
         return HandOverLetter.page(SampleJob.brief(), SampleJob.plan(), SampleJob.words());
     }
@@ -91,22 +111,13 @@ class PdfTest {
 
     @ParameterizedTest
     @EnumSource(Sheet.class)
-    void noTextIsUnderSevenPointsOrBeyondThePage(Sheet sheet) throws IOException {
-        for (Page page : List.of(
-                proof(),
-                schematic(),
-                benchCard(),
-                baySheet(),
-                handOver(),
-                pickList(),
-                TestOrderTest.testOrder(),
-                TestOrderTest.commissioning())) {
-            try (PDDocument document = Loader.loadPDF(Pdf.of(page, sheet))) {
-                Positions text = new Positions();
-                text.getText(document);
-                assertThat(text.tooSmall).as(page.title()).isEmpty();
-                assertThat(text.outside).as(page.title()).isEmpty();
-            }
+    void noTextIsUnderSevenPointsOrBeyondThePageOrOnOther(Sheet sheet) {
+        for (Page page : pages()) {
+            PrintInspection found = PrintInspection.of(Pdf.of(page, sheet));
+            assertThat(found.letters()).isGreaterThan(200);
+            assertThat(found.tooSmall()).as(page.title()).isEmpty();
+            assertThat(found.outside()).as(page.title()).isEmpty();
+            assertThat(found.overlaps()).as(page.title()).isEmpty();
         }
     }
 
@@ -139,6 +150,47 @@ class PdfTest {
         }
     }
 
+    /** A drawing's letters are printed as shapes; how large they are follows from how wide its frame is on the page. */
+    @ParameterizedTest
+    @EnumSource(Sheet.class)
+    void aDrawingIsPrintedAsLargeAsItsLetteringIsCountedFor(Sheet sheet) throws IOException {
+        try (PDDocument document = Loader.loadPDF(Pdf.of(schematic(), sheet))) {
+            BufferedImage page = new PDFRenderer(document).renderImageWithDPI(1, 144);
+            int first = page.getWidth();
+            int last = 0;
+            for (int x = 0; x < page.getWidth(); x++) {
+                for (int y = 0; y < page.getHeight(); y++) {
+                    if ((page.getRGB(x, y) & 0xff) < 240) {
+                        first = Math.min(first, x);
+                        last = Math.max(last, x);
+                    }
+                }
+            }
+            assertThat((last - first) / 144.0 * 25.4).isBetween(263.0, 268.0);
+        }
+    }
+
+    /** The picture of joint J1 is in the file, told at its joint, and says in words what it is. */
+    @Test
+    void aPictureIsInThePrintAndAtItsJoint() throws IOException {
+        String page = record().html();
+        assertThat(page).contains("alt=\"1: J1-ground.jpg\"");
+        assertThat(Reading.of(page).elements("tr"))
+                .filteredOn(row -> row.getTextContent().strip().startsWith("J1")
+                        && !row.getTextContent().strip().matches("(?s)J1\\d.*"))
+                .hasSize(1)
+                .allSatisfy(row -> assertThat(row.getTextContent().strip()).endsWith("1"));
+        try (PDDocument document = Loader.loadPDF(Pdf.of(record(), Sheet.A4))) {
+            int pictures = 0;
+            for (PDPage printed : document.getPages()) {
+                for (COSName name : printed.getResources().getXObjectNames()) {
+                    pictures += printed.getResources().getXObject(name) instanceof PDImageXObject ? 1 : 0;
+                }
+            }
+            assertThat(pictures).isEqualTo(1);
+        }
+    }
+
     @Test
     void itsFontsAreInside() throws IOException {
         try (PDDocument document = Loader.loadPDF(Pdf.of(benchCard(), Sheet.LETTER))) {
@@ -152,28 +204,6 @@ class PdfTest {
             assertThat(embedded)
                     .isNotEmpty()
                     .allSatisfy((name, inside) -> assertThat(inside).as(name).isTrue());
-        }
-    }
-
-    /** Where each letter stands, and how large. */
-    private static final class Positions extends PDFTextStripper {
-        private final List<String> tooSmall = new ArrayList<>();
-        private final List<String> outside = new ArrayList<>();
-
-        @Override
-        protected void processTextPosition(TextPosition text) {
-            if (text.getUnicode().isBlank()) {
-                return;
-            }
-            if (text.getFontSizeInPt() < SMALLEST_POINTS) {
-                tooSmall.add(text.getUnicode() + " at " + text.getFontSizeInPt());
-            }
-            if (text.getX() < 0
-                    || text.getX() + text.getWidth() > text.getPageWidth()
-                    || text.getY() < 0
-                    || text.getY() > text.getPageHeight()) {
-                outside.add(text.getUnicode() + " at " + text.getX() + ", " + text.getY());
-            }
         }
     }
 }

@@ -48,6 +48,11 @@ final class SampleJob {
         return new Wording(Messages.english());
     }
 
+    /** What its papers are made from. */
+    static Material material() {
+        return new Material(brief(), plan(), SampleProof.proof(), Optional.empty(), "");
+    }
+
     static Brief brief() {
         ShopChoices shop = new ShopChoices(
                 ShopChoices.Joint.SOLDER,

@@ -71,6 +71,10 @@ public final class BaySheet {
         content.add(Parts.heading(words.of("bay-sheet.title"), brief, words));
         content.add(Element.of("p", words.of("bay-sheet.meter")).styled("joints"));
         content.add(Parts.cautions(words.of("bay-sheet.cautions"), plan.cautions(), words));
+        brief.order()
+                .hiddenPlace()
+                .ifPresent(place -> content.add(Element.of("p", words.of("bay-sheet.override-place", place))
+                        .styled("caution-here")));
         BayOrder.of(brief, plan).stations().forEach(station -> content.add(section(station)));
         return Page.of(words.of("bay-sheet.title"), brief, "bay-sheet", content, words);
     }

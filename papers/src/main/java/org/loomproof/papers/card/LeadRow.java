@@ -18,6 +18,8 @@ import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.goods.joint.Joints;
+import org.loomproof.workshop.goods.loom.LeadMark;
+import org.loomproof.workshop.goods.loom.LoomMarks;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
@@ -32,12 +34,14 @@ final class LeadRow {
     private final Brief brief;
     private final Plan plan;
     private final Wording words;
+    private final LoomMarks marks;
     private final Map<WireId, LeadId> firstLeads = new HashMap<>();
 
     LeadRow(Brief brief, Plan plan, Wording words) {
         this.brief = brief;
         this.plan = plan;
         this.words = words;
+        this.marks = LoomMarks.of(brief, plan);
         for (Hookup hookup : plan.hookups()) {
             if (hookup instanceof Hookup.Connect connect) {
                 connect.wires().forEach(wire -> firstLeads.putIfAbsent(wire, connect.lead()));
@@ -74,23 +78,27 @@ final class LeadRow {
         String size = words.size(lead.size().typical());
         look.add(Element.of("p", words.of("bench-card.role-size", words.role(lead.role()), size))
                 .styled("role"));
-        List<Lead> alike = brief.kit().leads().stream()
-                .filter(other -> !other.id().equals(lead.id()))
+        marks.find(lead.id())
+                .ifPresent(mark -> look.add(Element.of("p", said(mark)).styled("look-alike")));
+        List<LeadId> elsewhere = brief.kit().leads().stream()
+                .filter(other -> !samePlug.contains(other))
                 .filter(other -> lead.colour().isPresent() && other.colour().equals(lead.colour()))
+                .map(Lead::id)
                 .toList();
-        names(alike.stream().filter(samePlug::contains).toList())
-                .ifPresent(names -> look.add(Element.of("p", words.of("bench-card.look-alike", names))
-                        .styled("look-alike")));
-        names(alike.stream().filter(other -> !samePlug.contains(other)).toList())
-                .ifPresent(names -> look.add(Element.of("p", words.of("bench-card.look-alike-elsewhere", names))
-                        .styled("role alike-elsewhere")));
+        if (!elsewhere.isEmpty()) {
+            look.add(Element.of("p", words.of("bench-card.look-alike-elsewhere", elsewhere))
+                    .styled("role alike-elsewhere"));
+        }
         return look;
     }
 
-    private static Optional<String> names(List<Lead> leads) {
-        return leads.isEmpty()
-                ? Optional.empty()
-                : Optional.of(leads.stream().map(lead -> lead.id().value()).collect(Collectors.joining(", ")));
+    private String said(LeadMark mark) {
+        return switch (mark) {
+            case LeadMark.Twist(var alike, var with, var panel) ->
+                words.of("bench-card.look-alike.twist", alike, with, panel);
+            case LeadMark.Label(var alike) -> words.of("bench-card.look-alike.label", alike);
+            case LeadMark.TrimAfter(var alike) -> words.of("bench-card.look-alike.trim-after", alike);
+        };
     }
 
     private List<Markup> undecided() {

@@ -1,7 +1,9 @@
 package org.loomproof.papers.drawing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What a draughtsman would find fault with on a sheet.
@@ -99,6 +101,49 @@ public record Inspection(int crossings, List<String> overlaps, List<String> stru
             }
         }
         return crossings;
+    }
+
+    /**
+     * How often each net is crossed by another, or by itself. A net is what is joined, conductor by conductor.
+     *
+     * @return one count a net, in no order
+     */
+    public static List<Integer> crossingsByNet(PlacedDrawing drawing) {
+        List<PlacedDrawing.Route> routes = drawing.routes();
+        int[] nets = nets(routes);
+        Map<Integer, Integer> counts = new LinkedHashMap<>();
+        for (int i = 0; i < nets.length; i++) {
+            counts.putIfAbsent(nets[i], 0);
+            for (int j = i + 1; j < nets.length; j++) {
+                int crossings = areJoined(
+                                routes.get(i).conductor(), routes.get(j).conductor())
+                        ? 0
+                        : countCrossings(routes.get(i).corners(), routes.get(j).corners());
+                counts.merge(nets[i], crossings, Integer::sum);
+                if (nets[j] != nets[i]) {
+                    counts.merge(nets[j], crossings, Integer::sum);
+                }
+            }
+        }
+        return List.copyOf(counts.values());
+    }
+
+    /** The number of each route's net. */
+    private static int[] nets(List<PlacedDrawing.Route> routes) {
+        int[] nets = new int[routes.size()];
+        for (int i = 0; i < nets.length; i++) {
+            nets[i] = i;
+            for (int j = 0; j < i; j++) {
+                if (nets[j] != nets[i]
+                        && areJoined(routes.get(i).conductor(), routes.get(j).conductor())) {
+                    int old = nets[j];
+                    for (int k = 0; k <= i; k++) {
+                        nets[k] = nets[k] == old ? nets[i] : nets[k];
+                    }
+                }
+            }
+        }
+        return nets;
     }
 
     private static boolean areJoined(Conductor one, Conductor other) {

@@ -52,8 +52,7 @@ public final class HandOverLetter {
 
     /** Whether there is a place that only the owner should know. */
     public static boolean hasSlip(Brief brief) {
-        return brief.order().overridePlace().isPresent()
-                && brief.order().wishes().contains(Wish.OVERRIDE_BUTTON);
+        return brief.order().hiddenPlace().isPresent();
     }
 
     private Letter letter() {

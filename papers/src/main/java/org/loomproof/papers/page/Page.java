@@ -42,7 +42,7 @@ public record Page(Locale language, String title, String bodyClass, List<Markup>
                         Element.of("meta").with("charset", "UTF-8"),
                         Element.of("meta")
                                 .with("http-equiv", "Content-Security-Policy")
-                                .with("content", "default-src 'none'; style-src 'unsafe-inline'"),
+                                .with("content", "default-src 'none'; style-src 'unsafe-inline'; img-src data:"),
                         Element.of("meta")
                                 .with("name", "viewport")
                                 .with("content", "width=device-width, initial-scale=1"),

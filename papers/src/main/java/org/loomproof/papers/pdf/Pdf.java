@@ -39,7 +39,7 @@ public final class Pdf {
                 .useSVGDrawer(new BatikSVGDrawer())
                 .useFont(() -> font("DejaVuSans.ttf"), FONT, 400, FontStyle.NORMAL, true)
                 .useFont(() -> font("DejaVuSans-Bold.ttf"), FONT, 700, FontStyle.NORMAL, true)
-                .useUriResolver((base, uri) -> uri.startsWith("#") ? uri : null)
+                .useUriResolver((base, uri) -> uri.startsWith("#") || uri.startsWith("data:") ? uri : null)
                 .withHtmlContent(markup(page, sheet), null);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {

@@ -3,6 +3,7 @@ package org.loomproof.papers.record;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.loomproof.papers.card.JointText;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
@@ -23,17 +24,24 @@ public final class WarrantyRecord {
     private final Wording words;
     private final Joints joints;
     private final JointText text;
+    private final List<Photo> photos;
 
-    private WarrantyRecord(Brief brief, Plan plan, Wording words) {
+    private WarrantyRecord(Brief brief, Plan plan, List<Photo> photos, Wording words) {
         this.brief = brief;
+        this.photos = photos;
         this.words = words;
         this.joints = new Joints(brief, plan);
         this.text = new JointText(joints, words);
     }
 
-    /** The record as a page, with the drawings in it. */
-    public static Page page(Brief brief, Plan plan, List<Element> drawings, Wording words) {
-        return new WarrantyRecord(brief, plan, words).page(drawings);
+    /**
+     * The record as a page.
+     *
+     * @param drawings the schematic, sheet by sheet
+     * @param photos pictures of the work; one whose name begins with a joint's is told at that joint
+     */
+    public static Page page(Brief brief, Plan plan, List<Element> drawings, List<Photo> photos, Wording words) {
+        return new WarrantyRecord(brief, plan, photos, words).page(drawings);
     }
 
     private Page page(List<Element> drawings) {
@@ -44,6 +52,9 @@ public final class WarrantyRecord {
                 .add(Element.of("h2", words.of("warranty.for-the-shop")), Element.of("p", words.of("warranty.keep"))));
         content.add(places());
         content.add(joints());
+        if (!photos.isEmpty()) {
+            content.add(pictures());
+        }
         content.add(Parts.drawings("schematic", words.of("schematic.title"), drawings));
         return Page.of(words.of("warranty.title"), brief, "warranty", content, words);
     }
@@ -75,7 +86,7 @@ public final class WarrantyRecord {
                             Parts.cell(words.of("warranty.place"), place(joint.place())),
                             Parts.cell(words.of("bench-card.wires"), wires),
                             Parts.cell(words.of("warranty.how"), text.sentence(joint)),
-                            Parts.cell(words.of("warranty.picture"), "\u00A0")));
+                            Parts.cell(words.of("warranty.picture"), numbers(joint))));
         }
         return Element.of("section")
                 .add(
@@ -94,6 +105,32 @@ public final class WarrantyRecord {
                                                 words.of("warranty.how"),
                                                 words.of("warranty.picture")),
                                         body));
+    }
+
+    /** The numbers of the pictures that show a joint; room for one where there is none. */
+    private String numbers(PlacedJoint joint) {
+        String numbers = IntStream.range(0, photos.size())
+                .filter(i -> photos.get(i).shows(joint))
+                .mapToObj(i -> String.valueOf(i + 1))
+                .collect(Collectors.joining(", "));
+        return numbers.isEmpty() ? "\u00A0" : numbers;
+    }
+
+    private Element pictures() {
+        Element section = Element.of("section").styled("photos").add(Element.of("h2", words.of("warranty.pictures")));
+        for (int i = 0; i < photos.size(); i++) {
+            Photo photo = photos.get(i);
+            String caption = words.of("warranty.picture-of", i + 1, photo.name());
+            section = section.add(Element.of("figure")
+                    .add(
+                            Element.of("img")
+                                    .with("src", "data:image/jpeg;base64," + photo.jpeg())
+                                    .with("width", String.valueOf(photo.width()))
+                                    .with("height", String.valueOf(photo.height()))
+                                    .with("alt", caption),
+                            Element.of("p", caption)));
+        }
+        return section;
     }
 
     private String place(End place) {

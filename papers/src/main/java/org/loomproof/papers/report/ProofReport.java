@@ -65,10 +65,10 @@ public final class ProofReport {
         if (!assumptions.isEmpty()) {
             content.add(assumptions.section(words));
         }
+        content.add(effort());
         if (!drawings.isEmpty()) {
             content.add(Parts.drawings("schematic", words.of("schematic.title"), drawings));
         }
-        content.add(effort());
         return Page.of(words.of("proof-report.title"), brief, "report", content, words);
     }
 

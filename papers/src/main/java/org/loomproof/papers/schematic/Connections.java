@@ -159,7 +159,7 @@ final class Connections {
         Optional<Lead> lead = findLead(wire.from()).or(() -> findLead(wire.to()));
         String letters = lead.flatMap(Lead::colour).map(c -> c.letters() + " ").orElse("");
         return new Tag(
-                words.of("schematic.tag", wire.id().value(), letters, words.size(wire.size())),
+                words.of("schematic.tag", wire.id().value(), letters, words.wire(wire)),
                 lead.map(Connections::pen)
                         .orElse(pen(Optional.empty()))
                         .drawing(wire.id().value()));

@@ -49,6 +49,21 @@ public final class Details {
             return TITLE + drawing.height() + LINE * (linesAColumn() + 0.5);
         }
 
+        /** Itself; or drawing and lines apart where they are too high together for a sheet. */
+        List<Cell> onPaper(Wording words) {
+            if (SheetFrame.fits(width(), height())) {
+                return List.of(this);
+            }
+            List<Cell> cells = new ArrayList<>();
+            for (PlacedDrawing part : PageCut.of(drawing, words)) {
+                cells.add(new Cell(FontWidths.fitted(title, part.width(), Sketch.TYPE, true), part, List.of()));
+            }
+            PlacedDrawing none = new PlacedDrawing(
+                    Math.min(drawing.width(), SheetFrame.roomAcross()), 0, List.of(), List.of(), List.of());
+            cells.add(new Cell(FontWidths.fitted(title, none.width(), Sketch.TYPE, true), none, lines));
+            return cells;
+        }
+
         /** The lines stand in as many columns as the drawing is wide. */
         int linesAColumn() {
             int columns = columns(width());
@@ -60,12 +75,13 @@ public final class Details {
         }
     }
 
-    /** The sheets, each of the shape of A4 across. */
+    /** The sheets, in the kit's order. */
     public static List<PlacedDrawing> sheets(Brief brief, Plan plan, Wording words) {
         Details details = new Details(brief, new Joints(brief, plan), words);
         List<Cell> cells = Splitting.of(plan).pieces().stream()
                 .filter(piece -> !piece.wires().isEmpty() && !connects(piece).isEmpty())
                 .map(details::cell)
+                .flatMap(cell -> cell.onPaper(words).stream())
                 .toList();
         List<PlacedDrawing> contents = packed(cells);
         SheetFrame frame = new SheetFrame(brief, words);
@@ -90,7 +106,7 @@ public final class Details {
                 .map(connect -> words.coupling(connect.coupling()))
                 .distinct()
                 .collect(Collectors.joining("; "));
-        double width = Math.max(LEAST_WIDTH, drawing.width());
+        double width = Math.max(LEAST_WIDTH, Math.min(drawing.width(), SheetFrame.roomAcross()));
         List<String> lines = new ArrayList<>();
         for (String sentence : new JointText(joints, words).at(piece.wires())) {
             lines.addAll(wrapped(sentence, width / Cell.columns(width) - GAP));

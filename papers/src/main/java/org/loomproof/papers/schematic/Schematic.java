@@ -47,20 +47,40 @@ public final class Schematic {
         this.sides = new Sides(plan, nets);
     }
 
-    /** The sheets, each of the shape of A4 across. */
+    /** The sheets, in the kit's order. */
     public static List<PlacedDrawing> sheets(Brief brief, Plan plan, Wording words) {
         // Joints are numbered over all sheets.
         Joints joints = new Joints(brief, plan);
         List<Plan> parts =
                 Splitting.of(plan).intoSheets(part -> fits(drawing(brief, part, joints, SheetIndex.NONE, words)));
-        SheetIndex index = SheetIndex.of(parts);
+        // Where a sheet is cut moves the numbers of those behind it, and a number may be longer than the one before.
+        List<List<PlacedDrawing>> cut = cut(
+                brief,
+                parts,
+                joints,
+                SheetIndex.of(parts, parts.stream().map(p -> 1).toList()),
+                words);
+        List<Integer> counts = cut.stream().map(List::size).toList();
+        cut = cut(brief, parts, joints, SheetIndex.of(parts, counts), words);
+        int count = cut.stream().mapToInt(List::size).sum();
         SheetFrame frame = new SheetFrame(brief, words);
         List<PlacedDrawing> sheets = new ArrayList<>();
-        for (int i = 0; i < parts.size(); i++) {
-            PlacedDrawing content = LayeredLayout.place(drawing(brief, parts.get(i), joints, index.seenFrom(i), words));
-            sheets.add(frame.around(content, i + 1, parts.size()));
+        for (List<PlacedDrawing> part : cut) {
+            for (PlacedDrawing content : part) {
+                sheets.add(frame.around(content, sheets.size() + 1, count, part.size() == 1));
+            }
         }
         return sheets;
+    }
+
+    private static List<List<PlacedDrawing>> cut(
+            Brief brief, List<Plan> parts, Joints joints, SheetIndex index, Wording words) {
+        List<List<PlacedDrawing>> cut = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            Drawing drawing = drawing(brief, parts.get(i), joints, index.seenFrom(i), words);
+            cut.add(PageCut.of(LayeredLayout.place(drawing), words));
+        }
+        return cut;
     }
 
     /** A part of a plan by itself, without the sheet's frame; its joints have the numbers given. */

@@ -10,7 +10,8 @@ import org.loomproof.workshop.brief.Brief;
 /** The schematic and the details of its couplings as a page of their own. */
 public final class SchematicPage {
 
-    private static final List<String> HOW_TO_READ = List.of("wires", "joints", "cuts", "relays", "details", "assumed");
+    private static final List<String> HOW_TO_READ =
+            List.of("wires", "joints", "cuts", "relays", "parts", "details", "assumed");
 
     private SchematicPage() {}
 

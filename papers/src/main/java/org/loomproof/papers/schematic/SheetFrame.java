@@ -9,20 +9,21 @@ import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
 
 /**
- * The border, the heading and the legend around a drawing, on a sheet of the shape of A4 across. A drawing that is too
- * large gets a larger sheet of the same shape, to be printed smaller.
+ * The border, the heading and the legend around a drawing, on a sheet as large as the style sheet of the printer makes it: what
+ * both A4 and Letter have room for, lying. A drawing that is too large gets a larger sheet of the same shape, to be printed
+ * smaller.
  */
 final class SheetFrame {
 
-    /** A4 across in points of print: 297 mm by 210 mm. */
-    static final double WIDTH = 841.9;
+    /** Points of print, as {@code print.css} says: 268 mm by 189.5 mm. */
+    static final double WIDTH = 759.7;
 
-    static final double HEIGHT = 595.3;
+    static final double HEIGHT = 537.2;
 
     /** A small drawing is printed larger, up to 1 / this. */
     private static final double LARGEST = 0.8;
 
-    private static final double MARGIN = 22;
+    private static final double MARGIN = 4;
     private static final double HEAD = 34;
     private static final double FOOT = 16;
 
@@ -34,9 +35,14 @@ final class SheetFrame {
         this.words = words;
     }
 
-    /** True when the drawing can be printed on A4 without being made smaller. */
+    /** True when the drawing can be printed without being made smaller. */
     static boolean fits(PlacedDrawing drawing) {
         return fits(drawing.width(), drawing.height());
+    }
+
+    /** Points that the frame leaves a drawing across the sheet. */
+    static double roomAcross() {
+        return WIDTH - 2 * MARGIN;
     }
 
     static boolean fits(double width, double height) {
@@ -49,9 +55,13 @@ final class SheetFrame {
         return Math.max(across, down);
     }
 
-    /** A sheet of the schematic. */
-    PlacedDrawing around(PlacedDrawing content, int number, int count) {
-        return around(content, words.of("schematic.sheet", String.valueOf(number), String.valueOf(count)), true);
+    /**
+     * A sheet of the schematic.
+     *
+     * @param isWhole whether the vehicle is on its left and the controller on its right
+     */
+    PlacedDrawing around(PlacedDrawing content, int number, int count, boolean isWhole) {
+        return around(content, words.of("schematic.sheet", String.valueOf(number), String.valueOf(count)), isWhole);
     }
 
     /** A sheet of details. */

@@ -13,25 +13,35 @@ import org.loomproof.workshop.plan.Plan;
  * On which sheets each circuit is drawn.
  *
  * @param sheets numbers from 1, for each circuit
+ * @param numbers the number of each part's first sheet, where its circuits are drawn
  * @param own the number of the sheet from which one looks; 0 for none
  */
-record SheetIndex(Map<CircuitId, List<Integer>> sheets, int own) {
+record SheetIndex(Map<CircuitId, List<Integer>> sheets, List<Integer> numbers, int own) {
 
     /** For a drawing that has one sheet, or none yet. */
-    static final SheetIndex NONE = new SheetIndex(Map.of(), 0);
+    static final SheetIndex NONE = new SheetIndex(Map.of(), List.of(), 0);
 
-    static SheetIndex of(List<Plan> parts) {
+    /**
+     * The index of a plan's parts.
+     *
+     * @param counts on how many sheets each part is drawn
+     */
+    static SheetIndex of(List<Plan> parts, List<Integer> counts) {
         Map<CircuitId, List<Integer>> sheets = new LinkedHashMap<>();
+        List<Integer> numbers = new ArrayList<>();
+        int next = 1;
         for (int i = 0; i < parts.size(); i++) {
+            numbers.add(next);
             for (CircuitId circuit : Schematic.circuits(parts.get(i))) {
-                sheets.computeIfAbsent(circuit, c -> new ArrayList<>()).add(i + 1);
+                sheets.computeIfAbsent(circuit, c -> new ArrayList<>()).add(next);
             }
+            next += counts.get(i);
         }
-        return new SheetIndex(sheets, 0);
+        return new SheetIndex(sheets, numbers, 0);
     }
 
-    SheetIndex seenFrom(int index) {
-        return new SheetIndex(sheets, index + 1);
+    SheetIndex seenFrom(int part) {
+        return new SheetIndex(sheets, numbers, numbers.get(part));
     }
 
     /** Where else the circuit is drawn, in words; empty when nowhere. */

@@ -7,7 +7,7 @@ import org.loomproof.papers.drawing.Sketch;
 /**
  * What is written on a conductor, and how it is drawn.
  *
- * @param text such as {@code W10 PK/BK 0.5 mm²}
+ * @param text such as {@code W10 PK/BK 0.5 mm², 1.5 m}
  * @param pen its colours
  */
 record Tag(String text, Pen pen) {

@@ -11,7 +11,6 @@ import org.loomproof.workshop.brief.complete.SheetCompletion;
 import org.loomproof.workshop.brief.read.BriefReader;
 import org.loomproof.workshop.brief.read.ReadBrief;
 import org.loomproof.workshop.brief.text.SourceText;
-import org.loomproof.workshop.goods.price.History;
 import org.loomproof.workshop.goods.price.PriceList;
 import org.loomproof.workshop.goods.price.PriceListReader;
 import org.loomproof.workshop.plan.file.PlanFile;
@@ -73,7 +72,7 @@ public final class TextRun {
         Proof proof = job.proof().alsoBoundedBy(job.bounds());
         told.accept(Stage.WRITING);
         String planText = new PlanFileWriter(messages).write(new PlanFile(read, job.plan()));
-        ShopFacts shop = new ShopFacts(list, History.NONE, Optional.empty(), Optional.empty());
+        ShopFacts shop = ShopFacts.ofPrices(list);
         Material material = new Material(read.brief(), job.plan(), proof, Optional.empty(), planText);
         return new Checked.Good<>(
                 new MadeJob(material, shop, job.search(), Papers.of(material, shop, Optional.empty(), messages)));

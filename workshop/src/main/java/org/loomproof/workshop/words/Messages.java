@@ -43,12 +43,20 @@ public final class Messages {
             "pages",
             "bay");
 
+    /** The languages of which there are words, English first. */
+    private static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.of("es"));
+
     private final Locale locale;
     private final Map<String, String> patterns;
 
     private Messages(Locale locale, Map<String, String> patterns) {
         this.locale = locale;
         this.patterns = patterns;
+    }
+
+    /** The languages of which there are words, English first. */
+    public static List<Locale> languages() {
+        return LANGUAGES;
     }
 
     /** The English text. */

@@ -35,6 +35,11 @@ public record Order(
         stock = Collections.unmodifiableSet(new TreeSet<>(stock));
     }
 
+    /** Where the button of the override goes, when one is wanted and its place is said: for the owner and the shop alone. */
+    public Optional<String> hiddenPlace() {
+        return overridePlace.filter(place -> wishes.contains(Wish.OVERRIDE_BUTTON));
+    }
+
     /** Whose limits for sound and light apply. */
     public enum RuleSet {
         UN_R116,

@@ -41,20 +41,16 @@ public final class PluggedRule {
                         Phrase.of(known ? "rule.plugged" : "rule.plugged-not-in-box", extra),
                         List.of())
                 : Aside.notAskedFor(lead, serves);
-        List<Phrase> cautions = plugged ? where(serves, job) : List.of();
+        List<Phrase> cautions = plugged ? where(serves) : List.of();
         return Question.settled(
                 "plug " + lead.id(), Option.of(List.of(decision)).beware(cautions));
     }
 
-    private static List<Phrase> where(Wish wish, Job job) {
+    private static List<Phrase> where(Wish wish) {
         return switch (wish) {
             case INDICATOR -> List.of(Phrase.of("caution.indicator-place"));
-            case OVERRIDE_BUTTON ->
-                List.of(job.brief()
-                        .order()
-                        .overridePlace()
-                        .map(place -> Phrase.of("caution.override-place-said", place))
-                        .orElse(Phrase.of("caution.override-place")));
+            // Where it goes is the order's to know: a plan's cautions are printed on papers that lie about.
+            case OVERRIDE_BUTTON -> List.of(Phrase.of("caution.override-place"));
             case BASICS,
                     WATCH_OPENINGS,
                     STARTER_INTERRUPT,

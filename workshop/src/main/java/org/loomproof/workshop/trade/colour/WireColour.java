@@ -17,6 +17,21 @@ public record WireColour(Colour base, Optional<Colour> tracer, String shade) {
         return base.code() + tracer.map(t -> "/" + t.code()).orElse("");
     }
 
+    /**
+     * True when the two are hardly told apart: base and tracer look alike, whatever the shade, or they have changed places, which
+     * on a short end of wire is seen by nobody. Common practice, no published source.
+     */
+    public boolean looksLike(WireColour other) {
+        boolean straight = base.looksLike(other.base) && areAlike(tracer, other.tracer);
+        boolean swapped = areAlike(Optional.of(base), other.tracer) && areAlike(tracer, Optional.of(other.base));
+        return straight || swapped;
+    }
+
+    private static boolean areAlike(Optional<Colour> one, Optional<Colour> other) {
+        return one.isPresent() == other.isPresent()
+                && one.flatMap(a -> other.map(a::looksLike)).orElse(true);
+    }
+
     @Override
     public String toString() {
         return letters();
