@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -107,7 +108,7 @@ class ExamplePapersTest {
         for (Sheet sheet : IN_FULL ? List.of(Sheet.values()) : List.of(Sheet.A4)) {
             printed.put(sheet, papers(material, sheet));
         }
-        List<Paper> papers = printed.get(Sheet.A4);
+        List<Paper> papers = Objects.requireNonNull(printed.get(Sheet.A4));
         Path folder = Path.of(
                 "target", "example-papers", Examples.FOLDER.relativize(example).toString());
         assertThat(PaperFolder.write(folder, papers)).isInstanceOf(FolderOutcome.Written.class);
