@@ -94,7 +94,7 @@ public final class LiveSchematic {
             AddedWire wire = wires.get(word);
             On on = found.get(word);
             if (wire != null && on != null) {
-                return letters.saying(letters.text().replace(words.size(wire.size()), volts(on)));
+                return letters.saying(letters.text().replace(words.wire(wire), volts(on)));
             }
         }
         return letters;
