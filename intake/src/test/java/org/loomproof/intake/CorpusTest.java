@@ -3,10 +3,8 @@ package org.loomproof.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.loomproof.intake.check.ReadNotes;
@@ -17,8 +15,6 @@ import org.loomproof.intake.check.ReadNotes;
  * reading of all 153: role 419 of 422, colour 420 of 424, polarity 367 of 378, place 349 of 354. No answer was changed after a reading.
  */
 class CorpusTest {
-
-    private record Sheet(String name, String text, List<List<String>> answers) {}
 
     private static final List<String> FILES = List.of(
             "tables.txt",
@@ -32,18 +28,23 @@ class CorpusTest {
 
     @Test
     void mostFieldsOfTheCorpusAreReadRight() throws IOException {
-        Scores scores = new Scores(true);
-        for (String file : FILES) {
-            for (Sheet sheet : sheets(file)) {
-                scores.judge(sheet.name(), sheet.text(), sheet.answers());
-            }
-        }
+        Scores scores = all(true);
         scores.print("corpus");
         assertThat(scores.sheets()).isGreaterThanOrEqualTo(SHEETS);
         assertThat(scores.share("role")).isGreaterThanOrEqualTo(ROLE_FLOOR);
         assertThat(scores.share("colour")).isGreaterThanOrEqualTo(COLOUR_FLOOR);
         assertThat(scores.share("polarity")).isGreaterThanOrEqualTo(POLARITY_FLOOR);
         assertThat(scores.share("place")).isGreaterThanOrEqualTo(PLACE_FLOOR);
+    }
+
+    static Scores all(boolean tells) throws IOException {
+        Scores scores = new Scores(tells);
+        for (String file : FILES) {
+            for (CorpusFile.Sheet sheet : CorpusFile.sheets("corpus/" + file)) {
+                scores.judge(sheet.name(), sheet.text(), sheet.circuits());
+            }
+        }
+        return scores;
     }
 
     private static final int SHEETS = 150;
@@ -57,7 +58,7 @@ class CorpusTest {
 
     @Test
     void theSameTextIsReadAlikeInEveryEncoding() throws IOException {
-        for (Sheet sheet : sheets("tables.txt")) {
+        for (CorpusFile.Sheet sheet : CorpusFile.sheets("corpus/tables.txt")) {
             List<String> plain = shown(read(sheet.name(), sheet.text().getBytes(StandardCharsets.UTF_8)));
             assertThat(shown(read(sheet.name(), sheet.text().getBytes(StandardCharsets.UTF_16))))
                     .isEqualTo(plain);
@@ -74,32 +75,5 @@ class CorpusTest {
 
     private static ReadNotes read(String name, byte[] bytes) {
         return ReadNotes.of(Notes.lines(name, bytes));
-    }
-
-    private static List<Sheet> sheets(String file) throws IOException {
-        try (InputStream in = CorpusTest.class.getResourceAsStream("corpus/" + file)) {
-            String all = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            List<Sheet> sheets = new ArrayList<>();
-            for (String part : all.split("(?m)^@@ ", -1)) {
-                if (part.isBlank()) {
-                    continue;
-                }
-                String[] halves = part.split("(?m)^@ answer\n", -1);
-                int end = halves[0].indexOf('\n');
-                List<List<String>> answers = halves[1]
-                        .lines()
-                        .filter(l -> !l.isBlank())
-                        .map(CorpusTest::answer)
-                        .toList();
-                sheets.add(new Sheet(halves[0].substring(0, end), halves[0].substring(end + 1), answers));
-            }
-            return sheets;
-        }
-    }
-
-    private static List<String> answer(String line) {
-        String[] cells = (line + ";;;;;").split(";", -1);
-        String place = cells[3].equals("*") ? "*" : cells[3] + "|" + cells[4] + "|" + cells[5];
-        return List.of(cells[0], cells[1], cells[2], place);
     }
 }

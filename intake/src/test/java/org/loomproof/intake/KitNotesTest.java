@@ -62,6 +62,8 @@ class KitNotesTest {
         assertThat(lead(3).asks()).isEmpty();
         String text = new KitText(Messages.english()).write(read(LEADS), "leads.txt", "box");
         assertThat(text).contains("rating: 200 mA", "# ", "L7: how many amps");
+        assertThat(text.lines().filter(l -> l.startsWith("#")))
+                .anyMatch(l -> l.contains("survives, with cranking, load-dump and reversed"));
         assertThat(text.lines().filter(l -> l.contains("rating:"))).hasSize(2);
     }
 

@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.loomproof.intake.check.Answer;
 import org.loomproof.intake.check.Entry;
 import org.loomproof.intake.check.ReadNotes;
@@ -73,6 +76,7 @@ final class Scores {
                         field + "," + Words.of(a.evidence()) + (entry.get().doubted() ? ",doubted" : ""),
                         x -> new int[2]),
                 isRight));
+        answer.ifPresent(a -> band(a.sure(), isRight));
         if (answer.isPresent() && answer.get().sure() >= CALLED_SURE) {
             add(sure, isRight);
         }
@@ -99,6 +103,40 @@ final class Scores {
     /** The share of right ones among fields called at least 95 % sure. */
     double shareOfSure() {
         return sure[1] == 0 ? 0 : sure[0] / (double) sure[1];
+    }
+
+    /** Right ones and all, by field and evidence, of what the writer did not doubt. */
+    Map<String, int[]> byEvidence() {
+        return byEvidence.entrySet().stream()
+                .filter(e -> !e.getKey().endsWith(",doubted"))
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, (a, b) -> a, TreeMap::new));
+    }
+
+    /** Prints, for each band of sureness, how many fields were called so and the share that was right; gives the widest gap of a band of at least 50. */
+    double printReliability(String what) {
+        double widest = 0;
+        for (Map.Entry<Integer, double[]> band : bands.entrySet()) {
+            double[] t = band.getValue();
+            System.out.printf(
+                    Locale.ROOT, "%s called %d %% and more: %.0f fields, said %.3f, right %.3f%n", what, band.getKey(), t[0], t[1] / t[0], t[2] / t[0]);
+            widest = t[0] < 50 ? widest : Math.max(widest, t[1] / t[0] - t[2] / t[0]);
+        }
+        return widest;
+    }
+
+    private final Map<Integer, double[]> bands = new TreeMap<>();
+
+    private void band(double called, boolean isRight) {
+        int percent = (int) Math.round(called * 100);
+        double[] tally = bands.computeIfAbsent(percent >= 95 ? 95 : percent / 10 * 10, x -> new double[3]);
+        tally[0]++;
+        tally[1] += called;
+        tally[2] += isRight ? 1 : 0;
+    }
+
+    /** How many fields were called at least 95 % sure. */
+    int sure() {
+        return sure[1];
     }
 
     int sheets() {
@@ -132,8 +170,23 @@ final class Scores {
     }
 
     private static boolean isEqual(String wanted, String got) {
-        return wanted.equals("*") || plain(wanted).equals(plain(got));
+        return wanted.equals("*")
+                || plain(wanted).equals(plain(got))
+                // Neither is taken for a circuit of ours.
+                || (wanted.equals("other") && got.equals("unknown"))
+                || (got.contains("|") && !wanted.contains("|") && words(wanted).equals(words(got)));
     }
+
+    /** A whole place as the set of its words, without those that only say what the next one is. */
+    private static Set<String> words(String place) {
+        Set<String> words = new TreeSet<>(List.of(Passage.fold(place).split("[^a-z0-9]+", -1)));
+        words.removeAll(LEADING);
+        return words;
+    }
+
+    private static final Set<String> LEADING = Set.of(
+            "", "the", "der", "die", "das", "dem", "den", "la", "el", "le", "les", "los", "las", "in", "at", "am", "im", "en", "au",
+            "connector", "plug", "pin", "cavity", "stecker", "kontakt", "conector", "terminal", "connecteur", "borne", "broche");
 
     private static String plain(String text) {
         return Passage.fold(text)

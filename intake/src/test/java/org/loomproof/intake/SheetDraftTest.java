@@ -21,6 +21,7 @@ import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
 import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.brief.text.SourceText;
+import org.loomproof.workshop.brief.write.SheetWriter;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.trade.template.TradeDefaults;
 import org.loomproof.workshop.words.Messages;
@@ -114,7 +115,6 @@ class SheetDraftTest {
         DraftSheet draft = draft(NOTES);
         assertThat(circuit(draft, CircuitRole.CONSTANT_SUPPLY).basis().certainty())
                 .isEqualTo(Certainty.STATED);
-        assertThat(circuit(draft, CircuitRole.DOOR_TRIGGER).basis().certainty()).isEqualTo(Certainty.GUESSED);
         assertThat(circuit(draft, CircuitRole.HOOD_TRIGGER).basis().certainty()).isEqualTo(Certainty.GUESSED);
         assertThat(circuit(draft, CircuitRole.HOOD_TRIGGER).note()).contains("champagne");
     }
@@ -124,10 +124,21 @@ class SheetDraftTest {
         assertThat(draft(NOTES).heldBack())
                 .extracting(h -> h.entry().name() + ": " + h.reason())
                 .containsExactly(
+                        "Door trigger: " + HeldBack.Reason.REST_NOT_SAID,
                         "Lock: " + HeldBack.Reason.REST_NOT_SAID,
                         "Horn: " + HeldBack.Reason.SWITCHING_NOT_SAID,
                         "Wuzzle gadget: " + HeldBack.Reason.ROLE_UNKNOWN);
         assertThat(new SheetText(Messages.english()).write(draft(NOTES), FACTS)).contains("Wuzzle gadget");
+    }
+
+    @Test
+    void aDoorWireOnlySaidToBeNegativeWaitsForAMeterSinceItMayRestAtFewVolts() {
+        HeldBack held = draft(NOTES).heldBack().getFirst();
+        assertThat(Messages.english().text(held.ask())).contains("doors closed", "each door open");
+        Circuit told = circuit(
+                draft("Door trigger\tgrey\trests at 5 V, ground when open\tkick panel\nHorn\tblack\t-\tcolumn\n"),
+                CircuitRole.DOOR_TRIGGER);
+        assertThat(SheetWriter.level(told.switching().rest())).isEqualTo("5 V");
     }
 
     @Test
@@ -140,8 +151,8 @@ class SheetDraftTest {
     void aRowForTheOtherSideOfTheWheelStaysOffTheSheetOfAVehicleWhoseSideIsKnown() {
         String notes = """
                 Circuit,Colour,Polarity,Place
-                Door trigger,green,-,driver kick panel (LHD)
-                Door trigger,blue,-,driver kick panel (RHD)
+                Door trigger,green,+,driver kick panel (LHD)
+                Door trigger,blue,+,driver kick panel (RHD)
                 """;
         DraftSheet left = DraftSheet.of(Notes.read(notes), "notes.txt", "LHD", Set.of());
         assertThat(left.circuits())

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.loomproof.intake.decode.Origin;
@@ -19,6 +20,7 @@ import org.loomproof.intake.field.Polarity;
 import org.loomproof.intake.field.Segments;
 import org.loomproof.intake.field.Sizes;
 import org.loomproof.intake.field.Spot;
+import org.loomproof.intake.field.Word;
 import org.loomproof.intake.layout.Cell;
 import org.loomproof.intake.layout.ColumnKind;
 import org.loomproof.intake.layout.RawEntry;
@@ -32,6 +34,8 @@ public final class EntryReader {
 
     /** A row's number in a list, which is no second circuit of its name. */
     private static final Pattern NUMBER = Pattern.compile("^\\s*\\(?\\d{1,3}[.)]\\s+");
+
+    private static final Pattern LABEL = Pattern.compile("^([^:=,;(]{2,40}?)\\s*(?::(?=\\s)|=+>?|[-=]>|\u2192|>)");
 
     private final RawEntry raw;
     private final List<Passage> leftOver = new ArrayList<>();
@@ -110,13 +114,24 @@ public final class EntryReader {
         Spot plug = Places.plug(claims);
         // A column of names keeps its words for the name: a place in it must be led to.
         Optional<Found<String>> place = Places.afterPreposition(claims);
-        Optional<Found<Behaviour>> switching = Polarity.among(claims);
+        Optional<Found<Behaviour>> switching = switching(claims);
+        if (colour == null && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.COLOUR)) {
+            colour = Colours.among(claims).orElse(null);
+        }
         if (role == null) {
             role = Roles.inColumn(claims).map(f -> takenOver(f, cell)).orElse(null);
         }
         behaviour = behaviour == null ? switching.orElse(null) : behaviour;
         weakSpot(plug, place);
         rest(claims);
+    }
+
+    /** How the wire switches; "hot in run" says what it is for, not how. */
+    private static Optional<Found<Behaviour>> switching(Claims claims) {
+        claims.shield(Roles.phrases(claims));
+        Optional<Found<Behaviour>> found = Polarity.among(claims);
+        claims.unshield();
+        return found;
     }
 
     private void colourCell(Cell cell, Claims claims) {
@@ -197,7 +212,7 @@ public final class EntryReader {
     private void free(Claims claims) {
         readSize(claims);
         Spot plug = Places.plug(claims);
-        Optional<Found<Behaviour>> switching = Polarity.among(claims);
+        Optional<Found<Behaviour>> switching = switching(claims);
         behaviour = behaviour == null ? switching.orElse(null) : behaviour;
         if (colour == null && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.COLOUR)) {
             colour = Colours.among(claims).orElse(null);
@@ -209,6 +224,9 @@ public final class EntryReader {
         if (place.isEmpty()) {
             place = Places.wholeSegment(claims);
         }
+        if (place.isEmpty() && spot.panel().isEmpty()) {
+            place = unknownPlace(claims);
+        }
         weakSpot(plug, place);
         rest(claims);
     }
@@ -217,6 +235,16 @@ public final class EntryReader {
     private void freeRole(Claims claims) {
         String open = claims.open();
         List<int[]> segments = Segments.of(open);
+        Matcher label = LABEL.matcher(open);
+        if (label.find()) {
+            // What stands in front of a colon or an arrow names the circuit, if it names any.
+            Optional<Found<RoleReading>> named = Roles.among(claims, 0, label.end(1));
+            if (named.isPresent()) {
+                name = claims.passage().text().substring(0, label.end(1)).strip();
+                role = named.get();
+                return;
+            }
+        }
         Optional<int[]> full = segments.stream()
                 .filter(s -> Roles.names(open.substring(s[0], s[1])))
                 .findFirst();
@@ -235,6 +263,40 @@ public final class EntryReader {
                     .strip();
         }
     }
+
+    /** True when words are left in the text that are neither little ones nor claimed: the circuit's name, if not one we know. */
+    private static boolean isName(String open) {
+        return open.codePoints().anyMatch(Character::isLetter) && !Roles.isNoise(open) && open.indexOf('\u0001') < 0;
+    }
+
+    /** Behind the colour, a stretch of a few words that nothing else explains is where the wire is, in words of the writer's own. */
+    private Optional<Found<String>> unknownPlace(Claims claims) {
+        if (colour == null || role == null) {
+            return Optional.empty();
+        }
+        Claims whole = new Claims(claims.passage());
+        Optional<Found<WireColour>> first = Colours.among(whole);
+        String open = whole.open();
+        int behind = first.isEmpty() ? -1 : open.lastIndexOf('\u0001');
+        boolean parted = Segments.of(claims.passage().folded()).size() > 2;
+        if (behind < 0 || !parted) {
+            return Optional.empty();
+        }
+        List<int[]> stretches = Segments.of(claims.open()).stream()
+                .filter(s -> s[0] > behind && isName(claims.open().substring(s[0], s[1])))
+                .toList();
+        if (stretches.size() != 1) {
+            return Optional.empty();
+        }
+        Passage place = claims.passage().slice(stretches.getFirst()[0], stretches.getFirst()[1]);
+        if (Word.of(place.folded()).size() > MOST_WORDS_OF_A_PLACE || Roles.names(place.folded())) {
+            return Optional.empty();
+        }
+        claims.claim(stretches.getFirst()[0], stretches.getFirst()[1]);
+        return Optional.of(new Found<>(place.text(), Evidence.BESIDE_UNKNOWN, place.origin(), place.text()));
+    }
+
+    private static final int MOST_WORDS_OF_A_PLACE = 5;
 
     private void note(Passage note) {
         Claims claims = new Claims(note);

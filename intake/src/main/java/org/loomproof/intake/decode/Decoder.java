@@ -64,15 +64,38 @@ public final class Decoder {
         return lines(name, decoded.get().encoding(), lines);
     }
 
-    private static Checked<SourceLines> pdf(String name, byte[] bytes) {
+    private Checked<SourceLines> pdf(String name, byte[] bytes) {
         Optional<String> text = PdfText.read(bytes);
         if (text.isEmpty()) {
             return bad(name, ProblemKind.NOT_TEXT, "problem.wanted.readable-source", "problem.hint.pdf-broken");
         }
         if (text.get().isBlank()) {
-            return bad(name, ProblemKind.NOT_TEXT, "problem.wanted.readable-source", "problem.hint.pdf-scanned");
+            return scanned(name, bytes);
         }
         return lines(name, "PDF", TextLines.of(text.get()));
+    }
+
+    /** A PDF of pictures: each page is read as one. */
+    private Checked<SourceLines> scanned(String name, byte[] bytes) {
+        StringBuilder text = new StringBuilder();
+        boolean[] missing = new boolean[1];
+        boolean read = PdfText.eachPage(bytes, page -> switch (pictures.read(page)) {
+            case PictureText.Outcome.Text(String said) -> {
+                text.append(said).append('\n');
+                yield true;
+            }
+            case PictureText.Outcome.NotInstalled ignored -> {
+                missing[0] = true;
+                yield false;
+            }
+            case PictureText.Outcome.Failed ignored -> false;
+        });
+        if (missing[0]) {
+            return bad(name, ProblemKind.NOT_TEXT, "problem.wanted.readable-source", "problem.hint.install-tesseract");
+        }
+        return read && !text.toString().isBlank()
+                ? lines(name, "tesseract", TextLines.of(text.toString()))
+                : bad(name, ProblemKind.NOT_TEXT, "problem.wanted.readable-source", "problem.hint.picture-unreadable");
     }
 
     private Checked<SourceLines> picture(String name, byte[] bytes) {

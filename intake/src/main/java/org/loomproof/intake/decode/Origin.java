@@ -10,9 +10,15 @@ package org.loomproof.intake.decode;
  */
 public record Origin(int line, int column, int lastLine, int lastColumn) {
 
-    /** From where this begins to where the other ends. */
+    /** From where the first of the two begins to where the last ends. */
     public Origin through(Origin other) {
-        return new Origin(line, column, other.lastLine, other.lastColumn);
+        boolean first = line < other.line || (line == other.line && column <= other.column);
+        boolean last = lastLine > other.lastLine || (lastLine == other.lastLine && lastColumn >= other.lastColumn);
+        return new Origin(
+                first ? line : other.line,
+                first ? column : other.column,
+                last ? lastLine : other.lastLine,
+                last ? lastColumn : other.lastColumn);
     }
 
     /** The short form: {@code 3:5-12}, or {@code 3:5-4:9} over several lines. */

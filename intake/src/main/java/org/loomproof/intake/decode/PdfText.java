@@ -1,9 +1,15 @@
 package org.loomproof.intake.decode;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Optional;
+import java.util.function.Predicate;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
@@ -30,6 +36,39 @@ final class PdfText {
         } catch (IOException | RuntimeException e) {
             // The library answers broken files with many kinds of exception; the file is broken in each case.
             return Optional.empty();
+        }
+    }
+
+    /** How pages without text are drawn for the reading of pictures: dots to the inch, which is what that program wants. */
+    private static final float DOTS_PER_INCH = 300;
+
+    /** A scan of more pages is no sheet of one vehicle. */
+    private static final int MOST_SCANNED_PAGES = 10;
+
+    /** A page may be drawn no larger than this, whatever its file says: a forged size would fill the memory. */
+    private static final double MOST_DOTS = 40e6;
+
+    private static final double POINTS_PER_INCH = 72;
+
+    /** Each page handed on as a picture, one at a time; false when the file is broken or a page too large, or a reader says so. */
+    static boolean eachPage(byte[] bytes, Predicate<byte[]> reader) {
+        try (PDDocument document = Loader.loadPDF(bytes)) {
+            PDFRenderer renderer = new PDFRenderer(document);
+            for (int i = 0; i < Math.min(document.getNumberOfPages(), MOST_SCANNED_PAGES); i++) {
+                PDRectangle box = document.getPage(i).getCropBox();
+                double inches = DOTS_PER_INCH / POINTS_PER_INCH;
+                if (box.getWidth() * inches * box.getHeight() * inches > MOST_DOTS) {
+                    return false;
+                }
+                ByteArrayOutputStream picture = new ByteArrayOutputStream();
+                ImageIO.write(renderer.renderImageWithDPI(i, DOTS_PER_INCH, ImageType.GRAY), "png", picture);
+                if (!reader.test(picture.toByteArray())) {
+                    return false;
+                }
+            }
+            return true;
+        } catch (IOException | RuntimeException e) {
+            return false;
         }
     }
 

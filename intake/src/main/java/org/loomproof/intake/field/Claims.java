@@ -37,9 +37,25 @@ public final class Claims {
         return Word.of(open);
     }
 
+    /** Keeps stretches from the next readers, until they are given free again. */
+    public void shield(List<int[]> stretches) {
+        stretches.forEach(s -> blot(s[0], s[1]));
+    }
+
+    /** Gives free what was shielded and nobody claimed before or since. */
+    public void unshield() {
+        StringBuilder blotted = new StringBuilder(passage.folded());
+        taken.stream().forEach(i -> blotted.setCharAt(i, CLAIMED));
+        open = blotted.toString();
+    }
+
     /** Blots out what a reader understood. */
     public void claim(int from, int to) {
         taken.set(from, to);
+        blot(from, to);
+    }
+
+    private void blot(int from, int to) {
         StringBuilder blotted = new StringBuilder(open);
         for (int i = from; i < to; i++) {
             blotted.setCharAt(i, CLAIMED);

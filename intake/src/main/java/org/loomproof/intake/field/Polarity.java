@@ -23,7 +23,7 @@ public final class Polarity {
             "[+(]?\\s?(?<![\\w.,])(\\d{1,2}(?:[.,]\\d)?)\\s*(?:v|volts?|voltios)\\b(?:\\s?\\(?\\+\\)?)?|[+]\\s?12\\b(?!\\s*(?:mm|awg))");
     private static final Pattern SIGN_IN_BRACKETS = Pattern.compile("[(\\[]\\s*([+-])\\s*[)\\]]");
     private static final Pattern SIGN_ALONE = Pattern.compile(
-            "(?:^|(?<=[\\s,;:|/]))([+-])(?=$|\\s*[,;|/]|\\.$|\\.\\s|\\s+(?:at|to|when|on|in|pulse|trigger|bei|al|en|au|a)\\b)");
+            "(?:^|(?<=[\\s,;:|/]))([+-])(?=$|\\s*[,;|/:=>]|\\.$|\\.\\s|\\s+(?:at|to|when|on|in|pulse|trigger|bei|al|en|au|a)\\b)");
     private static final Pattern SIGN_IN_COLUMN = Pattern.compile("([+-])");
     private static final double SUPPLY_FROM_VOLTS = 11;
 
@@ -245,8 +245,8 @@ public final class Polarity {
         String before = text.substring(0, hit.from()).stripTrailing();
         String behind = text.substring(hit.to()).stripLeading();
         return !before.isEmpty()
-                && ",;|-".indexOf(before.charAt(before.length() - 1)) >= 0
-                && behind.matches("(?s)([,;|.].*)?");
+                && ",;|-(".indexOf(before.charAt(before.length() - 1)) >= 0
+                && behind.matches("(?s)([,;|.)].*)?");
     }
 
     private static Term term(Hit hit, String text) {

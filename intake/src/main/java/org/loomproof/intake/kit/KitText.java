@@ -28,6 +28,7 @@ public final class KitText {
         StringBuilder text = new StringBuilder(YamlPrinter.print(entries));
         text.append(YamlPrinter.remark(messages.text("intake.file.kit")));
         text.append(YamlPrinter.remark("  " + messages.text("intake.file.kit-supply")));
+        text.append(YamlPrinter.remark("  " + messages.text("intake.file.kit-survives")));
         text.append(YamlPrinter.remark("  " + messages.text("intake.file.kit-behaviour")));
         for (LeadReading lead : notes.leads()) {
             lead.asks().forEach(ask -> text.append(YamlPrinter.remark("  " + lead.id() + ": " + messages.text(ask))));

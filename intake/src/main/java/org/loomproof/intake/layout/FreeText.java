@@ -69,7 +69,9 @@ final class FreeText {
 
     private static Passage withoutBullet(Passage line) {
         var bullet = BULLET.matcher(line.text());
-        return bullet.find() ? line.slice(bullet.end(), line.length()) : line.slice(0, line.length());
+        Passage rest = bullet.find() ? line.slice(bullet.end(), line.length()) : line;
+        // A line that is nothing but a bullet stays what it is.
+        return rest.isBlank() ? line : rest.slice(0, rest.length());
     }
 
     private static boolean hasColour(Passage text) {

@@ -3,6 +3,7 @@ package org.loomproof.intake.layout;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.loomproof.intake.field.Hit;
 import org.loomproof.intake.field.Lexicon;
 import org.loomproof.intake.field.Word;
@@ -12,12 +13,31 @@ final class Headers {
 
     private static final Lexicon WORDS = Lexicon.read(Headers.class, "headers.words");
     private static final String DITTO = "ditto";
+    private static final String ANY = "any";
+    private static final String PERHAPS_POLARITY = "perhaps-polarity";
+    private static final Pattern SIGNS = Pattern.compile("\\s*\\(?\\+\\s?/\\s?-\\)?\\s*");
 
     private Headers() {}
 
     /** The kind that the whole of a short text names. */
     static Optional<ColumnKind> kind(String folded) {
-        return idea(folded).filter(i -> !i.equals(DITTO)).map(i -> ColumnKind.valueOf(i.toUpperCase(Locale.ROOT)));
+        if (SIGNS.matcher(folded).matches()) {
+            return Optional.of(ColumnKind.POLARITY);
+        }
+        return idea(folded)
+                .filter(i -> !i.equals(DITTO) && !i.equals(ANY))
+                .map(i -> i.equals(PERHAPS_POLARITY) ? ColumnKind.POLARITY.name() : i)
+                .map(i -> ColumnKind.valueOf(i.toUpperCase(Locale.ROOT)));
+    }
+
+    /** True for a word that stands over columns and does not say which: a column of wires may hold their names or their colours. */
+    static boolean isOpen(String folded) {
+        return idea(folded).filter(ANY::equals).isPresent();
+    }
+
+    /** True for a word that stands over polarities, unless another column is named so more plainly: then it stands over names. */
+    static boolean isPerhapsPolarity(String folded) {
+        return idea(folded).filter(PERHAPS_POLARITY::equals).isPresent();
     }
 
     static boolean isDitto(String folded) {

@@ -83,6 +83,7 @@ public final class LayoutReader {
         }
         List<Part> parts = parts(run);
         for (Part part : parts) {
+            part.headerLine().ifPresent(draft::loose);
             TableReader table = TableReader.of(part.header(), part.rows());
             if (run.divider().isWeak() && part.header().isEmpty() && !table.hasColours()) {
                 new FreeText(draft).read(part.lines());
@@ -94,13 +95,18 @@ public final class LayoutReader {
 
     /** The rows under one header. */
     private record Part(
+            Optional<Passage> headerLine,
             List<Optional<ColumnKind>> header,
             List<Passage> lines,
             List<List<Passage>> rows,
             List<List<Passage>> cells) {
 
-        Part(List<Optional<ColumnKind>> header) {
-            this(header, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        Part() {
+            this(Optional.empty(), List.of(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        }
+
+        Part(List<Optional<ColumnKind>> header, Passage line) {
+            this(Optional.of(line), header, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         }
     }
 
@@ -109,7 +115,7 @@ public final class LayoutReader {
                 .filter(l -> run.divider().split(l).size() > 1)
                 .toList();
         Optional<FixedColumns> fixed = run.divider() == Divider.GAPS ? FixedColumns.of(rowLines) : Optional.empty();
-        List<Part> parts = new ArrayList<>(List.of(new Part(List.of())));
+        List<Part> parts = new ArrayList<>(List.of(new Part()));
         for (Passage line : run.lines()) {
             boolean isRow = run.divider().split(line).size() > 1;
             List<Passage> cells = isRow && fixed.isPresent()
@@ -118,7 +124,7 @@ public final class LayoutReader {
             Optional<List<Optional<ColumnKind>>> header =
                     isRow ? TableReader.header(cells, parts.getLast().rows().isEmpty()) : Optional.empty();
             if (header.isPresent()) {
-                parts.add(new Part(header.get()));
+                parts.add(new Part(header.get(), line));
                 continue;
             }
             parts.getLast().lines().add(line);
@@ -127,7 +133,9 @@ public final class LayoutReader {
                 parts.getLast().rows().add(cells);
             }
         }
-        return parts.stream().filter(p -> !p.lines().isEmpty()).toList();
+        return parts.stream()
+                .filter(p -> !p.lines().isEmpty() || p.headerLine().isPresent())
+                .toList();
     }
 
     private void table(Part part, TableReader table, Divider divider) {

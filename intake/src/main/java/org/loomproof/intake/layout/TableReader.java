@@ -24,13 +24,21 @@ final class TableReader {
 
     /** The header's kinds when the row is one: it names columns and holds no colour. */
     static Optional<List<Optional<ColumnKind>>> header(List<Passage> row, boolean first) {
+        boolean plainlyNamed = row.stream()
+                .anyMatch(c -> !Headers.isPerhapsPolarity(c.folded())
+                        && Headers.kind(c.folded()).equals(Optional.of(ColumnKind.POLARITY)));
         List<Optional<ColumnKind>> kinds = new ArrayList<>();
         for (Passage cell : row) {
-            Optional<ColumnKind> kind = Headers.kind(cell.folded());
+            Optional<ColumnKind> kind = Headers.kind(cell.folded())
+                    .filter(k -> !(plainlyNamed && Headers.isPerhapsPolarity(cell.folded())));
             // A second column of the same name is told by its cells.
             kinds.add(kind.filter(k -> k == ColumnKind.NOTE || !kinds.contains(Optional.of(k))));
         }
-        long known = kinds.stream().filter(Optional::isPresent).count();
+        long known = kinds.stream().filter(Optional::isPresent).count()
+                + row.stream()
+                        .filter(c -> Headers.isOpen(c.folded())
+                                || (plainlyNamed && Headers.isPerhapsPolarity(c.folded())))
+                        .count();
         long filled = row.stream().filter(c -> !c.isBlank()).count();
         boolean colour = row.stream().anyMatch(ColumnVote::isColour);
         boolean isHeader = !colour

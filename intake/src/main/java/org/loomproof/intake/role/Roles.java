@@ -51,6 +51,18 @@ public final class Roles {
                 .isPresent();
     }
 
+    /** Where phrases of several words stand that carry a role: what they say together is not for other readers to pick apart. */
+    public static List<int[]> phrases(Claims claims) {
+        return WORDS.find(claims.words()).stream()
+                .filter(h -> h.match() == Hit.Match.EXACT
+                        && claims.open().substring(h.from(), h.to()).indexOf(' ') > 0
+                        && h.ideas().stream().anyMatch(PHRASED::contains))
+                .map(h -> new int[] {h.from(), h.to()})
+                .toList();
+    }
+
+    private static final Set<String> PHRASED = Set.of("constant", "ignition", "accessory", "starter");
+
     /** True when a word is one of the little ones that carry nothing by themselves. */
     public static boolean isNoise(String folded) {
         List<Word> words = Word.of(folded);
