@@ -25,8 +25,38 @@ import org.loomproof.testing.Sample;
 class EveryLineTest {
 
     private static final List<String> SCRAPS = List.of(
-            "door trigger", "red/blk", "(-)", "+", "Colour", "Function", "Pin", "|", "\t", "\n", "\n", "\n\n", ",", ";", ":", " - ", "   ",
-            "ignition", "12V", "kick panel:", "same", "*", "1)", "note", "wuzzle", "The horn is black.", "and", "LHD", "===", "??", "n/a", "see");
+            "door trigger",
+            "red/blk",
+            "(-)",
+            "+",
+            "Colour",
+            "Function",
+            "Pin",
+            "|",
+            "\t",
+            "\n",
+            "\n",
+            "\n\n",
+            ",",
+            ";",
+            ":",
+            " - ",
+            "   ",
+            "ignition",
+            "12V",
+            "kick panel:",
+            "same",
+            "*",
+            "1)",
+            "note",
+            "wuzzle",
+            "The horn is black.",
+            "and",
+            "LHD",
+            "===",
+            "??",
+            "n/a",
+            "see");
 
     @ParameterizedTest
     @ValueSource(
@@ -58,7 +88,8 @@ class EveryLineTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void everyLineOfADressedSheetAndOfRandomScrapsIsAccountedFor(long seed) {
-        assertAccountedFor("dressed " + seed, new Dresser(seed, false).sheet(seed).text());
+        assertAccountedFor(
+                "dressed " + seed, new Dresser(seed, false).sheet(seed).text());
         Random random = new Random(seed);
         StringBuilder scraps = new StringBuilder();
         for (int i = random.nextInt(80); i >= 0; i--) {
@@ -83,7 +114,9 @@ class EveryLineTest {
         notes.loose().forEach(p -> add(p, told));
         for (Passage line : source.lines()) {
             if (line.text().codePoints().anyMatch(Character::isLetterOrDigit)) {
-                assertThat(told).as("%s, line %s: %s", name, line.origin().line(), line.text()).contains(line.origin().line());
+                assertThat(told)
+                        .as("%s, line %s: %s", name, line.origin().line(), line.text())
+                        .contains(line.origin().line());
             }
         }
     }

@@ -48,7 +48,9 @@ class FreshCorpusTest {
             List<CorpusFile.Sheet> sheets = CorpusFile.sheets("fresh/" + file);
             for (int i = from; i < sheets.size(); i += 2) {
                 scores.judge(
-                        sheets.get(i).name(), sheets.get(i).text(), sheets.get(i).circuitsWithWholePlace());
+                        sheets.get(i).name(),
+                        sheets.get(i).text(),
+                        sheets.get(i).circuitsWithWholePlace());
             }
         }
         return scores;

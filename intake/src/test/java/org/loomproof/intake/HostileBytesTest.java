@@ -77,8 +77,8 @@ class HostileBytesTest {
                     assertThat(entry.sure()).isBetween(0.0, 1.0);
                 }
                 LeadNotes leads = LeadNotes.of(lines);
-                assertThat(leads.leads()).allSatisfy(l -> assertThat(l.origin().line())
-                        .isPositive());
+                assertThat(leads.leads())
+                        .allSatisfy(l -> assertThat(l.origin().line()).isPositive());
                 assertThat(leads.leads()).extracting(LeadReading::id).doesNotHaveDuplicates();
                 assertThat(new KitText(Messages.english()).write(leads, "leads", "box"))
                         .hasSizeLessThan(MOST_FIXED_CHARACTERS + MOST_CHARACTERS_A_BYTE * bytes.length);

@@ -42,8 +42,9 @@ class PaperPicturesTest {
 
     private static boolean isInstalled() {
         try {
-            Process process =
-                    new ProcessBuilder("tesseract", "--version").redirectErrorStream(true).start();
+            Process process = new ProcessBuilder("tesseract", "--version")
+                    .redirectErrorStream(true)
+                    .start();
             process.getInputStream().readAllBytes();
             return process.waitFor() == 0;
         } catch (IOException e) {
@@ -133,15 +134,16 @@ class PaperPicturesTest {
     @Test
     void aPdfThatHoldsOnlyPicturesIsReadPageByPage() throws IOException {
         needsTesseract();
-        BufferedImage paper = paper(List.of(
-                List.of("Circuit", "Colour", "Polarity"), List.of("Horn", "green/black", "negative")));
+        BufferedImage paper =
+                paper(List.of(List.of("Circuit", "Colour", "Polarity"), List.of("Horn", "green/black", "negative")));
         assertThat(read("scan.pdf", scan(paper, 2))).containsExactly(READ_AS, READ_AS);
     }
 
     @Test
     void aBlankPageIsNoTextAndSaidSo() throws IOException {
         needsTesseract();
-        assertThat(hints(new Decoder().decode("blank.pdf", scan(paper(List.of()), 1)))).containsExactly("problem.hint.picture-unreadable");
+        assertThat(hints(new Decoder().decode("blank.pdf", scan(paper(List.of()), 1))))
+                .containsExactly("problem.hint.picture-unreadable");
     }
 
     @Test

@@ -118,7 +118,13 @@ final class Scores {
         for (Map.Entry<Integer, double[]> band : bands.entrySet()) {
             double[] t = band.getValue();
             System.out.printf(
-                    Locale.ROOT, "%s called %d %% and more: %.0f fields, said %.3f, right %.3f%n", what, band.getKey(), t[0], t[1] / t[0], t[2] / t[0]);
+                    Locale.ROOT,
+                    "%s called %d %% and more: %.0f fields, said %.3f, right %.3f%n",
+                    what,
+                    band.getKey(),
+                    t[0],
+                    t[1] / t[0],
+                    t[2] / t[0]);
             widest = t[0] < 50 ? widest : Math.max(widest, t[1] / t[0] - t[2] / t[0]);
         }
         return widest;
@@ -185,8 +191,36 @@ final class Scores {
     }
 
     private static final Set<String> LEADING = Set.of(
-            "", "the", "der", "die", "das", "dem", "den", "la", "el", "le", "les", "los", "las", "in", "at", "am", "im", "en", "au",
-            "connector", "plug", "pin", "cavity", "stecker", "kontakt", "conector", "terminal", "connecteur", "borne", "broche");
+            "",
+            "the",
+            "der",
+            "die",
+            "das",
+            "dem",
+            "den",
+            "la",
+            "el",
+            "le",
+            "les",
+            "los",
+            "las",
+            "in",
+            "at",
+            "am",
+            "im",
+            "en",
+            "au",
+            "connector",
+            "plug",
+            "pin",
+            "cavity",
+            "stecker",
+            "kontakt",
+            "conector",
+            "terminal",
+            "connecteur",
+            "borne",
+            "broche");
 
     private static String plain(String text) {
         return Passage.fold(text)

@@ -288,7 +288,8 @@ public final class EntryReader {
         if (stretches.size() != 1) {
             return Optional.empty();
         }
-        Passage place = claims.passage().slice(stretches.getFirst()[0], stretches.getFirst()[1]);
+        Passage place =
+                claims.passage().slice(stretches.getFirst()[0], stretches.getFirst()[1]);
         if (Word.of(place.folded()).size() > MOST_WORDS_OF_A_PLACE || Roles.names(place.folded())) {
             return Optional.empty();
         }

@@ -36,8 +36,8 @@ final class TableReader {
         }
         long known = kinds.stream().filter(Optional::isPresent).count()
                 + row.stream()
-                        .filter(c -> Headers.isOpen(c.folded())
-                                || (plainlyNamed && Headers.isPerhapsPolarity(c.folded())))
+                        .filter(c ->
+                                Headers.isOpen(c.folded()) || (plainlyNamed && Headers.isPerhapsPolarity(c.folded())))
                         .count();
         long filled = row.stream().filter(c -> !c.isBlank()).count();
         boolean colour = row.stream().anyMatch(ColumnVote::isColour);
