@@ -92,15 +92,24 @@ public final class Advisor {
 
     /** What to measure next: what the likeliest role still asks for, else what tells most a second; empty when enough is known. */
     public Optional<Foresight.Choice> next(Belief belief, List<Reading> readings) {
-        WireRole role = belief.best();
-        if (sure(belief) < costs.connectAt() || isByPaperAlone(readings)) {
-            return foresight.next(belief, done(readings));
+        Optional<Foresight.Choice> demanded = demanded(belief, readings);
+        if (isByPaperAlone(readings)) {
+            return foresight.next(belief, List.of()).or(() -> demanded).or(() -> safe(MeterTest.KEY_OFF, belief));
         }
+        return sure(belief) < costs.connectAt() ? foresight.next(belief, done(readings)) : demanded;
+    }
+
+    private Optional<Foresight.Choice> demanded(Belief belief, List<Reading> readings) {
+        WireRole role = belief.best();
         return Demand.unmet(role, readings).stream()
-                .map(demand -> demand.test(role))
-                .filter(test -> Harm.isSafe(test.kind(), belief))
-                .findFirst()
-                .map(test -> new Foresight.Choice(test, foresight.bits(test, belief)));
+                .flatMap(demand -> safe(demand.test(role), belief).stream())
+                .findFirst();
+    }
+
+    private Optional<Foresight.Choice> safe(MeterTest test, Belief belief) {
+        return Harm.isSafe(test.kind(), belief)
+                ? Optional.of(new Foresight.Choice(test, foresight.bits(test, belief)))
+                : Optional.empty();
     }
 
     private static boolean isByPaperAlone(List<Reading> readings) {

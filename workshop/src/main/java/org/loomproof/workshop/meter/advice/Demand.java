@@ -10,7 +10,35 @@ import org.loomproof.workshop.meter.role.WireRole;
 
 /** What must have been seen of a wire of a role before it is joined, however likely it is. Common practice, no published source. */
 public enum Demand {
-    /** Second ignitions and accessories fall while cranking, a starter wire rises; a slow meter does not see it. */
+    /** A constant lives without a key as well: what the key's own switch feeds is dead then. */
+    KEY_OUT(MeterTest.KEY_OUT) {
+        @Override
+        boolean isMetBy(Reading r) {
+            return isWithKey(r, KeyAt.NO_KEY);
+        }
+    },
+    /** What is live with the key off is no ignition and no starter wire. */
+    KEY_OFF(MeterTest.KEY_OFF) {
+        @Override
+        boolean isMetBy(Reading r) {
+            return isWithKey(r, KeyAt.OFF);
+        }
+    },
+    /** The key's first position. */
+    KEY_ACCESSORY(MeterTest.KEY_ACCESSORY) {
+        @Override
+        boolean isMetBy(Reading r) {
+            return isWithKey(r, KeyAt.ACCESSORY);
+        }
+    },
+    /** An ignition is live with the key on, a starter wire is not. */
+    KEY_ON(MeterTest.KEY_ON) {
+        @Override
+        boolean isMetBy(Reading r) {
+            return isWithKey(r, KeyAt.ON);
+        }
+    },
+    /** Constants and true ignitions stay while cranking, second ignitions and accessories fall, a starter wire rises; a slow meter does not see it. */
     CRANKED(MeterTest.CRANKING) {
         @Override
         boolean isMetBy(Reading r) {
@@ -75,12 +103,15 @@ public enum Demand {
     /** What a role asks for. */
     public static List<Demand> of(WireRole role) {
         return switch (role) {
-            case IGNITION, SECOND_IGNITION, ACCESSORY, STARTER, SECOND_STARTER -> List.of(CRANKED);
+            case CONSTANT -> List.of(KEY_OUT, KEY_OFF, KEY_ACCESSORY, KEY_ON, CRANKED);
+            case IGNITION, STARTER, SECOND_STARTER -> List.of(KEY_OFF, KEY_ON, CRANKED);
+            case SECOND_IGNITION -> List.of(KEY_ON, CRANKED);
+            case ACCESSORY -> List.of(KEY_ACCESSORY, CRANKED);
             case DOOR_TRIGGER, HOOD_TRIGGER, TRUNK_TRIGGER -> List.of(WORKED, SLEPT);
             case INTERIOR_LIGHT, PARKING_LAMP, HORN, TRUNK_RELEASE, WINDOW, BRAKE -> List.of(WORKED);
             case GROUND -> List.of(OHMS_TO_BODY);
             case LOCK, UNLOCK, LOCK_STEPS, LOCK_EITHER_POLE, LOCK_MOTOR_LEG -> List.of(UNLOCKED, LOCKED);
-            case CONSTANT, TACHOMETER, FUEL_PUMP, DATA, RESTRAINT, DEAD, NONE_OF_THESE -> List.of();
+            case TACHOMETER, FUEL_PUMP, DATA, RESTRAINT, DEAD, NONE_OF_THESE -> List.of();
         };
     }
 
@@ -89,6 +120,14 @@ public enum Demand {
         return of(role).stream()
                 .filter(demand -> readings.stream().noneMatch(r -> r.isTaken() && demand.isMetBy(r)))
                 .toList();
+    }
+
+    private static boolean isWithKey(Reading reading, KeyAt key) {
+        Step step = reading.step();
+        return isVolts(reading)
+                && step.key() == key
+                && step.worked() == Step.Worked.NOTHING
+                && step.aid() == Step.Aid.NONE;
     }
 
     private static boolean isVolts(Reading reading) {

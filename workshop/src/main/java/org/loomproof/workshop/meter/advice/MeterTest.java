@@ -43,6 +43,18 @@ public record MeterTest(Step step, Kind kind, double seconds) {
     /** Everything that is ever proposed, the quickest first. */
     public static final List<MeterTest> ALL = all();
 
+    /** Without a key: asked of a constant alone, since on every wire we have a model of it reads as with the key off. */
+    public static final MeterTest KEY_OUT = volts(Step.at(KeyAt.NO_KEY), 5);
+
+    /** With everything at rest. */
+    public static final MeterTest KEY_OFF = find(Step.REST, Kind.VOLTS);
+
+    /** In the key's first position. */
+    public static final MeterTest KEY_ACCESSORY = find(Step.at(KeyAt.ACCESSORY), Kind.VOLTS);
+
+    /** With the key on. */
+    public static final MeterTest KEY_ON = find(Step.at(KeyAt.ON), Kind.VOLTS);
+
     /** Cranking. */
     public static final MeterTest CRANKING = find(Step.at(KeyAt.CRANKING), Kind.VOLTS);
 

@@ -1,12 +1,16 @@
 package org.loomproof.workshop.meter.evidence;
 
+import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.loomproof.network.part.Meter;
 import org.loomproof.workshop.brief.Certainty;
 import org.loomproof.workshop.brief.sheet.Circuit;
+import org.loomproof.workshop.brief.sheet.CircuitRole;
 import org.loomproof.workshop.brief.sheet.Level;
 import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.meter.reading.Step;
@@ -16,7 +20,7 @@ import org.loomproof.workshop.meter.role.WireRole;
 
 /**
  * What is believed of a wire before anything is read on it. Without a sheet, how usual each role is. With a sheet, as much as
- * its entry is sure: one row in ten of a paper is wrong (common practice, no published source).
+ * its entry is sure: the entry is an observation of its own, and one row in ten of a paper is wrong (common practice, no published source).
  */
 public final class Priors {
 
@@ -27,6 +31,17 @@ public final class Priors {
 
     /** A wire that rests otherwise than its entry says is built otherwise, or the entry is wrong about that alone. */
     private static final double RESTS_OTHERWISE = 0.15;
+
+    private static final Set<CircuitRole> ANY = Collections.unmodifiableSet(EnumSet.allOf(CircuitRole.class));
+
+    /** What is found side by side, or looked for in the same way, and taken for each other. Common practice, no published source. */
+    private static final List<Set<CircuitRole>> ALIKE = List.of(
+            Collections.unmodifiableSet(EnumSet.range(CircuitRole.CONSTANT_SUPPLY, CircuitRole.SECOND_STARTER)),
+            Collections.unmodifiableSet(EnumSet.range(CircuitRole.DOOR_TRIGGER, CircuitRole.INTERIOR_LIGHT)),
+            Collections.unmodifiableSet(EnumSet.range(CircuitRole.LOCK, CircuitRole.TRUNK_RELEASE)));
+
+    /** The share of wrong rows that name something alike. Common practice, no published source. */
+    private static final double SLIPS_TO_ALIKE = 0.5;
 
     private Priors() {}
 
@@ -52,17 +67,25 @@ public final class Priors {
 
     /** For the wire of a circuit of the sheet, as far as the entry may be trusted. */
     public static Belief named(Fleet fleet, Sheet sheet, Circuit circuit, double trust) {
-        Map<WireRole, Double> others = usualness(Optional.of(sheet));
-        List<WireRole> said = WireRole.of(circuit.role());
-        double sumSaid = said.stream().mapToDouble(WireRole::usualness).sum();
-        double sumOthers = others.entrySet().stream()
-                .filter(e -> !said.contains(e.getKey()))
-                .mapToDouble(Map.Entry::getValue)
-                .sum();
-        Map<WireRole, Double> prior = new EnumMap<>(WireRole.class);
-        others.forEach((role, weight) -> prior.put(
-                role, said.contains(role) ? trust * role.usualness() / sumSaid : (1 - trust) * weight / sumOthers));
+        Map<WireRole, Double> prior = usualness(Optional.empty());
+        prior.replaceAll((role, usual) -> usual * written(circuit.role(), role, trust));
         return of(fleet, prior, Optional.of(circuit.switching().rest()));
+    }
+
+    /**
+     * How likely that is what a paper writes of a wire of a role: one of the role's own circuits as far as it may be trusted. A wrong
+     * row is taken half for one of something alike, half for one of any circuit. So an entry that names a seldom wire is more often a wrong
+     * one than an entry that names a common wire, and two ignitions are taken for each other more often than for a horn.
+     */
+    private static double written(CircuitRole said, WireRole role, double trust) {
+        double wrong = 1 - trust;
+        Set<CircuitRole> alike = ALIKE.stream()
+                .filter(some -> role.circuits().stream().anyMatch(some::contains))
+                .findFirst()
+                .orElse(ANY);
+        double slip = (1 - SLIPS_TO_ALIKE) * wrong / ANY.size()
+                + (alike.contains(said) ? SLIPS_TO_ALIKE * wrong / alike.size() : 0);
+        return role.circuits().contains(said) ? trust / role.circuits().size() + slip : slip;
     }
 
     private static Map<WireRole, Double> usualness(Optional<Sheet> sheet) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
+import java.util.stream.DoubleStream;
 
 /**
  * A made-up car after locking, by physics of its own: modules that each draw until they go to sleep, a resistance that leaks,
@@ -16,7 +17,16 @@ final class ParkedCar {
     enum Planted {
         NOTHING,
         LEAK,
-        WAKER
+        WAKER,
+        LEAK_AND_WAKER;
+
+        boolean leaks() {
+            return this == LEAK || this == LEAK_AND_WAKER;
+        }
+
+        boolean wakes() {
+            return this == WAKER || this == LEAK_AND_WAKER;
+        }
     }
 
     private record Module(double amps, double awakeMinutes) {}
@@ -72,10 +82,10 @@ final class ParkedCar {
         for (Module module : modules) {
             amps += minutes < module.awakeMinutes() ? module.amps() : 0;
         }
-        if (planted == Planted.LEAK) {
+        if (planted.leaks()) {
             amps += (12.75 - 0.15 * Math.min(1, minutes / 60)) / leakOhms;
         }
-        if (planted == Planted.WAKER && wakings.stream().anyMatch(at -> minutes >= at && minutes < at + awakeMinutes)) {
+        if (planted.wakes() && wakings.stream().anyMatch(at -> minutes >= at && minutes < at + awakeMinutes)) {
             amps += wakeAmps;
         }
         if (passesAt >= 0 && minutes >= passesAt && minutes < passesAt + 1.5) {
@@ -91,25 +101,26 @@ final class ParkedCar {
 
     /** What is drawn for days, wakings spread over the time. */
     double lastingAmps() {
-        double leak = planted == Planted.LEAK ? 12.6 / leakOhms : 0;
-        double wakes = planted == Planted.WAKER ? wakeAmps * awakeMinutes / turnMinutes : 0;
+        double leak = planted.leaks() ? 12.6 / leakOhms : 0;
+        double wakes = planted.wakes() ? wakeAmps * awakeMinutes / turnMinutes : 0;
         return asleepAmps + leak + wakes;
     }
 
-    /** What is drawn beside the sleeping car. */
-    double leakAmps() {
-        return 12.6 / leakOhms;
+    /** A log as a logger writes it: a sample in so many minutes. */
+    String log(double everyMinutes, double lengthMinutes) {
+        double first = Math.max(0.2, everyMinutes / 2);
+        return log(DoubleStream.iterate(first, at -> at <= lengthMinutes, at -> at + everyMinutes));
     }
 
-    /** A log as a hand or a logger writes it: a sample in so many minutes, with the meter's gain, digits and slips. */
-    String log(double everyMinutes, double lengthMinutes) {
+    /** A log of these moments, in minutes, with the meter's gain, digits and slips. */
+    String log(DoubleStream moments) {
         StringBuilder log = new StringBuilder("wire,step,value,unit\n");
         double gain = between(0.985, 1.015);
-        for (double at = Math.max(0.2, everyMinutes / 2); at <= lengthMinutes; at += everyMinutes) {
+        moments.forEach(at -> {
             double ripple = 1 + 0.01 * (chance.nextDouble() + chance.nextDouble() - 1);
             double amps = amps(at) * gain * ripple * (chance.nextDouble() < 0.003 ? 10 : 1);
             log.append(String.format(Locale.ROOT, "battery,after %.2f min,%.3f,A%n", at, amps));
-        }
+        });
         return log.toString();
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.loomproof.testing.Sample;
 import org.loomproof.workshop.brief.sheet.Circuit;
@@ -52,6 +53,7 @@ class IdentifierTest {
         WireFinding found = one("""
                 w,no key,12.6,V,12.6
                 w,key off,12.6,V,12.6
+                w,key acc,12.5,V,12.5
                 w,key on,12.3,V,12.3
                 w,cranking,10.2,V,10.3,min/max
                 w,lamps on,12.4,V,12.4
@@ -67,6 +69,54 @@ class IdentifierTest {
         assertThat(found.best()).isEqualTo(WireRole.CONSTANT);
         assertThat(text(found.not().stream().map(WireFinding.RuledOut::by).toList()))
                 .contains("not a true ignition");
+        assertThat(text(found.connect().lacks())).doesNotContain("a reading");
+    }
+
+    /**
+     * Common practice, no published source: a constant reads the battery in every position of the key and without one, a true
+     * ignition with the key on and while cranking, a starter wire only while cranking.
+     */
+    @Test
+    void noKeyedWireIsJoinedBeforeItWasReadWhereItsRoleShows() {
+        Map<String, String> constant = Map.of(
+                "w,no key,12.6,V,12.6\n", "no key in the lock",
+                "w,key off,12.6,V,12.6\n", "the key off",
+                "w,key acc,12.5,V,12.5\n", "first position",
+                "w,key on,12.3,V,12.3\n", "the key on",
+                "w,cranking,10.2,V,10.3,min/max\n", "while cranking");
+        asksForEach(constant, WireRole.CONSTANT, AVehicle.named("van").withConstantSupply("w", 20));
+        Map<String, String> ignition = Map.of(
+                "w,key off,0.0,V,12.6\n", "the key off",
+                "w,key on,12.2,V,12.3\n", "the key on",
+                "w,cranking,10.2,V,10.3,min/max\n", "while cranking");
+        asksForEach(ignition, WireRole.IGNITION, AVehicle.named("van").withIgnition("w"));
+        Map<String, String> starter = Map.of(
+                "w,key off,0.0,V,12.6\n", "the key off",
+                "w,key on,0.0,V,12.3\n", "the key on",
+                "w,cranking,10.2,V,10.3,min/max\n", "while cranking");
+        asksForEach(
+                starter,
+                WireRole.STARTER,
+                AVehicle.named("van").withIgnition("ignition").withStarter("w", 0.5));
+    }
+
+    /** With all readings of a sheet's wire it may be joined; with any one left out that one is asked for. */
+    private static void asksForEach(Map<String, String> lines, WireRole role, AVehicle car) {
+        Identifier identifier = new Identifier(Optional.of(car.sheet()), Costs.USUAL);
+        String all = String.join("", new TreeSet<>(lines.keySet()));
+        WireFinding found = identifier.identify(readings(all)).getFirst();
+        assertThat(found.best()).isEqualTo(role);
+        assertThat(found.connect().allowed())
+                .as(role + text(found.connect().lacks()))
+                .isTrue();
+        lines.forEach((line, asked) -> {
+            WireFinding less =
+                    identifier.identify(readings(all.replace(line, ""))).getFirst();
+            assertThat(less.connect().allowed()).as(role + " without " + line).isFalse();
+            assertThat(text(less.connect().lacks()))
+                    .as(role + " without " + line)
+                    .contains(asked);
+        });
     }
 
     @Test
@@ -226,7 +276,9 @@ class IdentifierTest {
             WireFinding read = identifier.identify(readings("""
                             constant,no key,12.6,V,12.6
                             constant,key off,12.6,V,12.6
+                            constant,key acc,12.5,V,12.5
                             constant,key on,12.3,V,12.3
+                            constant,cranking,10.2,V,10.3,min/max
                             constant,asleep,12.6,V,12.6
                             """)).getFirst();
             assertThat(read.connect().allowed())

@@ -63,7 +63,8 @@ final class Measurer {
         List<MeterTest> advised = new ArrayList<>();
         List<String> hurts = new ArrayList<>();
         Belief belief = prior;
-        while (!isCertain(belief) && advised.size() < MOST_TESTS) {
+        // As for a lead that is to be joined: by a paper alone nothing is certain enough.
+        while ((advised.isEmpty() || !isCertain(belief)) && advised.size() < MOST_TESTS) {
             Optional<Foresight.Choice> next = foresight.next(belief, advised);
             if (next.isEmpty()) {
                 break;

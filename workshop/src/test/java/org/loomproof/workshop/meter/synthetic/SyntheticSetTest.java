@@ -74,13 +74,18 @@ class SyntheticSetTest {
                                 onSheet ? "with a sheet" : "without a sheet",
                                 advised ? "tests as advised" : "tests in any order and number",
                                 one));
-                assertThat(one.gap()).as(one.toString()).isLessThan(0.05 + 3 * one.spread());
+                assertThat(one.gap()).as(one.toString()).isLessThan(limit(one));
             }
         }
         Note.that("wires by the meter, all: " + all);
-        assertThat(all.gap()).isLessThan(0.05 + 3 * all.spread());
-        assertThat(all.top()).as(all.toString()).isLessThan(0.05 + 3 * all.spread());
+        assertThat(all.gap()).isLessThan(limit(all));
+        assertThat(all.top()).as(all.toString()).isLessThan(limit(all));
         assertThat(all.binsFurtherOutThan(0.1)).as(all.toString()).isEmpty();
+    }
+
+    /** Five points; chance alone takes a sample further. */
+    private static double limit(Reliability of) {
+        return TRIALS.size() < IN_FULL ? 0.05 + 3 * of.spread() : 0.05;
     }
 
     @Test
