@@ -81,6 +81,8 @@ public final class DrainReport {
                         "       "));
         if (!finding.isLongEnough()) {
             lines.wrap(say("drain.too-short"), "  ");
+        } else if (!finding.isWatched() && settled.isEmpty()) {
+            lines.wrap(say("drain.too-sparse"), "  ");
         }
     }
 

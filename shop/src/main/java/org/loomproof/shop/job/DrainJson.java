@@ -25,7 +25,7 @@ public final class DrainJson {
     public String of(DrainFinding finding) {
         ObjectNode root = mapper.createObjectNode().put("format", "loomproof drain 1");
         finding.settled().ifPresent(behind -> root.put("settled", Words.of(behind)));
-        root.put("longEnough", finding.isLongEnough());
+        root.put("longEnough", finding.isLongEnough()).put("watched", finding.isWatched());
         ObjectNode chances = root.putObject("chances");
         finding.chances().entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())

@@ -21,6 +21,7 @@ import org.loomproof.workshop.trade.battery.StandbyDrain;
  * @param plateaus the levels it went through
  * @param chances what may be behind it, with probabilities that sum to 1
  * @param isLongEnough whether it rested long enough for a verdict
+ * @param isWatched whether it was looked at often enough, while it rested, to see a thing that wakes for a minute
  * @param expected what car and plan draw asleep: nine in ten of such cars, amps
  * @param drawn what the battery gives at rest, wakings spread over the time; amps
  * @param waking how it wakes again, when it does
@@ -32,6 +33,7 @@ public record DrainFinding(
         List<Plateau> plateaus,
         Map<Behind, Double> chances,
         boolean isLongEnough,
+        boolean isWatched,
         Band expected,
         Band drawn,
         Optional<Waking> waking,
@@ -46,6 +48,10 @@ public record DrainFinding(
     private static final int LEAST_SAMPLES = 4;
 
     private static final double LEAST_MINUTES = 5;
+
+    /** From one look to the next, on average: what wakes for less a hand at the clamp does not see. Common practice. */
+    private static final double MOST_MINUTES_APART = 1.2;
+
     private static final double BATTERY_SPREAD = 0.1;
     private static final double DRAWN_SPREAD = 0.15;
     private static final double MOST_OFF = 0.9;
@@ -73,6 +79,7 @@ public record DrainFinding(
     public Optional<Behind> settled() {
         return chances.entrySet().stream()
                 .filter(e -> e.getValue() >= SURE && (isLongEnough || e.getKey() == Behind.NONE_OF_THESE))
+                .filter(e -> isWatched || e.getKey() != Behind.IN_ORDER)
                 .map(Map.Entry::getKey)
                 .findFirst();
     }
@@ -97,17 +104,21 @@ public record DrainFinding(
         double end = log.samples().getLast().minutes();
         boolean isLongEnough = course.floor().samples() >= LEAST_SAMPLES
                 && end - course.floor().sinceMinutes() >= LEAST_MINUTES;
+        double rested = end - course.floor().sinceMinutes();
+        boolean isWatched = rested <= MOST_MINUTES_APART * (course.floor().samples() - 1);
         Map<Behind, Double> chances = new EnumMap<>(new Weighing(resting, course, log.samples()).chances());
         double drawn = AtRest.meanAmps(log.samples(), course);
         double off = Math.min(MOST_OFF, DRAWN_SPREAD + AtRest.wakingError(log.samples(), course, drawn));
         Band band = new Band(drawn * (1 - off), drawn, drawn * (1 + off));
         boolean isKnown = isLongEnough
+                && (isWatched || chances.getOrDefault(Behind.IN_ORDER, 0.0) < LIKELY)
                 && chances.getOrDefault(Behind.GOING_TO_SLEEP, 0.0) + chances.getOrDefault(Behind.NONE_OF_THESE, 0.0)
                         < LIKELY;
         DrainFinding finding = new DrainFinding(
                 course.plateaus(),
                 chances,
                 isLongEnough,
+                isWatched,
                 new Band(resting.lowAmps(), resting.typicalAmps(), resting.highAmps()),
                 band,
                 AtRest.waking(course),
@@ -128,6 +139,7 @@ public record DrainFinding(
                 plateaus,
                 chances,
                 isLongEnough,
+                isWatched,
                 expected,
                 drawn,
                 waking,
