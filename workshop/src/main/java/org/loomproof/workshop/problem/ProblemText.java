@@ -24,7 +24,8 @@ public final class ProblemText {
 
     /** File, line, column and path, as far as there are any: {@code sheet.yaml:12:7 circuits[starter].rest}. */
     public static String place(Place at, Messages words) {
-        String spot = at.line() == 0 ? at.file() : at.file() + ":" + at.line() + ":" + at.column();
+        String line = at.line() == 0 ? at.file() : at.file() + ":" + at.line();
+        String spot = at.column() == 0 ? line : line + ":" + at.column();
         return at.path().isEmpty() ? spot : words.text("problem.place", spot, at.path());
     }
 }

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.loomproof.testing.Sample;
@@ -134,20 +133,8 @@ class FaultProverTest {
 
     @Test
     void aSearchThatIsStoppedKeepsWhatItHasFound() {
-        AtomicInteger done = new AtomicInteger();
-        FaultWatch enough = new FaultWatch() {
-            @Override
-            public void lookedAt(int looked, int all) {
-                done.incrementAndGet();
-            }
-
-            @Override
-            public boolean isEnough() {
-                return done.get() >= 10;
-            }
-        };
         Jobs.Job job = Jobs.simple();
-        FaultProof part = FaultProver.prove(job.brief(), job.plan(), enough);
+        FaultProof part = FaultProver.prove(job.brief(), job.plan(), new StoppedAfter(10));
         assertThat(part.results()).hasSizeBetween(10, CART.proof().results().size() - 1);
         assertThat(part.results().size() + part.left())
                 .isEqualTo(CART.proof().results().size());

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.loomproof.testing.Sample;
@@ -117,20 +116,8 @@ class PairSearchTest {
     @Test
     void aSearchThatIsStoppedTellsWhatItLeft() {
         int singles = CART.faults().results().size();
-        AtomicInteger done = new AtomicInteger();
-        FaultWatch enough = new FaultWatch() {
-            @Override
-            public void lookedAt(int looked, int all) {
-                done.incrementAndGet();
-            }
-
-            @Override
-            public boolean isEnough() {
-                return done.get() >= singles + 100;
-            }
-        };
         MaskedPairs part =
-                FaultProver.provePairs(JOB.brief(), JOB.plan(), enough).pairs();
+                FaultProver.provePairs(JOB.brief(), JOB.plan(), new StoppedAfter(singles + 100)).pairs();
         assertThat(part.left()).isPositive();
         assertThat(part.lookedAt() + part.left())
                 .isEqualTo(Objects.requireNonNull(CART).pairs().lookedAt());

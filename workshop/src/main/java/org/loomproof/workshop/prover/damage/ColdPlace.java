@@ -16,7 +16,9 @@ public sealed interface ColdPlace {
     Phrase words();
 
     /** What is operated while the meter is there; at rest comes first. */
-    Set<OperableId> follows();
+    default Set<OperableId> follows() {
+        return Set.of();
+    }
 
     /**
      * A contact of a pulled plug, against the body and against the lifted plus clamp.
@@ -50,11 +52,6 @@ public sealed interface ColdPlace {
         public Phrase words() {
             return Phrase.of("cold.at-terminal", part, terminal);
         }
-
-        @Override
-        public Set<OperableId> follows() {
-            return Set.of();
-        }
     }
 
     /** Across the holder of an added fuse, the fuse out: nothing may go round it. */
@@ -68,11 +65,6 @@ public sealed interface ColdPlace {
         public Phrase words() {
             return Phrase.of("cold.fuse-out", fuse);
         }
-
-        @Override
-        public Set<OperableId> follows() {
-            return Set.of();
-        }
     }
 
     /** Across an added part; of a relay, its coil. */
@@ -85,11 +77,6 @@ public sealed interface ColdPlace {
         @Override
         public Phrase words() {
             return Phrase.of("cold.across", part);
-        }
-
-        @Override
-        public Set<OperableId> follows() {
-            return Set.of();
         }
     }
 }
