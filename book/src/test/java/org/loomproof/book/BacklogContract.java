@@ -14,6 +14,7 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
@@ -74,11 +75,7 @@ abstract class BacklogContract {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(120);
         while (!what.getAsBoolean()) {
             assertThat(System.nanoTime()).as("it never came").isLessThan(end);
-            try {
-                Thread.sleep(20);
-            } catch (InterruptedException e) {
-                throw new IllegalStateException(e);
-            }
+            LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(20)); // asked again and again, never waited for blindly
         }
     }
 
@@ -207,11 +204,7 @@ abstract class BacklogContract {
     }
 
     private static void slowly(Task task, ConcurrentLinkedQueue<String> done) {
-        try {
-            Thread.sleep(60);
-        } catch (InterruptedException e) {
-            throw new IllegalStateException(e);
-        }
+        LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(60)); // the work itself, so that the other server gets some
         done.add(task.subject());
     }
 

@@ -2,6 +2,8 @@ package org.loomproof.book;
 
 import java.time.Clock;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import org.loomproof.book.card.Author;
 import org.loomproof.book.card.Card;
 import org.loomproof.book.card.CardId;
@@ -21,7 +23,7 @@ final class TaskServer {
             Card job = book.cards().find(new CardId(task.subject())).orElseThrow();
             System.out.println("begun " + task.subject());
             System.out.flush();
-            sleep();
+            LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(250)); // the work itself
             watch.goOn();
             book.cards()
                     .change(
@@ -35,13 +37,5 @@ final class TaskServer {
         System.out.flush();
         Thread.currentThread().join();
         backlog.close();
-    }
-
-    private static void sleep() {
-        try {
-            Thread.sleep(250);
-        } catch (InterruptedException e) {
-            throw new IllegalStateException(e);
-        }
     }
 }

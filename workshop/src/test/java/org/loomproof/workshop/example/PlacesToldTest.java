@@ -32,7 +32,7 @@ class PlacesToldTest {
 
     @Test
     void theOverrideButtonIsHiddenAndWithinReach() {
-        assertThat(cautions()).anySatisfy(c -> assertThat(c).contains("Override button", "Hidden", "within reach"));
+        assertThat(cautions()).anySatisfy(c -> assertThat(c).contains("Override button", "hidden", "within reach"));
     }
 
     @Test

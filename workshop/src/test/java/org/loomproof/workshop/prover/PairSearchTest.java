@@ -116,8 +116,8 @@ class PairSearchTest {
     @Test
     void aSearchThatIsStoppedTellsWhatItLeft() {
         int singles = CART.faults().results().size();
-        MaskedPairs part =
-                FaultProver.provePairs(JOB.brief(), JOB.plan(), new StoppedAfter(singles + 100)).pairs();
+        MaskedPairs part = FaultProver.provePairs(JOB.brief(), JOB.plan(), new StoppedAfter(singles + 100))
+                .pairs();
         assertThat(part.left()).isPositive();
         assertThat(part.lookedAt() + part.left())
                 .isEqualTo(Objects.requireNonNull(CART).pairs().lookedAt());

@@ -3,8 +3,10 @@ package org.loomproof.workshop.prover;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.loomproof.workshop.prover.Proven.proven;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.Figure;
@@ -63,12 +65,20 @@ class PublishedSneakCircuitsTest {
                             new Level.Supply(),
                             List.of(branchSwitch),
                             Access.MAY_BE_TAPPED,
-                            List.of(
-                                    branchHasItsOwnFeed ? Steps.supply() : Steps.point("bus"),
+                            branchHasItsOwnFeed
+                                    ? branch(Steps.supply(), Steps.fuse("branch-fuse", 15))
+                                    : branch(Steps.point("bus")));
+        }
+
+        private List<PathStep> branch(PathStep... from) {
+            return Stream.concat(
+                            Arrays.stream(from),
+                            Stream.of(
                                     Steps.contact(branchSwitch + "-contact", branchSwitch, "on"),
                                     Steps.here(),
                                     onTheBranch,
-                                    Steps.ground()));
+                                    Steps.ground()))
+                    .toList();
         }
 
         /** A second feed for the branch alone: an output of 10 A straight on its wire. */
