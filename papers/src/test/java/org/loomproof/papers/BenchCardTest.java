@@ -136,16 +136,7 @@ class BenchCardTest {
         List<Lead> leads = kit.leads().stream()
                 .map(lead -> lead.id().value().equals("P2-1") ? inColour(lead, first.colour()) : lead)
                 .toList();
-        Kit alike = new Kit(
-                kit.name(),
-                kit.leastSupply(),
-                kit.mostSupply(),
-                kit.survives(),
-                kit.standby(),
-                leads,
-                kit.options(),
-                kit.extras(),
-                kit.behaviour());
+        Kit alike = kit.withLeads(leads);
         Brief brief =
                 new Brief(SampleJob.brief().sheet(), alike, SampleJob.brief().order());
         String card = Reading.of(BenchCard.page(brief, SampleJob.plan(), SampleJob.words())

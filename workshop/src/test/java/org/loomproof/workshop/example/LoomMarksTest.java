@@ -37,16 +37,7 @@ class LoomMarksTest {
                         .map(colour -> in(each, colour))
                         .orElse(each))
                 .toList();
-        Kit recoloured = new Kit(
-                kit.name(),
-                kit.leastSupply(),
-                kit.mostSupply(),
-                kit.survives(),
-                kit.standby(),
-                leads,
-                kit.options(),
-                kit.extras(),
-                kit.behaviour());
+        Kit recoloured = kit.withLeads(leads);
         Brief brief = new Brief(given.sheet(), recoloured, given.order());
         return LoomMarks.of(
                         brief,

@@ -49,7 +49,12 @@ public record Kit(
         List<Lead> asSet = leads.stream()
                 .map(lead -> lead.withPort(ports.getOrDefault(lead.id(), lead.port())))
                 .toList();
-        return new Kit(name, leastSupply, mostSupply, survives, standby, asSet, options, extras, behaviour);
+        return withLeads(asSet);
+    }
+
+    /** The same with other leads. */
+    public Kit withLeads(List<Lead> others) {
+        return new Kit(name, leastSupply, mostSupply, survives, standby, others, options, extras, behaviour);
     }
 
     /** How every option stands when some are chosen: those, and the others as they come. */
