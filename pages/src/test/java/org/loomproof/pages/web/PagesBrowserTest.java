@@ -16,9 +16,6 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.loomproof.pages.web.Browsers.Screen;
 
 /** The pages as people meet them, in a real browser. */
-class PagesBrowserTest {
+class PagesBrowserTest extends InBrowser {
 
     private static final Path JOB = Path.of("..", "examples", "bakery-van");
 
@@ -34,29 +31,8 @@ class PagesBrowserTest {
     private static final byte[] PIXEL = Base64.getDecoder()
             .decode("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==");
 
-    private static @Nullable Browsers started;
-
     @TempDir
     private Path folder;
-
-    @BeforeAll
-    static void start() {
-        started = Browsers.start();
-    }
-
-    @AfterAll
-    static void stop() {
-        if (started != null) {
-            started.close();
-        }
-    }
-
-    private static Browsers browsers() {
-        if (started == null) {
-            throw new IllegalStateException("the browser did not start");
-        }
-        return started;
-    }
 
     static List<Screen> screens() {
         return Screen.all();

@@ -13,9 +13,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomproof.book.card.Author;
@@ -34,33 +31,13 @@ import org.loomproof.workshop.weigh.Weigher;
 import org.loomproof.workshop.words.Messages;
 
 /** The car on the screen, in a real browser. */
-class TryBrowserTest {
+class TryBrowserTest extends InBrowser {
 
     private static final Path JOB = Path.of("..", "examples", "bakery-van");
     private static final String RUN = "first";
-    private static @Nullable Browsers started;
 
     @TempDir
     private Path folder;
-
-    @BeforeAll
-    static void start() {
-        started = Browsers.start();
-    }
-
-    @AfterAll
-    static void stop() {
-        if (started != null) {
-            started.close();
-        }
-    }
-
-    private static Browsers browsers() {
-        if (started == null) {
-            throw new IllegalStateException("the browser did not start");
-        }
-        return started;
-    }
 
     @Test
     void everyTurnOfAControlIsAnsweredAtOnce() throws IOException {
