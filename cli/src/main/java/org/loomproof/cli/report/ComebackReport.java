@@ -56,7 +56,7 @@ public final class ComebackReport {
         if (diagnosis.measured() == 0) {
             lines.wrap(messages.text("comeback.first"), "  ");
         }
-        lines.gap().wrap(messages.text("comeback.bound", Comeback.MOST_PAIRED), "  ");
+        lines.gap().wrap(messages.text("comeback.bound", Comeback.MOST_PAIRS), "  ");
         lines.gap().wrap(messages.text("report.caution"), "  ");
         return lines.all();
     }

@@ -27,11 +27,13 @@ final class Choice {
     private final Looks looks;
     private final List<Weighed> ranked;
     private final List<Weighed> likely;
+    private final Set<Symptom> said;
     private final List<Taken> taken;
 
-    Choice(Looks looks, List<Weighed> ranked, List<Taken> taken) {
+    Choice(Looks looks, List<Weighed> ranked, Set<Symptom> said, List<Taken> taken) {
         this.looks = looks;
         this.ranked = ranked;
+        this.said = Set.copyOf(said);
         this.taken = taken;
         this.likely = likely(ranked);
     }
@@ -51,7 +53,16 @@ final class Choice {
     Finding finding() {
         List<Suspect> suspects = ranked.stream().map(Weighed::suspect).toList();
         boolean settled = !taken.isEmpty() && isThere(ranked.getFirst().causes()) >= SETTLED;
-        return new Finding(suspects, settled ? Optional.empty() : next(), settled);
+        return new Finding(suspects, settled && explainsAll() ? Optional.empty() : next(), settled);
+    }
+
+    /** Whether the likeliest causes do all that the owner complains of; what they do not do speaks for one more. */
+    private boolean explainsAll() {
+        List<Cause> causes = ranked.getFirst().causes();
+        return causes.getFirst().isElsewhere()
+                || said.stream()
+                        .allMatch(symptom -> causes.stream()
+                                .anyMatch(cause -> cause.symptoms().contains(symptom)));
     }
 
     /** How likely these causes are there, whatever else is there too. */

@@ -1,6 +1,7 @@
 package org.loomproof.workshop.meter.comeback;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -39,8 +40,8 @@ public final class Comeback {
     /** The feed of a controller that loses so much leaves its receiver short of breath. Common practice. */
     private static final double POOR_FEED_VOLTS = 1.5;
 
-    /** Suspects of which two at once are looked at; the bound is told. */
-    public static final int MOST_PAIRED = 8;
+    /** So many pairs of suspects are solved, the likeliest; the bound is told. */
+    public static final int MOST_PAIRS = 40;
 
     /** How much less common two mishaps at once are than one, beyond their own weights. */
     private static final double PAIR_SHARE = 0.1;
@@ -174,52 +175,76 @@ public final class Comeback {
      */
     public Finding find(Set<Symptom> said, boolean nowAndThen, List<Taken> taken) {
         Evidence evidence = new Evidence(nowAndThen);
-        double[] one = singles.stream()
-                .mapToDouble(h -> h.weight() * likelihood(h, evidence, said, taken))
-                .toArray();
+        List<double[]> readings =
+                singles.stream().map(h -> ofTaken(h, evidence, taken)).toList();
         List<Hypothesis> all = new ArrayList<>(singles);
-        List<Double> weights = new ArrayList<>(
-                IntStream.range(0, one.length).mapToObj(k -> one[k]).toList());
-        for (Hypothesis pair : pairs(one)) {
+        List<Double> weights = new ArrayList<>();
+        for (int k = 0; k < singles.size(); k++) {
+            Hypothesis single = singles.get(k);
+            weights.add(single.weight() * ofSaid(single, evidence, said) * product(readings.get(k)));
+        }
+        for (Hypothesis pair : pairs(evidence, said, readings)) {
             all.add(pair);
-            weights.add(pair.weight() * likelihood(pair, evidence, said, taken));
+            weights.add(pair.weight() * ofSaid(pair, evidence, said) * product(ofTaken(pair, evidence, taken)));
         }
         double sum = weights.stream().mapToDouble(Double::doubleValue).sum();
         List<Weighed> ranked = IntStream.range(0, all.size())
                 .mapToObj(k -> new Weighed(all.get(k).causes(), all.get(k).car(), weights.get(k) / sum))
                 .sorted(Comparator.comparingDouble(Weighed::probability).reversed())
                 .toList();
-        return new Choice(looks, ranked, taken).finding();
+        return new Choice(looks, ranked, said, taken).finding();
     }
 
-    private double likelihood(Hypothesis hypothesis, Evidence evidence, Set<Symptom> said, List<Taken> taken) {
-        boolean elsewhere = hypothesis.causes().getFirst().isElsewhere();
-        double likelihood = elsewhere ? evidence.ofSaidElsewhere(said) : evidence.ofSaid(said, hypothesis.symptoms());
-        for (Taken each : taken) {
-            likelihood *= evidence.ofTaken(
-                    each,
-                    hypothesis.car().shows(each.look(), each.batteryVolts()),
-                    sound.shows(each.look(), each.batteryVolts()));
-        }
-        return likelihood;
+    private static double ofSaid(Hypothesis hypothesis, Evidence evidence, Set<Symptom> said) {
+        return hypothesis.causes().getFirst().isElsewhere()
+                ? evidence.ofSaidElsewhere(said)
+                : evidence.ofSaid(said, hypothesis.symptoms());
     }
 
-    /** Two at once, among the likeliest. */
-    private List<Hypothesis> pairs(double[] one) {
-        List<Integer> likeliest = IntStream.range(1, one.length)
-                .boxed()
-                .sorted(Comparator.comparingDouble((Integer k) -> one[k]).reversed())
-                .limit(MOST_PAIRED)
-                .sorted()
-                .toList();
-        List<Hypothesis> both = new ArrayList<>();
-        for (int a = 0; a < likeliest.size(); a++) {
-            for (int b = a + 1; b < likeliest.size(); b++) {
-                pairs.computeIfAbsent(List.of(likeliest.get(a), likeliest.get(b)), this::together)
-                        .ifPresent(both::add);
+    /** How likely each reading is in the car of a hypothesis. */
+    private double[] ofTaken(Hypothesis hypothesis, Evidence evidence, List<Taken> taken) {
+        return taken.stream()
+                .mapToDouble(each -> evidence.ofTaken(
+                        each,
+                        hypothesis.car().shows(each.look(), each.batteryVolts()),
+                        sound.shows(each.look(), each.batteryVolts())))
+                .toArray();
+    }
+
+    private static double product(double[] factors) {
+        return Arrays.stream(factors).reduce(1, (a, b) -> a * b);
+    }
+
+    private record Promise(List<Integer> two, double weight) {}
+
+    /**
+     * Two at once, of all pairs those that promise most. A pair promises by what its members show alone: at each reading it is
+     * taken for the member that shows it better, as most readings see one of two troubles and not the other. Only then is the
+     * car with both solved.
+     */
+    private List<Hypothesis> pairs(Evidence evidence, Set<Symptom> said, List<double[]> readings) {
+        List<Promise> promises = new ArrayList<>();
+        for (int a = 1; a < singles.size(); a++) {
+            for (int b = a + 1; b < singles.size(); b++) {
+                double weight = singles.get(a).weight() * singles.get(b).weight();
+                weight *= evidence.ofSaid(said, ofBoth(singles.get(a), singles.get(b)));
+                for (int k = 0; k < readings.get(a).length; k++) {
+                    weight *= Math.max(readings.get(a)[k], readings.get(b)[k]);
+                }
+                promises.add(new Promise(List.of(a, b), weight));
             }
         }
-        return both;
+        return promises.stream()
+                .sorted(Comparator.comparingDouble(Promise::weight).reversed())
+                .limit(MOST_PAIRS)
+                .flatMap(promise -> pairs.computeIfAbsent(promise.two(), this::together).stream())
+                .toList();
+    }
+
+    private static Set<Symptom> ofBoth(Hypothesis a, Hypothesis b) {
+        Set<Symptom> shown = EnumSet.copyOf(a.symptoms());
+        shown.addAll(b.symptoms());
+        return shown;
     }
 
     /** Both at once; empty where they cannot be. */
@@ -231,13 +256,10 @@ public final class Comeback {
     }
 
     private Hypothesis together(Hypothesis a, Hypothesis b, Damage damage) {
-        Set<Symptom> shown = EnumSet.noneOf(Symptom.class);
-        shown.addAll(a.symptoms());
-        shown.addAll(b.symptoms());
         double total = singles.stream().mapToDouble(Hypothesis::weight).sum();
         return new Hypothesis(
                 List.of(a.causes().getFirst(), b.causes().getFirst()),
-                shown,
+                ofBoth(a, b),
                 PAIR_SHARE * a.weight() * b.weight() / total,
                 new FinishedCar(damage.vehicle(brief)));
     }
