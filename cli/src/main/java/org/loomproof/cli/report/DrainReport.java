@@ -48,7 +48,8 @@ public final class DrainReport {
         finding.mild()
                 .ifPresent(mild -> lines.wrap(
                         say("drain.days", days(mild), days(finding.cold().orElse(mild))), "  "));
-        finding.hunt().ifPresent(hunt -> addHunt(lines.gap(), hunt));
+        finding.hunt()
+                .ifPresent(hunt -> addHunt(lines.gap(), hunt, finding.settled().isPresent()));
         lines.gap();
         lines.wrap(say("drain.never-pull"), "  ");
         return lines.all();
@@ -86,10 +87,12 @@ public final class DrainReport {
         }
     }
 
-    private void addHunt(Lines lines, Hunt hunt) {
-        hunt.found().ifPresent(found -> lines.wrap(say("drain.found", found.name()), "  "));
-        if (hunt.elsewhere() >= Hunt.FOUND) {
-            lines.wrap(say("drain.found-elsewhere"), "  ");
+    private void addHunt(Lines lines, Hunt hunt, boolean isSettled) {
+        if (isSettled) {
+            hunt.found().ifPresent(found -> lines.wrap(say("drain.found", found.name()), "  "));
+            if (hunt.elsewhere() >= Hunt.FOUND) {
+                lines.wrap(say("drain.found-elsewhere"), "  ");
+            }
         }
         lines.wrap(say("drain.branches"), "  ");
         hunt.chances().stream()

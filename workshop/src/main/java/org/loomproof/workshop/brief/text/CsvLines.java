@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -20,8 +21,8 @@ import org.loomproof.workshop.problem.ProblemKind;
 import org.loomproof.workshop.words.Phrase;
 
 /**
- * Reads comma-separated lines under a fixed first line and notes what is wrong with them. Lines that begin with {@code #} and
- * empty ones are passed over.
+ * Reads lines of cells between commas, semicolons or tabs under a fixed first line, and notes what is wrong with them. Lines that
+ * begin with {@code #} and empty ones are passed over.
  */
 public final class CsvLines {
 
@@ -55,8 +56,12 @@ public final class CsvLines {
     /** The lines under the first one. */
     public List<Line> of(String text) {
         List<Line> lines = new ArrayList<>();
-        CSVFormat format =
-                CSVFormat.DEFAULT.builder().setCommentMarker('#').setTrim(true).get();
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setDelimiter(Separator.of(text))
+                .setCommentMarker('#')
+                .setTrim(true)
+                .get();
         try (CSVParser parser = CSVParser.parse(text, format)) {
             boolean isFirst = true;
             for (CSVRecord row : parser) {
@@ -133,10 +138,11 @@ public final class CsvLines {
         return Optional.empty();
     }
 
-    /** The value of a word, by the words of an enumeration; it is noted when it is none of them. */
+    /** The value of a word, by the words of an enumeration, in capitals or not; it is noted when it is none of them. */
     public <E extends Enum<E>> Optional<E> word(Class<E> type, String found, long line) {
         Map<String, E> words = Words.all(type);
-        Optional<E> value = Optional.ofNullable(words.get(found));
+        Optional<E> value =
+                Optional.ofNullable(words.get(found.toLowerCase(Locale.ROOT).replace(' ', '-')));
         if (value.isEmpty()) {
             notOneOf(found, List.copyOf(words.keySet()), line);
         }

@@ -27,7 +27,7 @@ import org.loomproof.workshop.trade.battery.StandbyDrain;
  * @param waking how it wakes again, when it does
  * @param mild days until the engine no longer cranks at +20 °C; empty while nobody knows what is drawn in the end
  * @param cold the same at -10 °C
- * @param hunt through which branch; empty while there is no drain to hunt
+ * @param hunt through which branch, as long as a drain is likely; while nothing is settled it says where to look, not what was found
  */
 public record DrainFinding(
         List<Plateau> plateaus,
@@ -125,7 +125,7 @@ public record DrainFinding(
                 isKnown ? Optional.of(days(brief, band, StandbyDrain.MILD)) : Optional.empty(),
                 isKnown ? Optional.of(days(brief, band, StandbyDrain.COLD)) : Optional.empty(),
                 Optional.empty());
-        return finding.isLongEnough() && finding.drainChance() > LIKELY ? finding.hunting(log, resting) : finding;
+        return finding.drainChance() > LIKELY ? finding.hunting(log, resting) : finding;
     }
 
     /** A waker is hunted at its most, a steady drain at what it draws all the time. */

@@ -13,13 +13,13 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.text.CsvLines;
 import org.loomproof.workshop.brief.text.Problems;
 import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.meter.drain.Branch.Seen;
 import org.loomproof.workshop.meter.drain.Branch.Way;
 import org.loomproof.workshop.meter.reading.Measured;
 import org.loomproof.workshop.meter.reading.Reading;
-import org.loomproof.workshop.meter.reading.Readings;
 import org.loomproof.workshop.meter.reading.ReadingsReader;
 import org.loomproof.workshop.meter.reading.Shown;
 import org.loomproof.workshop.meter.reading.Step;
@@ -77,24 +77,17 @@ public final class DrainReader {
 
     /** The log in a file, or every problem of it. */
     public static Checked<DrainLog> read(Path file, Brief brief, Plan plan) {
-        return new DrainReader(brief, plan).log(file.toString(), new ReadingsReader(Map.of()).read(file));
+        return CsvLines.read(file, text -> read(text, brief, plan));
     }
 
     /** The log in a text, or every problem of it. */
     public static Checked<DrainLog> read(SourceText text, Brief brief, Plan plan) {
-        return new DrainReader(brief, plan).log(text.name(), new ReadingsReader(Map.of()).read(text));
+        return new DrainReader(brief, plan).log(text);
     }
 
-    private Checked<DrainLog> log(String file, Checked<Readings> read) {
-        return switch (read) {
-            case Checked.Bad<Readings>(var problems) -> new Checked.Bad<>(problems);
-            case Checked.Good<Readings>(var readings) -> log(file, readings);
-        };
-    }
-
-    private Checked<DrainLog> log(String file, Readings readings) {
-        Problems problems = new Problems(file);
-        for (Reading reading : readings.readings()) {
+    private Checked<DrainLog> log(SourceText text) {
+        Problems problems = new Problems(text.name());
+        for (Reading reading : new ReadingsReader(Map.of()).read(text, problems).readings()) {
             if (!reading.isOfBattery()) {
                 takeBranch(reading, problems);
             } else if (reading.measured() == Measured.AMPS) {
@@ -103,7 +96,7 @@ public final class DrainReader {
         }
         if (problems.isEmpty() && (samples.size() < LEAST_SAMPLES || samples.size() > MOST_SAMPLES)) {
             problems.add(
-                    Place.file(file),
+                    Place.file(text.name()),
                     samples.size() < LEAST_SAMPLES ? ProblemKind.MISSING : ProblemKind.OUT_OF_RANGE,
                     String.valueOf(samples.size()),
                     Phrase.of("problem.wanted.log-of-current", LEAST_SAMPLES, MOST_SAMPLES));

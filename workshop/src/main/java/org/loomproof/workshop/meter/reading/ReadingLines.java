@@ -14,6 +14,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.loomproof.workshop.brief.text.Problems;
+import org.loomproof.workshop.brief.text.Separator;
 import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.brief.text.TextFile;
 import org.loomproof.workshop.brief.text.Words;
@@ -56,8 +57,13 @@ public final class ReadingLines<S> {
     /** The lines of a text, or every problem in it. */
     public Checked<List<ReadingLine<S>>> read(SourceText source) {
         Problems problems = new Problems(source.name());
+        return problems.orElse(read(source, problems));
+    }
+
+    /** The lines of a text that could be read; what is wrong with the others is noted. */
+    public List<ReadingLine<S>> read(SourceText source, Problems problems) {
         List<ReadingLine<S>> readings = new ArrayList<>();
-        char separator = separator(source.text());
+        char separator = Separator.of(source.text());
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
                 .setDelimiter(separator)
@@ -70,25 +76,7 @@ public final class ReadingLines<S> {
         } catch (IOException e) {
             throw new UncheckedIOException("a text in memory cannot fail to be read", e);
         }
-        return problems.orElse(List.copyOf(readings));
-    }
-
-    /** The separator that the first line uses most. */
-    private static char separator(String text) {
-        String head = text.lines().filter(line -> !isRemark(line)).findFirst().orElse("");
-        char best = ',';
-        for (char each : new char[] {'\t', ';'}) {
-            best = count(head, each) > count(head, best) ? each : best;
-        }
-        return best;
-    }
-
-    private static boolean isRemark(String line) {
-        return line.isBlank() || line.strip().startsWith("#");
-    }
-
-    private static long count(String text, char wanted) {
-        return text.chars().filter(c -> c == wanted).count();
+        return List.copyOf(readings);
     }
 
     /** The lines of one file as they are taken in. */

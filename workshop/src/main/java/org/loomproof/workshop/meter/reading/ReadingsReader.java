@@ -3,6 +3,7 @@ package org.loomproof.workshop.meter.reading;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.loomproof.workshop.brief.text.Problems;
 import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.meter.reading.Step.Worked;
 import org.loomproof.workshop.problem.Checked;
@@ -30,13 +31,20 @@ public final class ReadingsReader {
         return readings(lines.read(source));
     }
 
+    /** The readings of a text that could be read; what is wrong with the others is noted. */
+    public Readings read(SourceText source, Problems problems) {
+        return readings(lines.read(source, problems));
+    }
+
     private static Checked<Readings> readings(Checked<List<ReadingLine<Step>>> read) {
         return switch (read) {
             case Checked.Bad<List<ReadingLine<Step>>>(var problems) -> new Checked.Bad<>(problems);
-            case Checked.Good<List<ReadingLine<Step>>>(var all) ->
-                new Checked.Good<>(
-                        new Readings(all.stream().map(ReadingsReader::reading).toList()).withBatteryOfItsLines());
+            case Checked.Good<List<ReadingLine<Step>>>(var all) -> new Checked.Good<>(readings(all));
         };
+    }
+
+    private static Readings readings(List<ReadingLine<Step>> all) {
+        return new Readings(all.stream().map(ReadingsReader::reading).toList()).withBatteryOfItsLines();
     }
 
     private static Reading reading(ReadingLine<Step> line) {

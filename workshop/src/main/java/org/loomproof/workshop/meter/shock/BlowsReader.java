@@ -2,10 +2,12 @@ package org.loomproof.workshop.meter.shock;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.loomproof.workshop.brief.text.CsvLines;
@@ -21,14 +23,15 @@ import org.loomproof.workshop.quantity.Unit;
 import org.loomproof.workshop.words.Phrase;
 
 /**
- * Reads a file of blows: comma-separated lines {@code setting,mass,height,noticed}, such as {@code 3,200 g,12 cm,yes}. Two lines
+ * Reads a file of blows: lines {@code setting,mass,height,noticed}, such as {@code 3,200 g,12 cm,yes}. Two lines
  * without a setting say what is asked for: the strongest harmless knock ({@code must-not}) and the weakest blow that matters
  * ({@code must}).
  */
 public final class BlowsReader {
 
     private static final List<String> HEADER = List.of("setting", "mass", "height", "noticed");
-    private static final Pattern MASS = Pattern.compile("(\\d{1,6}(?:\\.\\d{1,6})?)\\s*(kg|g)");
+    private static final Pattern MASS = Pattern.compile("(\\d{1,6}(?:[.,]\\d{1,6})?)\\s*(kg|g)");
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,9}(?:\\.\\d{1,6})?");
     private static final double MOST_SETTING = 1e6;
     private static final double MOST_KILOGRAMS = 20;
     private static final double MOST_METRES = 3;
@@ -52,6 +55,9 @@ public final class BlowsReader {
     private final CsvLines lines;
     private final List<Given> given = new ArrayList<>();
 
+    /** Settings with a blow that could not be read: what follows it cannot be judged. */
+    private final Set<Double> spoilt = new HashSet<>();
+
     private BlowsReader(String file) {
         this.lines = new CsvLines(file, HEADER);
     }
@@ -74,7 +80,9 @@ public final class BlowsReader {
             checkOrder(harmless.get(), matters.get());
         }
         List<Given> blows = given.stream().filter(g -> g.setting().isPresent()).toList();
-        checkSteps(blows);
+        checkSteps(blows.stream()
+                .filter(blow -> !spoilt.contains(blow.setting().orElseThrow()))
+                .toList());
         return lines.problems().isEmpty()
                 ? new Checked.Good<>(new Series(
                         blows.stream().map(Given::blow).toList(),
@@ -91,6 +99,8 @@ public final class BlowsReader {
         OptionalDouble setting = said.isEmpty() ? OptionalDouble.empty() : setting(cells.getFirst(), said.get(), line);
         if (said.isPresent() && mass.isPresent() && height.isPresent()) {
             given.add(new Given(line.number(), said.get(), setting, new Knock(mass.get(), height.get())));
+        } else if (NUMBER.matcher(point(cells.getFirst())).matches()) {
+            spoilt.add(Double.parseDouble(point(cells.getFirst())));
         }
     }
 
@@ -106,7 +116,7 @@ public final class BlowsReader {
             note(line.number(), ProblemKind.MISSING, text, Phrase.of("problem.wanted.setting"));
             return OptionalDouble.empty();
         }
-        return lines.decimal(text, "setting", line.number())
+        return lines.decimal(point(text), "setting", line.number())
                 .map(value -> OptionalDouble.of(within(value.doubleValue(), MOST_SETTING, text, line.number())))
                 .orElse(OptionalDouble.empty());
     }
@@ -117,18 +127,24 @@ public final class BlowsReader {
             note(line, ProblemKind.WRONG_UNIT, text, Phrase.of("problem.wanted.mass"));
             return Optional.empty();
         }
-        double kilograms = Double.parseDouble(mass.group(1)) / (mass.group(2).equals("g") ? 1000 : 1);
+        double kilograms =
+                Double.parseDouble(point(mass.group(1))) / (mass.group(2).equals("g") ? 1000 : 1);
         return Optional.of(within(kilograms, MOST_KILOGRAMS, text, line)).filter(value -> value > 0);
     }
 
     private Optional<Metres> height(String text, long line) {
-        if (QuantityText.read(text, Unit.METRES) instanceof Outcome.Read<Metres>(var range)
+        if (QuantityText.read(point(text), Unit.METRES) instanceof Outcome.Read<Metres>(var range)
                 && range.low().equals(range.high())) {
             within(range.low().value(), MOST_METRES, text, line);
             return Optional.of(range.low());
         }
         note(line, ProblemKind.WRONG_UNIT, text, Phrase.of("problem.wanted.height"));
         return Optional.empty();
+    }
+
+    /** A cell has one figure: a comma in it is a decimal comma. */
+    private static String point(String text) {
+        return text.replace(',', '.');
     }
 
     /** The value; it is noted when it is nothing or more than anyone means. */

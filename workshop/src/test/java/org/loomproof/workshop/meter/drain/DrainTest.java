@@ -154,6 +154,19 @@ class DrainTest {
         assertThat(elsewhere.elsewhere()).isGreaterThan(Hunt.FOUND);
     }
 
+    /** What a clamp showed at a branch is of use long before the log is. */
+    @Test
+    void aBranchIsToldWhileTheLogIsStillOpen() {
+        DrainFinding finding = find("""
+                battery,after 1 min,2.9,A
+                battery,after 20 min,0.3,A
+                battery,after 60 min,0.32,A
+                radio,asleep,0.28,A
+                """);
+        assertThat(finding.settled()).isEmpty();
+        assertThat(finding.hunt().orElseThrow().found().map(Branch::name)).contains("radio");
+    }
+
     /** A fuse that the key feeds is dead while the car stands: F2 of the plan hangs on the ignition. */
     @Test
     void aFuseBehindTheKeyIsNotAskedFor() {
@@ -183,10 +196,11 @@ class DrainTest {
                 F9,asleep,1.2,mV
                 F9 10A,asleep,12.4,V
                 F9 10A,asleep,3,ohm
+                battery,after ten min,0.9,A
                 """);
         assertThat(read).isInstanceOf(Checked.Bad.class);
         List<Problem> problems = ((Checked.Bad<DrainLog>) read).problems();
-        assertThat(problems).extracting(p -> p.at().line()).containsExactly(2, 3, 4, 5, 6, 7);
+        assertThat(problems).extracting(p -> p.at().line()).containsExactly(2, 3, 4, 5, 6, 7, 8);
         assertThat(((Checked.Bad<DrainLog>) read("F9 10A,asleep,1.2,mV\n")).problems())
                 .extracting(Problem::kind)
                 .containsExactly(ProblemKind.MISSING);

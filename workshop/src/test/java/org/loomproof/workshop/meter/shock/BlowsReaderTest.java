@@ -36,6 +36,17 @@ class BlowsReaderTest {
     }
 
     @Test
+    void aSpreadsheetOfAnotherCountryReadsTheSame() {
+        Checked<Series> read =
+                read("setting;mass;height;noticed\n;0,2 kg;1 cm;Must not\n;200 g;25 cm;MUST\n3;200 g;14,1 cm;YES\n");
+        assertThat(read).isInstanceOf(Checked.Good.class);
+        assertThat(((Checked.Good<Series>) read).value().blows().getFirst().joules())
+                .isCloseTo(0.27655, within(1e-5));
+        assertThat(read("setting\tmass\theight\tnoticed\n\t200 g\t1 cm\tmust-not\n\t200 g\t25 cm\tmust\n"))
+                .isInstanceOf(Checked.Good.class);
+    }
+
+    @Test
     void everythingThatIsWrongIsToldAtOnce() {
         List<Problem> problems = problems(HEAD
                 + ",200 g,25 cm,must-not\n"
@@ -56,6 +67,13 @@ class BlowsReaderTest {
                         ProblemKind.WRONG_UNIT,
                         ProblemKind.NOT_ONE_OF,
                         ProblemKind.OUT_OF_RANGE);
+    }
+
+    @Test
+    void whatFollowsABlowThatCannotBeReadIsNotJudgedByIt() {
+        assertThat(problems(HEAD + ASKED + "3,200 g,8 cm,nope\n3,200 g,16 cm,yes\n3,200 g,11.3 cm,no\n"))
+                .extracting(p -> p.at().line())
+                .containsExactly(4);
     }
 
     @Test
