@@ -3,8 +3,10 @@ package org.loomproof.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -164,5 +166,44 @@ abstract class BookContract extends KeepingContract {
         List<CardLine> lines = book().cards().list(two);
         assertThat(lines.getFirst().headline().get("plate")).isEqualTo("P2026-12-01");
         assertThat(lines.getFirst().customerHeadline().get("name")).isEqualTo("N");
+    }
+
+    @Test
+    void ofManyWhoAskForTheWorkOfAJobAllGetTheSameCardAndLoseNothing() throws Exception {
+        Card van = addVan();
+        int writers = 6;
+        int each = 8;
+        try (ExecutorService pool = Executors.newFixedThreadPool(writers)) {
+            List<Callable<CardId>> work = IntStream.range(0, writers)
+                    .<Callable<CardId>>mapToObj(writer -> () -> {
+                        Card card = book().cards()
+                                .beside(van.id(), CardKind.WORK, BO, "work.begun")
+                                .orElseThrow();
+                        for (int i = 0; i < each; i++) {
+                            Map<String, String> one = Map.of(writer + "-" + i, "done");
+                            while (book().cards().change(card.id(), card.version(), BO, "work.noted", one)
+                                    instanceof Saved.Overtaken(Card now)) {
+                                card = now;
+                            }
+                            card = book().cards().find(card.id()).orElseThrow();
+                        }
+                        return card.id();
+                    })
+                    .toList();
+            Set<CardId> cards = new HashSet<>();
+            for (Future<CardId> result : pool.invokeAll(work)) {
+                cards.add(result.get());
+            }
+            assertThat(cards).containsExactly(CardId.beside(van.id(), CardKind.WORK));
+        }
+        Card all = book().cards()
+                .beside(van.id(), CardKind.WORK, ADA, "work.begun")
+                .orElseThrow();
+        assertThat(all.entries().values()).hasSize(writers * each);
+        assertThat(all.customer()).isEqualTo(van.customer());
+        assertThat(book().cards().beside(CardId.fresh(), CardKind.WORK, ADA, "work.begun"))
+                .as("of no job")
+                .isEmpty();
+        assertThat(found(Listing.all(CardKind.JOB, 10))).as("is no job").containsExactly(van.id());
     }
 }

@@ -121,10 +121,13 @@ abstract class KeepingContract extends BookFixture {
                 .addCustomerWithJob(BO, "job.called", Map.of("name", "Tobias Quill"), Map.of("plate", "ZZ 9"));
         book().cards().addJob(van.customer(), BO, "job.called", Map.of("plate", "QX 2"));
         book().attachments().add(van.id(), BO, "photo", new byte[] {1});
+        book().cards().beside(van.id(), CardKind.WORK, BO, "work.begun");
 
         List<Customers.Whole> all = book().customers().everything(van.customer());
-        assertThat(all).extracting(w -> w.card().kind()).containsExactly(CardKind.CUSTOMER, CardKind.JOB, CardKind.JOB);
-        assertThat(all).flatExtracting(Customers.Whole::events).hasSize(3);
+        assertThat(all)
+                .extracting(w -> w.card().kind())
+                .containsExactly(CardKind.CUSTOMER, CardKind.JOB, CardKind.JOB, CardKind.WORK);
+        assertThat(all).flatExtracting(Customers.Whole::events).hasSize(4);
         assertThat(all).flatExtracting(Customers.Whole::attachments).hasSize(1);
         assertThat(all).extracting(w -> w.card().id()).doesNotContain(other.id());
     }
@@ -136,6 +139,9 @@ abstract class KeepingContract extends BookFixture {
                 .addCustomerWithJob(BO, "job.called", Map.of("name", "Tobias Quill"), Map.of("plate", "ZZ 9"));
         CardId photo =
                 book().attachments().add(van.id(), BO, "photo", new byte[] {1}).orElseThrow();
+        Card work =
+                book().cards().beside(van.id(), CardKind.WORK, BO, "work.begun").orElseThrow();
+        saved(book().cards().change(work.id(), 1, BO, "work.noted", Map.of("one", "behind the quince panel")));
 
         List<Card> remains = book().customers().erase(van.customer(), BO);
 
@@ -146,6 +152,12 @@ abstract class KeepingContract extends BookFixture {
         assertThat(book().cards().find(van.id())).isEmpty();
         assertThat(book().cards().find(van.customer())).isEmpty();
         assertThat(book().cards().at(van.id(), 1)).isEmpty();
+        assertThat(book().cards().find(work.id())).isEmpty();
+        assertThat(book().cards().events(work.id()))
+                .allSatisfy(event -> assertThat(event.changes()).isEmpty());
+        assertThat(book().cards().beside(van.id(), CardKind.WORK, BO, "work.begun"))
+                .as("of a job that is gone")
+                .isEmpty();
         assertThat(book().attachments().open(van.id(), photo)).isEmpty();
         assertThat(found(Listing.all(CardKind.JOB, 10))).containsExactly(other.id());
         assertThat(found(Listing.all(CardKind.JOB, 10).foundBy("qx481lm"))).isEmpty();

@@ -1,5 +1,8 @@
 package org.loomproof.book.card;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -29,6 +32,24 @@ public record CardId(String value) implements Comparable<CardId> {
             name.append(ALPHABET.charAt(CHANCE.nextInt(ALPHABET.length())));
         }
         return new CardId(name.toString());
+    }
+
+    /** The name of what goes with a card as its only one of a kind: drawn from the card's own name, the same each time. */
+    public static CardId beside(CardId card, CardKind kind) {
+        byte[] sum = sha256(kind.word() + " of " + card.value());
+        StringBuilder name = new StringBuilder(LENGTH);
+        for (int i = 0; i < LENGTH; i++) {
+            name.append(ALPHABET.charAt(sum[i] & ALPHABET.length() - 1));
+        }
+        return new CardId(name.toString());
+    }
+
+    private static byte[] sha256(String text) {
+        try {
+            return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
     }
 
     /** The name in a text from outside, when it is one. */

@@ -9,6 +9,8 @@ public enum CardKind {
     CUSTOMER,
     /** One vehicle's work from the first call to the comeback. */
     JOB,
+    /** What was done and measured at one job, each entry under a name that the device drew. */
+    WORK,
     /** What is known of one model's circuits, for all jobs. */
     SHEET,
     /** One security system, for all jobs. */
@@ -28,6 +30,7 @@ public enum CardKind {
             case SHEET, KIT, PRICES -> List.of("title");
             case PERSON -> List.of("name", "sign-in", "role", "active");
             case REMAINS -> List.of("make", "model", "year");
+            case WORK -> List.of();
         };
     }
 
@@ -38,7 +41,7 @@ public enum CardKind {
             case JOB -> List.of("plate", "number", "make", "model", "title");
             case SHEET, KIT, PRICES -> List.of("title");
             case PERSON -> List.of("sign-in");
-            case REMAINS -> List.of();
+            case REMAINS, WORK -> List.of();
         };
     }
 
@@ -46,6 +49,11 @@ public enum CardKind {
     public static List<String> kept() {
         return List.of(
                 "make", "model", "year", "stage", "kit-name", "verdict", "handed-over", "warranty-until", "parts");
+    }
+
+    /** True for what is a customer's own, under the customer's key. */
+    public boolean isOfCustomer() {
+        return this == JOB || this == WORK;
     }
 
     /** As it stands in a row. */

@@ -41,8 +41,8 @@ public final class Cards {
 
     /** A new card of the shop's own: a sheet, a kit, a person; or of a new customer. */
     public Card add(CardKind kind, Author who, String what, Map<String, String> entries) {
-        if (kind == CardKind.JOB) {
-            throw new IllegalArgumentException("a job is somebody's");
+        if (kind.isOfCustomer()) {
+            throw new IllegalArgumentException("a " + kind.word() + " is somebody's");
         }
         return database.jdbi()
                 .inTransaction(handle -> kind == CardKind.CUSTOMER
@@ -62,6 +62,23 @@ public final class Cards {
         return database.jdbi().inTransaction(handle -> {
             CardId id = addCustomer(handle, who, what, customer).id();
             return insert(handle, CardId.fresh(), CardKind.JOB, id, who, what, job);
+        });
+    }
+
+    /**
+     * The card that goes with a job as its only one of a kind, empty when it was not there yet; of several who ask at once all get the
+     * same. Nothing when there is no such job.
+     */
+    public Optional<Card> beside(CardId job, CardKind kind, Author who, String what) {
+        CardId id = CardId.beside(job, kind);
+        return database.jdbi().inTransaction(handle -> {
+            Optional<Card> there = events.read(handle, id, Integer.MAX_VALUE);
+            return there.isPresent()
+                    ? there
+                    : events.read(handle, job, Integer.MAX_VALUE)
+                            .flatMap(card -> insertRow(handle, id, kind, card.customer())
+                                    ? Optional.of(first(handle, id, kind, card.customer(), who, what, Map.of()))
+                                    : events.read(handle, id, Integer.MAX_VALUE));
         });
     }
 
@@ -118,14 +135,25 @@ public final class Cards {
 
     /** The jobs of a customer. */
     public List<CardId> jobsOf(CardId customer) {
-        return database.jdbi().withHandle(handle -> jobsOf(handle, customer));
+        return database.jdbi()
+                .withHandle(handle -> handle.createQuery(
+                                "SELECT id FROM card WHERE customer = :customer AND kind = 'job' ORDER BY begun, id")
+                        .bind("customer", customer.value())
+                        .map((row, context) -> new CardId(row.getString("id")))
+                        .list());
     }
 
-    static List<CardId> jobsOf(Handle handle, CardId customer) {
-        return handle.createQuery("SELECT id FROM card WHERE customer = :customer AND kind = 'job' ORDER BY begun, id")
+    /** What is a customer's own: the jobs, each with what goes with it. */
+    static List<CardId> ofCustomer(Handle handle, CardId customer) {
+        return handle.createQuery(
+                        "SELECT id FROM card WHERE customer = :customer AND id <> :customer ORDER BY begun, kind, id")
                 .bind("customer", customer.value())
                 .map((row, context) -> new CardId(row.getString("id")))
                 .list();
+    }
+
+    List<CardId> ofCustomer(CardId customer) {
+        return database.jdbi().withHandle(handle -> ofCustomer(handle, customer));
     }
 
     private Card addCustomer(Handle handle, Author who, String what, Map<String, String> entries) {
@@ -134,7 +162,6 @@ public final class Cards {
         return insert(handle, id, CardKind.CUSTOMER, id, who, what, entries);
     }
 
-    /** A card's row is there before its first event, at no version. */
     Card insert(
             Handle handle,
             CardId id,
@@ -143,16 +170,35 @@ public final class Cards {
             Author who,
             String what,
             Map<String, String> entries) {
-        handle.createUpdate("INSERT INTO card (id, kind, customer, version, stage, due, begun, changed, headline)"
-                        + " VALUES (:id, :kind, :customer, 0, '', '', :begun, 0, NULL)")
-                .bind("id", id.value())
-                .bind("kind", kind.word())
-                .bind("customer", customer.value())
-                .bind(
-                        "begun",
-                        LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault())
-                                .toString())
-                .execute();
+        insertRow(handle, id, kind, customer);
+        return first(handle, id, kind, customer, who, what, entries);
+    }
+
+    /** A card's row is there before its first event, at no version; false when somebody else put it there. */
+    private boolean insertRow(Handle handle, CardId id, CardKind kind, CardId customer) {
+        return handle.createUpdate(
+                                "INSERT INTO card (id, kind, customer, version, stage, due, begun, changed, headline)"
+                                        + " VALUES (:id, :kind, :customer, 0, '', '', :begun, 0, NULL)"
+                                        + " ON CONFLICT (id) DO NOTHING")
+                        .bind("id", id.value())
+                        .bind("kind", kind.word())
+                        .bind("customer", customer.value())
+                        .bind(
+                                "begun",
+                                LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault())
+                                        .toString())
+                        .execute()
+                == 1;
+    }
+
+    private Card first(
+            Handle handle,
+            CardId id,
+            CardKind kind,
+            CardId customer,
+            Author who,
+            String what,
+            Map<String, String> entries) {
         Entries given = Entries.NONE.with(entries);
         Card card = new Card(id, kind, customer, 1, given);
         if (!write(handle, card, who, what, given.values())) {

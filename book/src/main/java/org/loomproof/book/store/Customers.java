@@ -46,10 +46,11 @@ public final class Customers {
         this.clock = clock;
     }
 
-    /** Everything kept about a customer: the customer's card first, then the jobs. Empty when there is no such customer. */
+    /** Everything kept about a customer: the customer's card first, then the jobs with
+     * what was done at them. Empty when there is no such customer. */
     public List<Whole> everything(CardId customer) {
         List<CardId> all = new ArrayList<>(List.of(customer));
-        all.addAll(cards.jobsOf(customer));
+        all.addAll(cards.ofCustomer(customer));
         return all.stream()
                 .flatMap(id -> cards.find(id).stream())
                 .filter(card -> card.customer().equals(customer))
@@ -72,10 +73,10 @@ public final class Customers {
                 return List.of();
             }
             Instant now = clock.instant();
-            List<CardId> jobs = Cards.jobsOf(handle, customer);
             List<Card> kept = new ArrayList<>();
-            for (CardId job : jobs) {
+            for (CardId job : Cards.ofCustomer(handle, customer)) {
                 events.read(handle, job, Integer.MAX_VALUE)
+                        .filter(card -> card.kind() == CardKind.JOB)
                         .flatMap(card -> keep(handle, card, who))
                         .ifPresent(kept::add);
                 forget(handle, job, who, now);
