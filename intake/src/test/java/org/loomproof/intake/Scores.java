@@ -25,6 +25,9 @@ final class Scores {
     static final List<String> FIELDS = List.of("role", "colour", "polarity", "place");
     private static final double CALLED_SURE = 0.95;
 
+    /** Role and colour tell circuits apart three times as well as the others. */
+    private static final int ALL_ALIKE = 8;
+
     private final Map<String, int[]> right = new TreeMap<>();
     private final Map<String, int[]> byEvidence = new TreeMap<>();
     private final Map<String, Map<String, Integer>> confusion = new TreeMap<>();
@@ -42,8 +45,10 @@ final class Scores {
         sheets++;
         List<Entry> left = new ArrayList<>(ReadNotes.of(Notes.lines(name, text.getBytes(StandardCharsets.UTF_8)))
                 .entries());
-        for (List<String> wanted : answers) {
-            Optional<Entry> entry = take(wanted, left);
+        Map<Integer, Entry> taken = matched(answers, left);
+        for (int k = 0; k < answers.size(); k++) {
+            List<String> wanted = answers.get(k);
+            Optional<Entry> entry = Optional.ofNullable(taken.get(k));
             List<String> got = entry.map(Scores::fields).orElse(List.of("-", "-", "-", "-"));
             for (int f = 0; f < FIELDS.size(); f++) {
                 if (!wanted.get(f).equals("*")) {
@@ -53,17 +58,21 @@ final class Scores {
         }
     }
 
-    private static Optional<Entry> take(List<String> wanted, List<Entry> left) {
-        int best = -1;
-        int most = 0;
-        for (int i = 0; i < left.size(); i++) {
-            int equal = equal(wanted, fields(left.get(i)));
-            if (equal > most) {
-                most = equal;
-                best = i;
+    /** Which entry answers which of the answers: the pairs most alike first, so that a circuit that was not read takes nobody else's entry. */
+    private static Map<Integer, Entry> matched(List<List<String>> answers, List<Entry> entries) {
+        Map<Integer, Entry> taken = new TreeMap<>();
+        Set<Integer> used = new TreeSet<>();
+        for (int alike = ALL_ALIKE; alike > 0; alike--) {
+            for (int k = 0; k < answers.size(); k++) {
+                for (int e = 0; e < entries.size() && !taken.containsKey(k); e++) {
+                    if (!used.contains(e) && equal(answers.get(k), fields(entries.get(e))) == alike) {
+                        taken.put(k, entries.get(e));
+                        used.add(e);
+                    }
+                }
             }
         }
-        return best < 0 ? Optional.empty() : Optional.of(left.remove(best));
+        return taken;
     }
 
     private void count(String name, int f, String wanted, String got, Optional<Entry> entry) {
@@ -85,7 +94,9 @@ final class Scores {
         }
         if (!isRight && tells) {
             System.out.println(name + " " + field + ": wanted " + wanted + ", got " + got
-                    + entry.map(e -> " in \"" + e.name() + "\"").orElse(""));
+                    + entry.map(e -> " in \"" + e.name() + "\"").orElse("")
+                    + answer.map(a -> String.format(Locale.ROOT, ", %.0f %% sure", 100 * a.sure()))
+                            .orElse(""));
         }
     }
 
@@ -224,7 +235,7 @@ final class Scores {
 
     private static String plain(String text) {
         return Passage.fold(text)
-                .replaceAll("\\b(the|der|die|das|dem|la|el|le)\\b", "")
+                .replaceAll("\\b(the|der|die|das|dem|la|el|le|conn|connector|plug|stecker)\\b", "")
                 .replaceAll("[^a-z0-9|]", "");
     }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.loomproof.intake.check.ReadNotes;
 import org.loomproof.intake.sheet.DraftSheet;
 import org.loomproof.intake.sheet.HeldBack;
 import org.loomproof.intake.sheet.Needs;
@@ -129,6 +130,43 @@ class SheetDraftTest {
                         "Horn: " + HeldBack.Reason.SWITCHING_NOT_SAID,
                         "Wuzzle gadget: " + HeldBack.Reason.ROLE_UNKNOWN);
         assertThat(new SheetText(Messages.english()).write(draft(NOTES), FACTS)).contains("Wuzzle gadget");
+    }
+
+    @Test
+    void whatTheNotesSayIsNotThereIsNotPutOnTheSheet() {
+        DraftSheet draft = draft("""
+                IGN 1 = blk/wht (+) ign harn
+                ign2: none
+                bonnet pin: add one
+                no trunk release
+                tacho - no
+                No 2 starter: yel/red (+) column
+                zweite Zündung: nicht vorhanden
+                Sin disparador de maletero
+                """);
+        assertThat(draft.circuits())
+                .extracting(Circuit::role)
+                .containsExactly(CircuitRole.IGNITION, CircuitRole.SECOND_STARTER);
+        assertThat(draft.heldBack()).extracting(HeldBack::reason).containsOnly(HeldBack.Reason.ABSENT);
+        assertThat(draft.heldBack()).hasSize(6);
+    }
+
+    @Test
+    void anOrdinaryWordALetterOffIsNoWordOfTheTrade() {
+        ReadNotes notes = Notes.read("Quill 5dr truck - looked at it tuesday\n\nHorn: blk/blu (-) column\n");
+        assertThat(notes.entries())
+                .extracting(e -> e.role().orElseThrow().value().role())
+                .containsExactly(CircuitRole.HORN);
+        assertThat(notes.loose()).extracting(l -> l.text().strip()).contains("Quill 5dr truck - looked at it tuesday");
+    }
+
+    @Test
+    void ofATwoColouredWireOfWhichHalfIsUnknownNothingIsSaid() {
+        assertThat(Notes.read(
+                                "circuit\tcolour\tpolarity\tplace\nHorn\tzorp/red\t-\tcolumn\nBrake\tred/blurple\t+\tpedal\nTach\tred\t\tcoil\n")
+                        .entries())
+                .extracting(e -> e.colour().map(c -> c.value().letters()).orElse(e.colourAsWritten()))
+                .containsExactly("zorp/red", "red/blurple", "RD");
     }
 
     @Test

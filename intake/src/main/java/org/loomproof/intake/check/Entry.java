@@ -23,6 +23,7 @@ import org.loomproof.workshop.trade.colour.WireColour;
  * @param spot where it is found
  * @param steering {@code LHD}, {@code RHD}, or empty when it holds for both
  * @param doubted whether the writer marked it as doubtful
+ * @param absent whether the writer says that the vehicle has no such circuit
  * @param notes what the writer added
  * @param leftOver what was not understood
  * @param origin from where to where it stands
@@ -37,6 +38,7 @@ public record Entry(
         Optional<Answer<Spot>> spot,
         String steering,
         boolean doubted,
+        boolean absent,
         List<Passage> notes,
         List<Passage> leftOver,
         Origin origin) {
@@ -58,6 +60,7 @@ public record Entry(
                 spot,
                 steering,
                 doubted,
+                absent,
                 notes,
                 leftOver,
                 origin);
@@ -75,6 +78,7 @@ public record Entry(
                 spot,
                 steering,
                 doubted,
+                absent,
                 notes,
                 leftOver,
                 origin);
@@ -83,7 +87,19 @@ public record Entry(
     /** The same entry with that answer for its colour. */
     public Entry withColour(Answer<WireColour> answer) {
         return new Entry(
-                name, role, Optional.of(answer), "", size, behaviour, spot, steering, doubted, notes, leftOver, origin);
+                name,
+                role,
+                Optional.of(answer),
+                "",
+                size,
+                behaviour,
+                spot,
+                steering,
+                doubted,
+                absent,
+                notes,
+                leftOver,
+                origin);
     }
 
     /** The same entry with that answer for its size. */
@@ -98,6 +114,7 @@ public record Entry(
                 spot,
                 steering,
                 doubted,
+                absent,
                 notes,
                 leftOver,
                 origin);
@@ -115,6 +132,7 @@ public record Entry(
                 spot,
                 steering,
                 doubted,
+                absent,
                 notes,
                 leftOver,
                 origin);
@@ -132,6 +150,7 @@ public record Entry(
                 Optional.of(answer),
                 steering,
                 doubted,
+                absent,
                 notes,
                 leftOver,
                 origin);

@@ -44,6 +44,7 @@ public final class EntryReader {
     private String colourAsWritten = "";
     private String steering = "";
     private boolean doubted;
+    private boolean absent;
     private @Nullable Found<RoleReading> role;
     private @Nullable Found<WireColour> colour;
     private @Nullable Found<SquareMillimetres> size;
@@ -87,6 +88,7 @@ public final class EntryReader {
         }
         doubted |= Marks.doubt(claims);
         steering = steering.isEmpty() ? Marks.steering(claims) : steering;
+        absent |= Marks.absent(claims);
         switch (cell.kind()) {
             case ROLE -> roleCell(cell, claims);
             case COLOUR -> colourCell(cell, claims);
@@ -158,6 +160,9 @@ public final class EntryReader {
     }
 
     private void placeCell(Cell cell, Claims claims) {
+        if (colour == null && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.COLOUR)) {
+            colour = Colours.among(claims).orElse(null);
+        }
         Spot plug = Places.plug(claims);
         List<Passage> left = claims.leftOver();
         String panel = left.isEmpty() ? "" : panel(cell.text().text(), claims);
@@ -216,6 +221,9 @@ public final class EntryReader {
         behaviour = behaviour == null ? switching.orElse(null) : behaviour;
         if (colour == null && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.COLOUR)) {
             colour = Colours.among(claims).orElse(null);
+            if (colour != null && Colours.count(claims.passage()) > 1) {
+                colour = colour.on(Evidence.AMONG_SEVERAL);
+            }
         }
         Optional<Found<String>> place = Places.afterPreposition(claims);
         if (role == null && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.ROLE)) {
@@ -228,6 +236,9 @@ public final class EntryReader {
             place = unknownPlace(claims);
         }
         weakSpot(plug, place);
+        if (role != null && role.evidence() == Evidence.AMONG_OTHERS && namesAnother(claims)) {
+            role = role.on(Evidence.AMONG_SEVERAL);
+        }
         rest(claims);
     }
 
@@ -262,6 +273,12 @@ public final class EntryReader {
                     .substring(segments.getFirst()[0], segments.getFirst()[1])
                     .strip();
         }
+    }
+
+    /** True when what is left names a circuit in full, too. */
+    private static boolean namesAnother(Claims claims) {
+        String open = claims.open();
+        return Segments.of(open).stream().anyMatch(s -> Roles.names(open.substring(s[0], s[1])));
     }
 
     /** True when words are left in the text that are neither little ones nor claimed: the circuit's name, if not one we know. */
@@ -303,6 +320,7 @@ public final class EntryReader {
         Claims claims = new Claims(note);
         doubted |= Marks.doubt(claims);
         steering = steering.isEmpty() ? Marks.steering(claims) : steering;
+        absent |= Marks.absent(claims);
         notes.add(note);
     }
 
@@ -332,7 +350,7 @@ public final class EntryReader {
     }
 
     private static <T> Found<T> takenOver(Found<T> found) {
-        return new Found<>(found.value(), Evidence.TAKEN_OVER, found.origin(), found.written());
+        return found.on(Evidence.TAKEN_OVER);
     }
 
     private Entry entry() {
@@ -359,6 +377,7 @@ public final class EntryReader {
                 where,
                 steering,
                 doubted,
+                absent && colour == null && behaviour == null,
                 notes,
                 leftOver,
                 origin);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.loomproof.intake.decode.Passage;
 import org.loomproof.workshop.trade.colour.ColourReader;
 import org.loomproof.workshop.trade.colour.WireColour;
 
@@ -49,6 +50,16 @@ public final class Colours {
         return find(claims, false);
     }
 
+    /** How many colours a text names among other words. */
+    public static int count(Passage text) {
+        Claims claims = new Claims(text);
+        int count = 0;
+        while (among(claims).isPresent()) {
+            count++;
+        }
+        return count;
+    }
+
     private static Optional<Found<WireColour>> find(Claims claims, boolean column) {
         List<Piece> pieces = pieces(claims.words(), claims.passage().text(), column);
         for (int at = 0; at < pieces.size(); at++) {
@@ -76,6 +87,9 @@ public final class Colours {
                 continue;
             }
             Optional<WireColour> colour = ColourReader.read(english(run));
+            if (colour.isPresent() && isHalf(run, pieces, claims, column)) {
+                return Optional.empty();
+            }
             if (colour.isPresent()) {
                 int first = run.getFirst().from();
                 int last = run.getLast().to();
@@ -86,6 +100,23 @@ public final class Colours {
             }
         }
         return Optional.empty();
+    }
+
+    /** True when a word that is no colour we know is joined to the colour: half of a two-coloured wire would be another wire. */
+    private static boolean isHalf(List<Piece> run, List<Piece> pieces, Claims claims, boolean column) {
+        String joint = column ? "[-/.+&|\\\\]" : "/";
+        int first = pieces.indexOf(run.getFirst());
+        int last = pieces.indexOf(run.getLast());
+        return (first > 0
+                        && isUnknownBeside(pieces.get(first - 1), pieces.get(first - 1), run.getFirst(), claims, joint))
+                || (last + 1 < pieces.size()
+                        && isUnknownBeside(pieces.get(last + 1), run.getLast(), pieces.get(last + 1), claims, joint));
+    }
+
+    private static boolean isUnknownBeside(Piece unknown, Piece left, Piece right, Claims claims, String joint) {
+        return unknown.kind() == Kind.OTHER
+                && unknown.english().codePoints().allMatch(Character::isLetter)
+                && claims.open().substring(left.to(), right.from()).matches(joint);
     }
 
     /** True when the piece still belongs to the colour that began before it: nothing but a mark of joining stands between. */

@@ -8,6 +8,8 @@ public enum Evidence {
     IN_ITS_COLUMN,
     /** A known phrase among others. */
     AMONG_OTHERS,
+    /** A known phrase, where the same words name another as well. */
+    AMONG_SEVERAL,
     /** Put together from known words. */
     COMPOUND,
     /** Taken over from the row above or a heading. */

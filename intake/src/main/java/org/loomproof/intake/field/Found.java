@@ -10,4 +10,10 @@ import org.loomproof.intake.decode.Origin;
  * @param origin where it stands
  * @param written as it stands there
  */
-public record Found<T>(T value, Evidence evidence, Origin origin, String written) {}
+public record Found<T>(T value, Evidence evidence, Origin origin, String written) {
+
+    /** The same, read on other evidence. */
+    public Found<T> on(Evidence other) {
+        return new Found<>(value, other, origin, written);
+    }
+}

@@ -7,6 +7,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -25,6 +26,9 @@ public final class Lexicon {
 
     private static final int SHORTEST_STEM = 4;
     private static final List<String> ENDINGS = List.of("en", "er", "es", "em", "e", "n", "s", "a", "as", "os", "o");
+
+    /** Words of every day that are no misspelling of anything. */
+    private static final Set<String> ORDINARY = phrases("ordinary.words");
 
     private record Entry(List<String> words, List<String> ideas) {}
 
@@ -76,6 +80,15 @@ public final class Lexicon {
             }
         }
         return new Lexicon(ideas);
+    }
+
+    private static Set<String> phrases(String file) {
+        return lines(Lexicon.class, file).stream()
+                .filter(line -> !line.startsWith("#") && !line.isBlank())
+                .flatMap(line ->
+                        Arrays.stream(line.substring(line.indexOf(':') + 1).split(",", -1)))
+                .map(phrase -> Passage.fold(phrase.strip()))
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     private static List<String> lines(Class<?> beside, String file) {
@@ -158,6 +171,10 @@ public final class Lexicon {
         if (!parts.isEmpty()) {
             return parts;
         }
+        return ORDINARY.contains(text) ? List.of() : misspelt(word);
+    }
+
+    private List<Hit> misspelt(Word word) {
         return misspelling
                 .meant(word.text())
                 .flatMap(meant -> Optional.ofNullable(single.get(meant)))

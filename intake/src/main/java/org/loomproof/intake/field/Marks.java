@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads marks of doubt, and for which side of the wheel a line holds. */
+/** Reads marks of doubt, for which side of the wheel a line holds, and that there is no such circuit. */
 public final class Marks {
 
     private static final Lexicon WORDS = Lexicon.read(Marks.class, "marks.words");
@@ -33,10 +33,42 @@ public final class Marks {
         return left ? "LHD" : "RHD";
     }
 
-    private static boolean claimAll(String idea, Claims claims) {
-        List<Hit> hits = WORDS.find(claims.words()).stream()
-                .filter(h -> h.means(idea) && h.match() == Hit.Match.EXACT)
+    /**
+     * True when a stretch between two marks says that there is no such thing: it is nothing but words for that, or begins with a
+     * no that counts nothing. What says so is claimed.
+     */
+    public static boolean absent(Claims claims) {
+        boolean absent = false;
+        for (int[] segment : Segments.of(claims.open())) {
+            List<Word> words = claims.words().stream()
+                    .filter(word -> word.from() >= segment[0] && word.to() <= segment[1])
+                    .toList();
+            List<Hit> hits = exact("absent", words);
+            boolean whole = !hits.isEmpty()
+                    && words.stream()
+                            .allMatch(word ->
+                                    hits.stream().anyMatch(hit -> hit.from() <= word.from() && word.to() <= hit.to()));
+            List<Hit> none = exact("none", words);
+            boolean begins = words.size() > 1
+                    && !none.isEmpty()
+                    && none.getFirst().from() == words.getFirst().from()
+                    && !words.get(1).isNumber();
+            if (whole || begins) {
+                (whole ? hits : none.subList(0, 1)).forEach(hit -> claims.claim(hit.from(), hit.to()));
+                absent = true;
+            }
+        }
+        return absent;
+    }
+
+    private static List<Hit> exact(String idea, List<Word> words) {
+        return WORDS.find(words).stream()
+                .filter(hit -> hit.means(idea) && hit.match() == Hit.Match.EXACT)
                 .toList();
+    }
+
+    private static boolean claimAll(String idea, Claims claims) {
+        List<Hit> hits = exact(idea, claims.words());
         hits.forEach(hit -> claims.claim(hit.from(), hit.to()));
         return !hits.isEmpty();
     }

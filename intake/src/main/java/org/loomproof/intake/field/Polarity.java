@@ -40,6 +40,8 @@ public final class Polarity {
         VOLTAGE,
         DATA,
         TOWARD,
+        /** Belongs to a pole right before it, and else to what the wire is for. */
+        TRIGGER,
         NOISE
     }
 
@@ -77,12 +79,20 @@ public final class Polarity {
 
     /** Among other words, "ground" and "data" may be what the wire is for: they count with a word of movement or time. */
     private static boolean isIgnored(Term term, List<Term> terms) {
+        if (term.sort() == Sort.TRIGGER) {
+            return terms.stream().noneMatch(o -> level(o).isPresent() && isRightBehind(term, o));
+        }
         if (!term.bare()) {
             return term.sort() == Sort.NOISE && terms.stream().noneMatch(o -> isBeside(o, term));
         }
         return terms.stream()
                 .noneMatch(o -> isBeside(o, term)
                         && (o.sort() == Sort.TOWARD || o.sort() == Sort.AT_REST || o.sort() == Sort.WHEN_ACTIVE));
+    }
+
+    private static boolean isRightBehind(Term term, Term pole) {
+        int gap = term.from() - pole.to();
+        return gap >= 0 && gap <= 2;
     }
 
     private static boolean isBeside(Term one, Term other) {
@@ -92,7 +102,10 @@ public final class Polarity {
 
     private static Optional<Behaviour> behaviour(List<Term> all, boolean column) {
         List<Term> terms = all.stream()
-                .filter(t -> t.sort() != Sort.NOISE && t.sort() != Sort.TOWARD && (column || !isIgnored(t, all)))
+                .filter(t -> t.sort() != Sort.NOISE
+                        && t.sort() != Sort.TRIGGER
+                        && t.sort() != Sort.TOWARD
+                        && (column || !isIgnored(t, all)))
                 .toList();
         Optional<Level> rest = Optional.empty();
         Optional<Level> active = Optional.empty();
@@ -186,7 +199,7 @@ public final class Polarity {
                                 term.amount() < 0.5 ? new Level.Ground() : new Level.Voltage(new Volts(term.amount())));
             case STEPPED ->
                 term.amount() > 0 ? Optional.of(new Level.Resistance(new Ohms(term.amount()))) : Optional.empty();
-            case AT_REST, WHEN_ACTIVE, REVERSING, DATA, TOWARD, NOISE -> Optional.empty();
+            case AT_REST, WHEN_ACTIVE, REVERSING, DATA, TOWARD, TRIGGER, NOISE -> Optional.empty();
         };
     }
 
@@ -273,6 +286,7 @@ public final class Polarity {
             case "at-rest" -> Sort.AT_REST;
             case "when-active" -> Sort.WHEN_ACTIVE;
             case "toward" -> Sort.TOWARD;
+            case "trigger" -> Sort.TRIGGER;
             default -> Sort.NOISE;
         };
         return new Term(sort, 0, hit.from(), hit.to(), bare);

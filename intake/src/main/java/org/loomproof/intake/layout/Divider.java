@@ -16,7 +16,9 @@ enum Divider {
     DASH,
     NONE;
 
-    private static final Pattern GAP = Pattern.compile("\\s{2,}");
+    /** Blanks, or the underscores that stand for them under a heading. */
+    private static final Pattern GAP = Pattern.compile("[\\s_]{2,}");
+
     private static final Pattern DASHES = Pattern.compile("\\s+-{1,2}\\s+");
     private static final int LEAST_ROWS = 2;
 

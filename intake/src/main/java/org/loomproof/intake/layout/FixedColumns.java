@@ -30,7 +30,7 @@ final class FixedColumns {
         boolean[] filled = new boolean[width + 2];
         for (Passage row : looked) {
             for (int i = 0; i < row.length(); i++) {
-                filled[i] |= !Character.isWhitespace(row.text().charAt(i));
+                filled[i] |= !isGap(row.text(), i);
             }
         }
         List<Integer> starts = new ArrayList<>();
@@ -45,6 +45,14 @@ final class FixedColumns {
                 .max()
                 .orElse(0);
         return starts.size() >= most && starts.size() > 1 ? Optional.of(new FixedColumns(starts)) : Optional.empty();
+    }
+
+    /** A blank, or an underscore that stands for one beside another. */
+    private static boolean isGap(String text, int at) {
+        char here = text.charAt(at);
+        boolean drawn = here == '_'
+                && ((at > 0 && text.charAt(at - 1) == '_') || (at + 1 < text.length() && text.charAt(at + 1) == '_'));
+        return drawn || Character.isWhitespace(here);
     }
 
     List<Passage> split(Passage row) {

@@ -78,15 +78,6 @@ final class FreeText {
         return Colours.among(new Claims(text)).isPresent();
     }
 
-    private static int colours(Passage text) {
-        Claims claims = new Claims(text);
-        int found = 0;
-        while (Colours.among(claims).isPresent()) {
-            found++;
-        }
-        return found;
-    }
-
     // Forms.
 
     private static Optional<Cell> field(Passage line) {
@@ -159,7 +150,8 @@ final class FreeText {
 
     private static boolean isProse(List<Passage> lines) {
         return lines.stream().anyMatch(l -> SENTENCE_INSIDE.matcher(l.text()).find())
-                || lines.stream().anyMatch(l -> colours(l) > 1 && Clauses.of(l).size() > 1);
+                || lines.stream()
+                        .anyMatch(l -> Colours.count(l) > 1 && Clauses.of(l).size() > 1);
     }
 
     private void prose(List<Passage> lines) {

@@ -85,7 +85,9 @@ public final class LayoutReader {
         for (Part part : parts) {
             part.headerLine().ifPresent(draft::loose);
             TableReader table = TableReader.of(part.header(), part.rows());
-            if (run.divider().isWeak() && part.header().isEmpty() && !table.hasColours()) {
+            // A line by itself is no table, however it is spaced.
+            boolean isDoubtful = run.divider().isWeak() || run.lines().size() == 1;
+            if (isDoubtful && part.header().isEmpty() && !table.hasColours()) {
                 new FreeText(draft).read(part.lines());
             } else {
                 table(part, table, run.divider());

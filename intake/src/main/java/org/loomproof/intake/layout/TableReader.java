@@ -40,7 +40,10 @@ final class TableReader {
                                 Headers.isOpen(c.folded()) || (plainlyNamed && Headers.isPerhapsPolarity(c.folded())))
                         .count();
         long filled = row.stream().filter(c -> !c.isBlank()).count();
-        boolean colour = row.stream().anyMatch(ColumnVote::isColour);
+        // Short heads such as "bk", a block of terminals, read as colours too.
+        boolean colour = row.stream()
+                .anyMatch(
+                        c -> ColumnVote.isColour(c) && Headers.kind(c.folded()).isEmpty());
         boolean isHeader = !colour
                 && ((known >= 2 && known * 2 >= filled) || (first && known >= 1 && filled >= 2 && known * 3 >= filled));
         return isHeader ? Optional.of(kinds) : Optional.empty();

@@ -79,6 +79,9 @@ public record DraftSheet(List<Operable> operables, List<Placed> placed) {
                 && !entry.steering().equals(steering)) {
             return Optional.of(new HeldBack(entry, HeldBack.Reason.OTHER_STEERING, Phrase.of("intake.ask.nothing")));
         }
+        if (entry.absent()) {
+            return Optional.of(new HeldBack(entry, HeldBack.Reason.ABSENT, Phrase.of("intake.ask.absent")));
+        }
         if (contradiction) {
             return Optional.of(new HeldBack(entry, HeldBack.Reason.CONTRADICTION, meter));
         }

@@ -22,6 +22,8 @@ public record HeldBack(Entry entry, Reason reason, Phrase ask) implements Placed
         REST_NOT_SAID,
         /** Its use and its way of switching exclude each other. */
         CONTRADICTION,
+        /** The notes say that the vehicle has no such circuit. */
+        ABSENT,
         /** It holds for the other side of the wheel. */
         OTHER_STEERING
     }

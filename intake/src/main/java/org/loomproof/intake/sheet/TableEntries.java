@@ -78,6 +78,7 @@ public final class TableEntries {
                 spot.isSaid() ? Optional.of(answer(spot, "location")) : Optional.empty(),
                 cell("steering"),
                 false,
+                false,
                 cell("note").isEmpty() ? List.of() : List.of(Passage.line(cell("note"), origin.line(), 1)),
                 List.of(),
                 origin);
