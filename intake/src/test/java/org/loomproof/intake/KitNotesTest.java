@@ -93,4 +93,33 @@ class KitNotesTest {
                         """).leads();
         assertThat(leads).extracting(LeadReading::id).containsExactly("P1-1", "P1-2");
     }
+
+    @Test
+    void aListWithoutColumnsIsReadByItsPlugsItsNumbersAndTheSignBeforeTheAmps() {
+        LeadNotes notes = read("""
+                Six, lead list
+                PLUG A (6 way)
+                 1 red  - main 12v fused 15A
+                 3 white parking light output +10A max
+                 5 orange (-) 500mA ground when armed, starter kill
+                 6 brown siren out +2A
+                PLUG B
+                 1 green  neg door trig in
+                 5 white/black  - horn 200mA
+                LED two pin, service button two pin
+                """);
+        assertThat(notes.leads())
+                .extracting(
+                        l -> l.id() + " " + l.role().map(a -> a.value().word()).orElse("-") + " "
+                                + l.port().map(Enum::name).orElse("-"))
+                .containsExactly(
+                        "A-1 supply SUPPLY",
+                        "A-3 lamps HIGH_SIDE",
+                        "A-5 starter-interrupt LOW_SIDE",
+                        "A-6 siren HIGH_SIDE",
+                        "B-1 door-input LOW_INPUT",
+                        "B-5 horn -",
+                        "L7 indicator TO_EXTRA",
+                        "L8 override-button TO_EXTRA");
+    }
 }

@@ -16,6 +16,9 @@ public final class Places {
                     + "\\.?\\s*(?:no\\.?|nr\\.?|num\\.?|#|:)?\\s*([a-z]?\\d{1,3}[a-z]?)\\b(?!\\s*[-]?\\s*(?:pin|way|v\\b|volt))");
     private static final Pattern PLUG_BY_NAME = Pattern.compile(
             "\\b" + PLUG + "\\b\\.?\\s*(?:no\\.?|nr\\.?|#|:)?\\s*([a-z]{0,3}\\d{1,4}[a-z]?|[a-z])\\b(?!\\s*-?\\s*pin)");
+    private static final Pattern PLUG_HEADING = Pattern.compile(
+            "\\s*" + PLUG
+                    + "\\.?\\s*(?:no\\.?|nr\\.?|#|:)?\\s*[a-z]{0,3}\\d{0,4}[a-z]?\\s*(?:[(,-]?\\s*\\d{1,3}\\s?-?\\s?(?:pin|way|pol|polig|vias|voies|terminal|cavity)s?\\s*\\)?)?\\s*:?\\s*");
     private static final Pattern PLUG_BY_SIZE = Pattern.compile(
             "(?:\\b[a-z]{3,10}\\s+)?\\b\\d{1,3}\\s?-?\\s?(?:pin|way|pol|polig|poliger|poligen|poliges|vias|voies|terminal|cavity)\\s+(?:[a-z]{3,10}\\s+)?"
                     + PLUG + "\\b");
@@ -33,6 +36,11 @@ public final class Places {
                 .or(() -> claims.claim(PLUG_CODE).map(m -> written(claims, m, 0)))
                 .orElse("");
         return new Spot("", connector, cavity);
+    }
+
+    /** True when the text names a plug and nothing else, how many ways it has aside: {@code Plug A (6 way)}. */
+    public static boolean isPlug(String folded) {
+        return PLUG_HEADING.matcher(folded).matches();
     }
 
     private static String written(Claims claims, Matcher matcher, int group) {

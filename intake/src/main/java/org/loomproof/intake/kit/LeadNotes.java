@@ -3,9 +3,13 @@ package org.loomproof.intake.kit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.decode.SourceLines;
+import org.loomproof.intake.field.Segments;
+import org.loomproof.intake.layout.Cell;
+import org.loomproof.intake.layout.ColumnKind;
 import org.loomproof.intake.layout.LaidOut;
 import org.loomproof.intake.layout.LayoutReader;
 import org.loomproof.intake.layout.RawEntry;
@@ -29,8 +33,28 @@ public record LeadNotes(List<LeadReading> leads, List<Passage> loose) {
         List<LeadReading> leads = new ArrayList<>();
         Set<String> ids = new HashSet<>();
         for (RawEntry raw : laidOut.entries()) {
-            leads.add(new LeadReader(raw).read(leads.size() + 1, ids));
+            List<Passage> extras =
+                    raw.notes().stream().filter(LeadNotes::namesLeads).toList();
+            List<Passage> notes =
+                    raw.notes().stream().filter(note -> !extras.contains(note)).toList();
+            leads.add(new LeadReader(new RawEntry(raw.cells(), raw.headings(), notes)).read(leads.size() + 1, ids));
+            for (Passage line : extras) {
+                for (int[] part : Segments.of(line.folded())) {
+                    Cell cell = new Cell(ColumnKind.FREE, line.slice(part[0], part[1]), false);
+                    leads.add(new LeadReader(new RawEntry(List.of(cell), raw.headings(), List.of()))
+                            .read(leads.size() + 1, ids));
+                }
+            }
         }
         return new LeadNotes(leads, laidOut.loose());
+    }
+
+    /** A line without a colour that names something of its own in every part ("LED, service button"): leads with plugs of their own. */
+    private static boolean namesLeads(Passage line) {
+        List<int[]> parts = Segments.of(line.folded());
+        return !parts.isEmpty()
+                && parts.stream()
+                        .allMatch(part -> LeadWords.use(line.folded().substring(part[0], part[1]), Optional.empty())
+                                .isPresent());
     }
 }

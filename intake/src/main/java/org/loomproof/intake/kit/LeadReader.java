@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.loomproof.intake.check.Answer;
 import org.loomproof.intake.check.Entry;
@@ -25,12 +27,27 @@ import org.loomproof.workshop.words.Phrase;
 /** Reads one lead. */
 final class LeadReader {
 
+    /** A row's number without a sign behind it: the place in the plug. */
+    private static final Pattern POSITION = Pattern.compile("\\d{1,2}");
+
+    /** A pole right before a current: {@code +2A}. */
+    private static final Pattern SIGNED_AMPS =
+            Pattern.compile("(?:^|(?<=[\\s(]))([+-])(?=\\d{1,4}(?:[.,]\\d{1,2})?\\s*m?a)");
+
     private final Entry entry;
+
+    /** What stands on the lead's own line. */
+    private final String own;
+
+    /** The same with what was added to it below. */
     private final String folded;
+
     private final Spot spot;
+    private final List<Passage> leftOver;
 
     LeadReader(RawEntry raw) {
         this.entry = EntryReader.read(raw);
+        this.own = Passage.join(raw.cells().stream().map(Cell::text).toList()).folded();
         this.folded = Passage.join(Stream.concat(raw.cells().stream().map(Cell::text), raw.notes().stream())
                         .toList())
                 .folded();
@@ -38,12 +55,19 @@ final class LeadReader {
         for (Passage heading : raw.headings()) {
             said = said.or(Places.plug(new Claims(heading)));
         }
-        this.spot = said;
+        List<Passage> left = new ArrayList<>(entry.leftOver());
+        boolean numbered = said.cavity().isEmpty()
+                && !left.isEmpty()
+                && left.getFirst().origin().column() == entry.origin().column()
+                && POSITION.matcher(left.getFirst().text().strip()).matches();
+        this.spot =
+                numbered ? said.or(new Spot("", "", left.removeFirst().text().strip())) : said;
+        this.leftOver = List.copyOf(left);
     }
 
     /** The lead, as the given one in its list; its id is none of those taken and is taken from then on. */
     LeadReading read(int number, Set<String> ids) {
-        Optional<LeadWords.Use> use = LeadWords.use(folded, entry.role());
+        Optional<LeadWords.Use> use = LeadWords.use(own, entry.role());
         Optional<Amps> rating = Ratings.amps(folded);
         Optional<PortKind> port = use.flatMap(this::port);
         String plug = spot.connector().isEmpty() ? spot.panel() : spot.connector();
@@ -59,7 +83,7 @@ final class LeadReader {
                 rating,
                 Ratings.pulse(folded),
                 asks(use.map(LeadWords.Use::role), port, rating),
-                entry.leftOver().stream().filter(p -> !isUnderstood(p)).toList(),
+                leftOver.stream().filter(p -> !isUnderstood(p)).toList(),
                 entry.origin());
     }
 
@@ -82,8 +106,12 @@ final class LeadReader {
 
     private Optional<PortKind> port(LeadWords.Use use) {
         Optional<Behaviour.Kind> pole = entry.behaviour().map(a -> a.value().kind());
-        boolean low = pole.filter(k -> k == Behaviour.Kind.NEGATIVE).isPresent();
-        boolean high = pole.filter(k -> k == Behaviour.Kind.POSITIVE).isPresent();
+        Matcher signed = SIGNED_AMPS.matcher(own);
+        String sign = pole.isEmpty() && signed.find() ? signed.group(1) : "";
+        boolean low = sign.equals("-")
+                || pole.filter(k -> k == Behaviour.Kind.NEGATIVE).isPresent();
+        boolean high = sign.equals("+")
+                || pole.filter(k -> k == Behaviour.Kind.POSITIVE).isPresent();
         return switch (use.way()) {
             case FEED -> Optional.of(PortKind.SUPPLY);
             case GROUND -> Optional.of(PortKind.GROUND);

@@ -33,7 +33,8 @@ final class Heading {
         }
         boolean marked = text.endsWith(":") || text.matches("#+\\s.*|=+\\s.*=+|\\*\\*.*\\*\\*|\\[.*\\]|--+\\s.*--+");
         Passage slice = slice(line, bare);
-        boolean place = Places.isPlace(slice.folded()) && !Roles.names(slice.folded());
+        boolean place =
+                Places.isPlug(slice.folded()) || (Places.isPlace(slice.folded()) && !Roles.names(slice.folded()));
         boolean colour = Colours.among(new Claims(slice)).isPresent();
         return (marked || place || sort(slice) == Sort.STEERING) && !colour ? Optional.of(slice) : Optional.empty();
     }
@@ -60,6 +61,6 @@ final class Heading {
         if (!Marks.steering(new Claims(heading)).isEmpty()) {
             return Sort.STEERING;
         }
-        return Places.isPlace(heading.folded()) ? Sort.PLACE : Sort.GROUP;
+        return Places.isPlug(heading.folded()) || Places.isPlace(heading.folded()) ? Sort.PLACE : Sort.GROUP;
     }
 }
