@@ -97,10 +97,10 @@ class KitNotesTest {
     @Test
     void aListWithoutColumnsIsReadByItsPlugsItsNumbersAndTheSignBeforeTheAmps() {
         LeadNotes notes = read("""
-                Six, lead list
+                Six  lead list
                 PLUG A (6 way)
                  1 red  - main 12v fused 15A
-                 3 white parking light output +10A max
+                 3 white  parking light output +10A max
                  5 orange (-) 500mA ground when armed, starter kill
                  6 brown siren out +2A
                 PLUG B

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.loomproof.intake.decode.Passage;
 import org.loomproof.workshop.brief.sheet.Level;
 import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Volts;
@@ -56,6 +57,11 @@ public final class Polarity {
     /** How a wire switches, said among other words. */
     public static Optional<Found<Behaviour>> among(Claims claims) {
         return read(claims, false);
+    }
+
+    /** Whether the text says how a wire switches. */
+    public static boolean isSaid(Passage text) {
+        return among(new Claims(text)).isPresent();
     }
 
     private static Optional<Found<Behaviour>> read(Claims claims, boolean column) {

@@ -56,12 +56,15 @@ final class LeadReader {
             said = said.or(Places.plug(new Claims(heading)));
         }
         List<Passage> left = new ArrayList<>(entry.leftOver());
-        boolean numbered = said.cavity().isEmpty()
-                && !left.isEmpty()
-                && left.getFirst().origin().column() == entry.origin().column()
-                && POSITION.matcher(left.getFirst().text().strip()).matches();
-        this.spot =
-                numbered ? said.or(new Spot("", "", left.removeFirst().text().strip())) : said;
+        Optional<Passage> number = left.stream()
+                .filter(p -> p.origin().column() == entry.origin().column()
+                        && POSITION.matcher(p.text().strip()).matches())
+                .findFirst();
+        if (said.cavity().isEmpty() && number.isPresent()) {
+            said = said.or(new Spot("", "", number.get().text().strip()));
+            left.remove(number.get());
+        }
+        this.spot = said;
         this.leftOver = List.copyOf(left);
     }
 

@@ -5,11 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.decode.SourceLines;
+import org.loomproof.intake.field.Colours;
+import org.loomproof.intake.field.Polarity;
+import org.loomproof.intake.role.Roles;
 
 /** Finds how a text is laid out and parts it into records. */
 public final class LayoutReader {
 
     private static final int MOST_LINES_A_BLOCK = 5_000;
+    private static final double MOST_SINGLE = 0.4;
 
     private final Draft draft = new Draft();
 
@@ -87,7 +91,8 @@ public final class LayoutReader {
             TableReader table = TableReader.of(part.header(), part.rows());
             // A line by itself is no table, however it is spaced.
             boolean isDoubtful = run.divider().isWeak() || run.lines().size() == 1;
-            if (isDoubtful && part.header().isEmpty() && !table.hasColours()) {
+            if ((run.divider() == Divider.GAPS && part.header().isEmpty() && isUneven(part))
+                    || (isDoubtful && part.header().isEmpty() && !table.hasColours())) {
                 new FreeText(draft).read(part.lines());
             } else {
                 table(part, table, run.divider());
@@ -140,6 +145,19 @@ public final class LayoutReader {
                 .toList();
     }
 
+    /** Lines of which many have one stretch only are not cells beside each other, but words with a wide blank here and there. */
+    private static boolean isUneven(Part part) {
+        long single = part.cells().stream()
+                .filter(cells -> cells.stream().filter(c -> !c.isBlank()).count() == 1)
+                .count();
+        return single > MOST_SINGLE * part.cells().size();
+    }
+
+    /** A first line that names neither circuit nor colour, though its words lie apart as cells do. */
+    private static boolean isTitle(Passage line) {
+        return Colours.count(line) == 0 && !Roles.names(line.folded()) && !Polarity.isSaid(line);
+    }
+
     private void table(Part part, TableReader table, Divider divider) {
         for (int i = 0; i < part.lines().size(); i++) {
             Passage line = part.lines().get(i);
@@ -150,6 +168,8 @@ public final class LayoutReader {
                 draft.heading(heading.get());
             } else if (cells.size() > 1 && !draft.isEmpty() && table.isWrapped(cells)) {
                 draft.replaceLast(table.joined(draft.last(), cells));
+            } else if (i == 0 && part.header().isEmpty() && isTitle(line)) {
+                draft.loose(line);
             } else if (cells.size() > 1 && (filled > 1 || divider != Divider.GAPS)) {
                 draft.add(table.entry(cells, draft.headings()));
             } else {
