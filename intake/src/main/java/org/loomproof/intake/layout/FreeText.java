@@ -109,7 +109,9 @@ final class FreeText {
                 draft.add(new RawEntry(cells, draft.headings(), List.of()));
                 cells = new ArrayList<>();
             }
-            if (!field.get().text().isBlank()) {
+            if (field.get().text().isBlank()) {
+                draft.loose(line);
+            } else {
                 cells.add(field.get());
             }
         }
