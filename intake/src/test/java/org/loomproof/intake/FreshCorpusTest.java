@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
  * not taken for one of ours. A place counts as right when it holds the same words.
  * Since 27 November 2026 an answer is compared with the entry most like it of all pairs, and a connector's own word ("conn A") does not count.
  * The beginnings of the second sheets of the five files were seen by mistake before the dictionaries were mended, and one phrase
- * ("corriente directa") may stem from there, so the held-back sums are flattered by those. No answer was changed.
+ * ("corriente directa") may stem from there, so those five are no longer counted. No answer was changed.
  */
 class FreshCorpusTest {
 
@@ -32,9 +32,9 @@ class FreshCorpusTest {
 
     @Test
     void heldBackSheetsAreReadAsWellAsBefore() throws IOException {
-        Scores scores = fresh(1, false);
+        Scores scores = heldBack();
         scores.print("fresh, held back");
-        assertThat(scores.sheets()).isEqualTo(87);
+        assertThat(scores.sheets()).isEqualTo(82);
         assertAtLeast(scores, 0.76, 0.78, 0.68, 0.53);
         assertThat(scores.shareOfSure()).as("called sure").isGreaterThan(0.95);
     }
@@ -45,6 +45,11 @@ class FreshCorpusTest {
         assertThat(scores.share("colour")).as("colour").isGreaterThanOrEqualTo(colour);
         assertThat(scores.share("polarity")).as("polarity").isGreaterThanOrEqualTo(polarity);
         assertThat(scores.share("place")).as("place").isGreaterThanOrEqualTo(place);
+    }
+
+    /** Without the second sheet of each file, whose beginning was seen. */
+    static Scores heldBack() throws IOException {
+        return fresh(3, false);
     }
 
     static Scores fresh(int from, boolean tells) throws IOException {

@@ -88,6 +88,7 @@ final class Scores {
         answer.ifPresent(a -> band(a.sure(), isRight));
         if (answer.isPresent() && answer.get().sure() >= CALLED_SURE) {
             add(sure, isRight);
+            add(sureByField.computeIfAbsent(field, x -> new int[2]), isRight);
         }
         if (f == 0) {
             confusion.computeIfAbsent(wanted, x -> new TreeMap<>()).merge(got, 1, Integer::sum);
@@ -95,7 +96,8 @@ final class Scores {
         if (!isRight && tells) {
             System.out.println(name + " " + field + ": wanted " + wanted + ", got " + got
                     + entry.map(e -> " in \"" + e.name() + "\"").orElse("")
-                    + answer.map(a -> String.format(Locale.ROOT, ", %.0f %% sure", 100 * a.sure()))
+                    + answer.map(a -> String.format(
+                                    Locale.ROOT, ", %.0f %% sure by %s", 100 * a.sure(), Words.of(a.evidence())))
                             .orElse(""));
         }
     }
@@ -123,24 +125,28 @@ final class Scores {
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, (a, b) -> a, TreeMap::new));
     }
 
-    /** Prints, for each band of sureness, how many fields were called so and the share that was right; gives the widest gap of a band of at least 50. */
-    double printReliability(String what) {
-        double widest = 0;
+    /** Tells, for each band of sureness, how many fields were called so and the share that was right; gives by how much a band of at least 50 says too much. */
+    double tellReliability(String what) {
+        double most = 0;
         for (Map.Entry<Integer, double[]> band : bands.entrySet()) {
             double[] t = band.getValue();
-            System.out.printf(
+            Note.that(String.format(
                     Locale.ROOT,
-                    "%s called %d %% and more: %.0f fields, said %.3f, right %.3f%n",
+                    "%s called %d %% and more: %.0f fields, said %.3f, right %.3f",
                     what,
                     band.getKey(),
                     t[0],
                     t[1] / t[0],
-                    t[2] / t[0]);
-            widest = t[0] < 50 ? widest : Math.max(widest, t[1] / t[0] - t[2] / t[0]);
+                    t[2] / t[0]));
+            most = t[0] < LEAST_OF_A_BAND ? most : Math.max(most, t[1] / t[0] - t[2] / t[0]);
         }
-        return widest;
+        sureByField.forEach((field, t) ->
+                Note.that(what + " called at least 95 % sure, " + field + ": " + t[0] + " of " + t[1] + " right"));
+        return most;
     }
 
+    private static final int LEAST_OF_A_BAND = 50;
+    private final Map<String, int[]> sureByField = new TreeMap<>();
     private final Map<Integer, double[]> bands = new TreeMap<>();
 
     private void band(double called, boolean isRight) {

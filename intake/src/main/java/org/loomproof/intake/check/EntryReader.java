@@ -97,6 +97,7 @@ public final class EntryReader {
             case CONNECTOR -> spot(new Spot("", cell.text().text(), ""), cell);
             case CAVITY -> spot(new Spot("", "", cavity(cell.text())), cell);
             case SIZE -> sizeCell(claims);
+            case PERHAPS_PLACE -> perhapsPlace(cell, claims);
             case NOTE -> note(cell.text());
             case FREE -> free(claims);
         }
@@ -169,6 +170,19 @@ public final class EntryReader {
         spot(new Spot(panel, plug.connector(), plug.cavity()), cell);
     }
 
+    /** Where the wire is, if nothing of the cell reads as anything else. */
+    private void perhapsPlace(Cell cell, Claims claims) {
+        boolean known = Places.isPlace(cell.text().folded());
+        boolean other = Polarity.among(claims.copy()).isPresent()
+                || Places.afterPreposition(claims.copy()).isPresent();
+        if (other && !known) {
+            free(claims);
+            return;
+        }
+        placeCell(cell, claims);
+        spotEvidence = known ? spotEvidence : Evidence.BESIDE_UNKNOWN;
+    }
+
     /** All of the cell that is no connector or cavity, without the signs that stood between them. */
     private static String panel(String written, Claims claims) {
         StringBuilder kept = new StringBuilder();
@@ -197,7 +211,9 @@ public final class EntryReader {
             boolean first = !spot.isSaid();
             spot = spot.or(said);
             if (first) {
-                spotEvidence = place.map(Found::evidence).orElse(Evidence.AMONG_OTHERS);
+                // A cavity without the plug it is in says half of where the wire is.
+                spotEvidence = place.map(Found::evidence)
+                        .orElse(plug.connector().isEmpty() ? Evidence.HALF_NAMED : Evidence.AMONG_OTHERS);
                 spotOrigin = place.map(Found::origin).orElse(spotOrigin);
             }
         }
@@ -354,6 +370,9 @@ public final class EntryReader {
     }
 
     private Entry entry() {
+        if (behaviour == null && role != null) {
+            behaviour = SwitchingByRole.of(role).orElse(null);
+        }
         Origin origin = raw.cells().stream()
                 .filter(c -> !c.takenOver() && !c.text().isBlank())
                 .map(c -> c.text().origin())

@@ -23,6 +23,14 @@ public final class Claims {
         this.open = passage.folded();
     }
 
+    /** The same with what is claimed so far; what is claimed in one later is not in the other. */
+    public Claims copy() {
+        Claims copy = new Claims(passage);
+        copy.taken.or(taken);
+        copy.open = open;
+        return copy;
+    }
+
     public Passage passage() {
         return passage;
     }

@@ -204,7 +204,9 @@ public final class Colours {
         if (with || (BETWEEN.contains(text) && !text.equals("w"))) {
             return new Piece(with ? "with" : text, word.from(), word.to(), Kind.BETWEEN, Hit.Match.EXACT);
         }
-        if (ENGLISH.of(text)) {
+        // "26V black" is a plug of 26 ways, or a voltage, and not violet with black.
+        boolean unit = text.length() == 1 && word.from() > 0 && Character.isDigit(written.charAt(word.from() - 1));
+        if (!unit && ENGLISH.of(text)) {
             return new Piece(text, word.from(), word.to(), Kind.HUE, Hit.Match.EXACT);
         }
         return foreign(word, column);

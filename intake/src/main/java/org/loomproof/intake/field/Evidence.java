@@ -1,6 +1,6 @@
 package org.loomproof.intake.field;
 
-/** How a field came to be read, surest first; {@code calibration.csv} says how often each proves right. */
+/** How a field came to be read, surest first; {@code evidence.csv} says what each weighs. */
 public enum Evidence {
     /** A person has said so. */
     BY_HAND,

@@ -23,6 +23,8 @@ public final class Places {
             "(?:\\b[a-z]{3,10}\\s+)?\\b\\d{1,3}\\s?-?\\s?(?:pin|way|pol|polig|poliger|poligen|poliges|vias|voies|terminal|cavity)\\s+(?:[a-z]{3,10}\\s+)?"
                     + PLUG + "\\b");
     private static final Pattern PLUG_CODE = Pattern.compile("\\b[cxjt]\\d{1,4}[a-z]?\\b");
+    private static final Pattern ARTICLES =
+            Pattern.compile("the|der|die|das|dem|den|des|el|la|los|las|le|les|l|du|de|a|of|im|am|your|my|its");
     private static final Pattern SIGNS_BETWEEN = Pattern.compile("[\\s.'/\u0001-]*");
 
     private Places() {}
@@ -60,8 +62,15 @@ public final class Places {
                 int from = run.get()[0];
                 int to = run.get()[1];
                 // "behind the radio" is a place, "in the radio" is the radio.
-                int start = isPosition(hits.get(i), claims) ? hits.get(i).from() : from;
-                return Optional.of(claimed(claims, hits.get(i).from(), start, to, Evidence.AMONG_OTHERS));
+                int led = between(hits.get(i).to(), from, claims);
+                int start = isPosition(hits.get(i), claims) ? hits.get(i).from() : led;
+                boolean alone = led == from && !goesOn(to, claims);
+                return Optional.of(claimed(
+                        claims,
+                        hits.get(i).from(),
+                        start,
+                        to,
+                        alone ? Evidence.AMONG_OTHERS : Evidence.BESIDE_UNKNOWN));
             }
         }
         return Optional.empty();
@@ -151,13 +160,28 @@ public final class Places {
 
     private static boolean isArticle(Hit hit, Claims claims) {
         String text = claims.open().substring(hit.from(), hit.to());
-        return text.matches("the|der|die|das|dem|den|des|el|la|los|las|le|les|l|du|de|a|of|im|am");
+        return ARTICLES.matcher(text).matches();
     }
 
     private static boolean isPosition(Hit hit, Claims claims) {
         String text = claims.open().substring(hit.from(), hit.to());
         return text.matches(
                 "(behind|under|below|above|beside|next to|near|hinter|unter|neben|detras|bajo|debajo|junto|sous|derriere|pres).*");
+    }
+
+    /** Where a place begins: a word that nobody knows, between the word that leads to it and its own, is part of its name. */
+    private static int between(int end, int start, Claims claims) {
+        return Word.of(claims.open()).stream()
+                .filter(w -> w.from() >= end && w.to() <= start)
+                .filter(w -> !ARTICLES.matcher(w.text()).matches())
+                .mapToInt(Word::from)
+                .findFirst()
+                .orElse(start);
+    }
+
+    /** True when a word follows that may still belong to the place. */
+    private static boolean goesOn(int to, Claims claims) {
+        return claims.open().substring(to).matches("(?s) [a-z]{3,}.*");
     }
 
     private static boolean isNear(int end, int start, Claims claims) {

@@ -9,6 +9,8 @@ public enum ColumnKind {
     CONNECTOR,
     CAVITY,
     SIZE,
+    /** Short words that nothing else explains, behind a column of colours: mostly where the wire is, in words of the writer's own. */
+    PERHAPS_PLACE,
     NOTE,
     /** Anything: a line, a sentence, or a column that nobody could tell. */
     FREE

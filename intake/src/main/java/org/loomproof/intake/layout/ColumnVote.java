@@ -18,6 +18,8 @@ import org.loomproof.intake.role.Roles;
 final class ColumnVote {
 
     private static final int MOST_ROWS = 200;
+    private static final int MOST_WORDS_OF_A_PLACE = 5;
+    private static final double UNEXPLAINED_SHARE = 0.6;
 
     private ColumnVote() {}
 
@@ -58,7 +60,30 @@ final class ColumnVote {
                         .ifPresent(i -> kinds.set(i, ballot.kind()));
             }
         }
+        perhapsPlace(kinds, given, looked);
         return kinds;
+    }
+
+    /** Without a column of places, the first one behind the colours whose cells are a few words that nothing else explains. */
+    private static void perhapsPlace(
+            List<ColumnKind> kinds, List<Optional<ColumnKind>> given, List<List<Passage>> looked) {
+        int colour = kinds.indexOf(ColumnKind.COLOUR);
+        if (colour < 0 || !given.isEmpty() || kinds.contains(ColumnKind.PLACE)) {
+            return;
+        }
+        IntStream.range(colour + 1, kinds.size())
+                .filter(i -> kinds.get(i) == ColumnKind.FREE
+                        && share(i, looked, ColumnVote::isUnexplained) >= UNEXPLAINED_SHARE)
+                .findFirst()
+                .ifPresent(i -> kinds.set(i, ColumnKind.PERHAPS_PLACE));
+    }
+
+    private static boolean isUnexplained(Passage cell) {
+        return cell.folded().matches("[\\s\\w.'-]*[a-z]{3}[\\s\\w.'-]*")
+                && cell.text().strip().split("\\s+", -1).length <= MOST_WORDS_OF_A_PLACE
+                && !Roles.names(cell.folded())
+                && Polarity.inColumn(new Claims(cell)).isEmpty()
+                && Colours.among(new Claims(cell)).isEmpty();
     }
 
     private static double share(int column, List<List<Passage>> rows, Predicate<Passage> fits) {

@@ -17,6 +17,11 @@ final class FreeText {
     private static final Pattern SENTENCE_INSIDE =
             Pattern.compile("[a-z0-9)\u00df-\u024f][.!?]\\s+[\\p{Lu}]\\p{L}*\\s");
     private static final int LONGEST_TITLE_WORDS = 6;
+    private static final Pattern LABEL =
+            Pattern.compile("^\\s*[^:=,;]{2,40}?\\s*(?::\\s|=+>?\\s|[-=]>|\u2192|\\.{3,}|\\s[-\u2013]\\s)");
+    private static final double LISTED_SHARE = 0.6;
+    private static final Pattern LEGEND = Pattern.compile("\\s*\\(.*\\)\\s*");
+    private static final int LEAST_OF_A_LEGEND = 3;
 
     private final Draft draft;
 
@@ -31,6 +36,8 @@ final class FreeText {
             form(lines);
         } else if (isParagraph(lines)) {
             draft.add(paragraph(lines));
+        } else if (isList(lines)) {
+            lines.forEach(this::item);
         } else if (isProse(lines)) {
             prose(lines);
         } else {
@@ -45,6 +52,25 @@ final class FreeText {
             line(line);
         } else {
             draft.note(line.slice(0, line.length()));
+        }
+    }
+
+    /** A circuit a line, each behind its label. */
+    private static boolean isList(List<Passage> lines) {
+        long labelled = lines.stream()
+                .filter(l -> LABEL.matcher(withoutBullet(l).text()).find() && hasColour(l))
+                .count();
+        return lines.size() > 1 && labelled >= LISTED_SHARE * lines.size();
+    }
+
+    /** A line of a list, which may speak of several circuits, or only say what the short forms of the others mean. */
+    private void item(Passage line) {
+        if (LEGEND.matcher(line.text()).matches() && Colours.count(line) >= LEAST_OF_A_LEGEND) {
+            draft.loose(line);
+        } else if (Heading.of(line).isEmpty() && Clauses.of(line).size() > 1) {
+            prose(List.of(line));
+        } else {
+            line(line);
         }
     }
 

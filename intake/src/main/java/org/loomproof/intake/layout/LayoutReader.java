@@ -168,7 +168,7 @@ public final class LayoutReader {
                 draft.heading(heading.get());
             } else if (cells.size() > 1 && !draft.isEmpty() && table.isWrapped(cells)) {
                 draft.replaceLast(table.joined(draft.last(), cells));
-            } else if (i == 0 && part.header().isEmpty() && isTitle(line)) {
+            } else if (i == 0 && divider == Divider.GAPS && part.header().isEmpty() && isTitle(line)) {
                 draft.loose(line);
             } else if (cells.size() > 1 && (filled > 1 || divider != Divider.GAPS)) {
                 draft.add(table.entry(cells, draft.headings()));

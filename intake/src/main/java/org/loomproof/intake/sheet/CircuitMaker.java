@@ -28,7 +28,7 @@ import org.loomproof.workshop.problem.Place;
 final class CircuitMaker {
 
     /** An entry less sure than this is a guess; below it more than one field in twenty proves wrong. */
-    private static final double SURE_ENOUGH = 0.9;
+    private static final double SURE_ENOUGH = 0.95;
 
     private final String file;
     private final Set<String> taken;
