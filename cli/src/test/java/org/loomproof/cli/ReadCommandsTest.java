@@ -77,6 +77,49 @@ class ReadCommandsTest {
     }
 
     @Test
+    void whatAPersonPutsRightIsRememberedAndSuggestedNextTime() throws IOException {
+        String memory = folder.resolve("shop.csv").toString();
+        String odd = Files.writeString(
+                        folder.resolve("odd.txt"), "Wuzzle feed\tbrown\t+\tdash\nHorn\tblack\t-\tcolumn\n")
+                .toString();
+        assertThat(run("read-sheet", odd, "--memory", memory)).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(run("read-sheet", odd, "--memory", memory, "--correct", "1:role=accessory"))
+                .isEqualTo(ExitCode.STOPPED);
+        assertThat(out.toString()).contains("accessory", "100 %");
+        assertThat(run("read-sheet", odd, "--memory", memory, "--correct", "1:role=accessory"))
+                .isEqualTo(ExitCode.STOPPED);
+        assertThat(Files.readString(Path.of(memory))).contains("role,wuzzle feed,accessory,2");
+        assertThat(run("read-sheet", odd, "--memory", memory)).isEqualTo(ExitCode.STOPPED);
+        assertThat(out.toString().replaceAll("\\s+", " "))
+                .contains(
+                        "not understood",
+                        "your shop read the role of \"wuzzle feed\" as accessory twice of 2 (75 %)",
+                        "--correct 1:role=accessory takes it");
+    }
+
+    @Test
+    void everyCorrectionThatCannotBeMadeIsToldAtOnceAndTeachesNothing() {
+        String memory = folder.resolve("shop.csv").toString();
+        assertThat(run(
+                        "read-sheet",
+                        notes,
+                        "--memory",
+                        memory,
+                        "--correct",
+                        "horn",
+                        "--correct",
+                        "9:role=horn",
+                        "--correct",
+                        "1:role=hron",
+                        "--correct",
+                        "1:role=horn"))
+                .isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString())
+                .contains("6:role=horn", "a line that a circuit was read from", "such as door-trigger");
+        assertThat(Path.of(memory)).doesNotExist();
+    }
+
+    @Test
     void withoutTheVehiclesFactsTheyAreAskedFor() {
         assertThat(run("read-sheet", notes)).isEqualTo(ExitCode.STOPPED);
         assertThat(out.toString()).contains("To be filled in: name, system-voltage");

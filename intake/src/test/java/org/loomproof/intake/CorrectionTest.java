@@ -3,6 +3,7 @@ package org.loomproof.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.loomproof.intake.check.Entry;
@@ -11,9 +12,13 @@ import org.loomproof.intake.check.ReadNotes;
 import org.loomproof.intake.correct.Correction;
 import org.loomproof.intake.correct.ReviewLine;
 import org.loomproof.intake.correct.ShopMemory;
+import org.loomproof.intake.correct.Suggestion;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.decode.SourceLines;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.brief.text.SourceText;
+import org.loomproof.workshop.problem.Checked;
+import org.loomproof.workshop.problem.Problem;
 
 /** What a person puts right, and what the shop remembers of it. */
 class CorrectionTest {
@@ -66,16 +71,46 @@ class CorrectionTest {
                 .with(Correction.of(first, Field.ROLE, "parking-lamp"))
                 .with(Correction.of(first, Field.ROLE, "accessory"))
                 .with(Correction.of(first, Field.COLOUR, "light brown"));
-        assertThat(memory.corrections()).hasSize(2);
-        ReviewLine later = review(
-                        "WUZZLE  Feed\tChampagne\t+\tdash\nHorn\tblack\t-\tcolumn\n", ShopMemory.read(memory.write()))
-                .getFirst();
+        assertThat(memory.lines()).hasSize(3);
+        ReviewLine later = later(memory);
         assertThat(later.entry().role()).isEmpty();
         assertThat(later.suggestions())
-                .extracting(c -> c.field() + " " + c.means())
-                .containsExactly("ROLE accessory", "COLOUR light brown");
-        assertThat(later.corrected(later.suggestions().getFirst()).suggestions())
+                .extracting(s ->
+                        s.correction().field() + " " + s.correction().means() + " " + s.times() + " of " + s.ofAll())
+                .containsExactly("ROLE accessory 1 of 2", "COLOUR light brown 1 of 1");
+        assertThat(later.corrected(later.suggestions().getFirst().correction()).suggestions())
                 .hasSize(1);
+    }
+
+    @Test
+    void whatTheShopSaidMoreOftenIsSuggestedAndNeverCalledSure() {
+        Entry first = review(NOTES, ShopMemory.empty()).getFirst().entry();
+        ShopMemory memory = ShopMemory.empty()
+                .with(Correction.of(first, Field.ROLE, "accessory"))
+                .with(Correction.of(first, Field.ROLE, "accessory"))
+                .with(Correction.of(first, Field.ROLE, "horn"));
+        Suggestion suggestion = later(memory).suggestions().getFirst();
+        assertThat(suggestion.correction().means()).isEqualTo("accessory");
+        // Rule of succession (Laplace): two of three, (2 + 1) / (3 + 2).
+        assertThat(suggestion.sure()).isEqualTo(0.6);
+        ShopMemory much = memory;
+        for (int i = 0; i < 1000; i++) {
+            much = much.with(Correction.of(first, Field.ROLE, "accessory"));
+        }
+        assertThat(later(much).suggestions().getFirst().sure()).isLessThan(1);
+        assertThat(later(much).entry().role()).isEmpty();
+    }
+
+    private static ReviewLine later(ShopMemory memory) {
+        return review("WUZZLE  Feed\tChampagne\t+\tdash\nHorn\tblack\t-\tcolumn\n", kept(memory.write()))
+                .getFirst();
+    }
+
+    private static ShopMemory kept(String text) {
+        return switch (ShopMemory.read(new SourceText("shop.csv", text))) {
+            case Checked.Good<ShopMemory>(ShopMemory memory) -> memory;
+            case Checked.Bad<ShopMemory>(var problems) -> throw new AssertionError(problems);
+        };
     }
 
     @Test
@@ -83,7 +118,16 @@ class CorrectionTest {
         ShopMemory memory = ShopMemory.empty()
                 .with(new Correction(Field.PLACE, "under, \"the\" dash\nleft", "dash"))
                 .with(new Correction(Field.ROLE, "türkontakt", "door-trigger"));
-        assertThat(ShopMemory.read(memory.write())).isEqualTo(memory);
-        assertThat(ShopMemory.read("\"broken")).isEqualTo(ShopMemory.empty());
+        assertThat(kept(memory.write())).isEqualTo(memory);
+    }
+
+    @Test
+    void aBrokenMemoryTellsAllItsProblemsAtOnce() {
+        List<Problem> problems = new ArrayList<>();
+        String text =
+                "field,written,means,times\nrolle,horn wire,horn,1\nrole,horn wire,horn,half\nrole,a,b,0\nrole,a\n";
+        assertThat(ShopMemory.read(new SourceText("shop.csv", text)).orTell(problems))
+                .isEmpty();
+        assertThat(problems).hasSize(4);
     }
 }

@@ -41,6 +41,18 @@ public final class SheetNotesReport {
                         reading.source().lines().size()));
         for (Placed placed : reading.draft().placed()) {
             entry(report, placed.entry());
+            reading.review().stream()
+                    .filter(line -> line.entry().origin().equals(placed.entry().origin()))
+                    .flatMap(line -> line.suggestions().stream())
+                    .forEach(s -> report.remark(
+                            "intake.report.suggested",
+                            s.correction().written(),
+                            Words.of(s.correction().field()),
+                            s.correction().means(),
+                            s.times(),
+                            s.ofAll(),
+                            Math.round(s.sure() * 100),
+                            placed.entry().origin().line()));
             switch (placed) {
                 case Placed.OnSheet(Entry entry, Circuit circuit) -> onSheet(report, entry, circuit);
                 case HeldBack held -> {

@@ -29,6 +29,7 @@ public record Correction(Field field, String written, String means) {
 
     public Correction {
         written = key(written);
+        means = means.strip().replaceAll("\\s+", " ");
     }
 
     /** A text as it is compared: small letters without accents, single blanks. */

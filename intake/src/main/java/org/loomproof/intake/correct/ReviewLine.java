@@ -16,7 +16,7 @@ import org.loomproof.intake.decode.SourceLines;
  * @param entry what was understood
  * @param suggestions what the shop once said about such a text, where it would change something
  */
-public record ReviewLine(List<Passage> source, Entry entry, List<Correction> suggestions) {
+public record ReviewLine(List<Passage> source, Entry entry, List<Suggestion> suggestions) {
 
     private static final int MOST_LINES = 20;
 
@@ -39,7 +39,7 @@ public record ReviewLine(List<Passage> source, Entry entry, List<Correction> sug
                         source,
                         e,
                         suggestions.stream()
-                                .filter(s -> s.field() != correction.field())
+                                .filter(s -> s.correction().field() != correction.field())
                                 .toList()))
                 .orElse(this);
     }
@@ -53,11 +53,12 @@ public record ReviewLine(List<Passage> source, Entry entry, List<Correction> sug
                 .toList();
     }
 
-    private static List<Correction> suggestions(Entry entry, ShopMemory memory) {
-        List<Correction> suggestions = new ArrayList<>();
+    private static List<Suggestion> suggestions(Entry entry, ShopMemory memory) {
+        List<Suggestion> suggestions = new ArrayList<>();
         for (Field field : Field.values()) {
             memory.suggestion(entry, field)
-                    .filter(c -> c.applied(entry)
+                    .filter(s -> s.correction()
+                            .applied(entry)
                             .map(e -> !Values.of(e, field).equals(Values.of(entry, field)))
                             .orElse(false))
                     .ifPresent(suggestions::add);

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.loomproof.intake.check.ReadNotes;
+import org.loomproof.intake.correct.ShopMemory;
 import org.loomproof.intake.decode.Decoder;
 import org.loomproof.intake.decode.SourceLines;
 import org.loomproof.intake.kit.KitText;
@@ -53,8 +54,21 @@ public final class NotesRun {
      * @param facts the vehicle's, as written behind their keys; what is missing is asked for
      * @param order what is wanted: circuits that it needs and the notes lack are listed
      * @param into a sheet that the notes are merged into; its facts of the vehicle then hold
+     * @param memory the file with what the shop remembers; with corrections it may not be there yet
+     * @param corrections what a person puts right in this reading
      */
-    public record SheetWanted(Path notes, Map<String, String> facts, Optional<Path> order, Optional<Path> into) {}
+    public record SheetWanted(
+            Path notes,
+            Map<String, String> facts,
+            Optional<Path> order,
+            Optional<Path> into,
+            Optional<Path> memory,
+            List<LineCorrection> corrections) {
+
+        public SheetWanted {
+            corrections = List.copyOf(corrections);
+        }
+    }
 
     /** Wiring notes as a sheet, or every problem of the files. */
     public Checked<SheetReading> sheet(SheetWanted wanted) {
@@ -62,15 +76,29 @@ public final class NotesRun {
         Optional<SourceLines> source = decoder.decode(wanted.notes()).orTell(problems);
         Optional<Order> order = wanted.order().flatMap(file -> order(file).orTell(problems));
         Optional<Sheet> into = wanted.into().flatMap(file -> sheet(file).orTell(problems));
+        Optional<ShopMemory> memory = wanted.memory()
+                .flatMap(file ->
+                        MemoryFile.read(file, !wanted.corrections().isEmpty()).orTell(problems));
         if (!problems.isEmpty()) {
             return new Checked.Bad<>(problems);
         }
-        return new Checked.Good<>(read(source.orElseThrow(), wanted.facts(), order, into));
+        SourceLines lines = source.orElseThrow();
+        ReadNotes asRead = TableEntries.of(lines).orElseGet(() -> ReadNotes.of(lines));
+        return switch (PutRight.of(lines, asRead, memory.orElse(ShopMemory.empty()), wanted.corrections())) {
+            case Checked.Bad<PutRight>(var wrong) -> new Checked.Bad<>(wrong);
+            case Checked.Good<PutRight>(PutRight right) ->
+                new Checked.Good<>(read(lines, right, wanted.facts(), order, into));
+        };
     }
 
-    private SheetReading read(
-            SourceLines source, Map<String, String> facts, Optional<Order> order, Optional<Sheet> into) {
-        ReadNotes notes = TableEntries.of(source).orElseGet(() -> ReadNotes.of(source));
+    /** Wiring notes that were decoded and put right, as a sheet. */
+    public SheetReading read(
+            SourceLines source,
+            PutRight right,
+            Map<String, String> facts,
+            Optional<Order> order,
+            Optional<Sheet> into) {
+        ReadNotes notes = right.notes();
         Set<String> taken = into.map(
                         s -> s.circuits().stream().map(c -> c.id().value()).collect(Collectors.toSet()))
                 .orElse(Set.of());
@@ -84,6 +112,8 @@ public final class NotesRun {
         return new SheetReading(
                 source,
                 notes,
+                right.review(),
+                right.memory(),
                 draft,
                 order.map(o -> Needs.listMissing(o, roles)).orElse(List.of()),
                 merge.isPresent() ? Map.of() : SheetFacts.listMissing(facts),

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.loomproof.intake.check.ReadNotes;
+import org.loomproof.intake.correct.ReviewLine;
+import org.loomproof.intake.correct.ShopMemory;
 import org.loomproof.intake.decode.SourceLines;
 import org.loomproof.intake.sheet.DraftSheet;
 import org.loomproof.intake.sheet.Merge;
@@ -14,6 +16,8 @@ import org.loomproof.intake.sheet.Needs;
  *
  * @param source their lines
  * @param notes what was understood
+ * @param review each entry beside its lines, with what the shop once said about such a text
+ * @param memory what the shop remembers, with what was put right in this reading
  * @param draft what of it goes on a sheet, and what is held back
  * @param missing circuits that the order needs and nobody speaks of; empty without an order
  * @param missingFacts facts of the vehicle that are to be filled in, each with what may stand there
@@ -24,6 +28,8 @@ import org.loomproof.intake.sheet.Needs;
 public record SheetReading(
         SourceLines source,
         ReadNotes notes,
+        List<ReviewLine> review,
+        ShopMemory memory,
         DraftSheet draft,
         List<Needs.Missing> missing,
         Map<String, String> missingFacts,
@@ -32,6 +38,7 @@ public record SheetReading(
         String table) {
 
     public SheetReading {
+        review = List.copyOf(review);
         missing = List.copyOf(missing);
     }
 
