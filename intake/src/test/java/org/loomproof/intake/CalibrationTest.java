@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -52,8 +53,8 @@ class CalibrationTest {
         if (Boolean.getBoolean("loomproof.write")) {
             Files.writeString(file, counted);
         }
-        Map<String, TreeMap<Double, Double>> kept = maps(Files.readString(file));
-        Map<String, TreeMap<Double, Double>> today = maps(counted);
+        Map<String, NavigableMap<Double, Double>> kept = maps(Files.readString(file));
+        Map<String, NavigableMap<Double, Double>> today = maps(counted);
         weights().forEach((key, weight) -> {
             String field = key.substring(0, key.indexOf(','));
             assertThat(said(kept, field, weight))
@@ -79,15 +80,15 @@ class CalibrationTest {
         assertThat(overstated).isLessThanOrEqualTo(FRESH_OVERSTATED);
     }
 
-    private static double said(Map<String, TreeMap<Double, Double>> maps, String field, double weight) {
-        TreeMap<Double, Double> map = maps.get(field);
+    private static double said(Map<String, NavigableMap<Double, Double>> maps, String field, double weight) {
+        NavigableMap<Double, Double> map = maps.getOrDefault(field, new TreeMap<>());
         return Optional.ofNullable(map.floorEntry(weight))
                 .orElseGet(map::firstEntry)
                 .getValue();
     }
 
-    private static Map<String, TreeMap<Double, Double>> maps(String file) {
-        Map<String, TreeMap<Double, Double>> maps = new TreeMap<>();
+    private static Map<String, NavigableMap<Double, Double>> maps(String file) {
+        Map<String, NavigableMap<Double, Double>> maps = new TreeMap<>();
         file.lines()
                 .filter(line -> !line.startsWith("#") && !line.startsWith("field,"))
                 .map(line -> line.split(",", -1))
@@ -104,7 +105,7 @@ class CalibrationTest {
         Map<String, Double> weights = weights();
         StringBuilder rows = new StringBuilder();
         for (String field : Scores.FIELDS) {
-            List<TreeMap<Double, Double>> maps = sources.stream()
+            List<NavigableMap<Double, Double>> maps = sources.stream()
                     .map(source -> neverFalling(byWeight(field, weights, source)))
                     .filter(map -> !map.isEmpty())
                     .toList();
@@ -122,7 +123,7 @@ class CalibrationTest {
         return rows.toString();
     }
 
-    private static double lowest(List<TreeMap<Double, Double>> maps, double weight) {
+    private static double lowest(List<NavigableMap<Double, Double>> maps, double weight) {
         return maps.stream()
                 .map(map -> Optional.ofNullable(map.floorEntry(weight)).orElseGet(map::firstEntry))
                 .mapToDouble(Map.Entry::getValue)
@@ -131,7 +132,7 @@ class CalibrationTest {
     }
 
     /** Right ones and all by the weight of their evidence. */
-    private static TreeMap<Double, int[]> byWeight(
+    private static NavigableMap<Double, int[]> byWeight(
             String field, Map<String, Double> weights, Map<String, int[]> source) {
         TreeMap<Double, int[]> byWeight = new TreeMap<>();
         source.forEach((key, tally) -> {
@@ -145,7 +146,7 @@ class CalibrationTest {
     }
 
     /** Neighbours that would fall are pooled until none does; of few readings little is concluded (one right and one wrong are added). */
-    static TreeMap<Double, Double> neverFalling(TreeMap<Double, int[]> byWeight) {
+    static NavigableMap<Double, Double> neverFalling(NavigableMap<Double, int[]> byWeight) {
         record Block(double weight, int right, int all) {
             double share() {
                 return (right + 1.0) / (all + 2.0);
