@@ -32,12 +32,27 @@ import org.loomproof.book.key.Passphrase;
 import org.loomproof.book.place.BookPlace;
 import org.loomproof.book.place.Refusal;
 import org.loomproof.book.place.Tried;
+import org.loomproof.book.store.Attachments;
 import org.loomproof.book.store.Customers;
 import org.loomproof.book.store.OpenBook;
 import org.loomproof.testing.Sample;
 
 /** How a book is kept wherever it lies: from strangers, from damage, from those who forget, and for those who ask to be forgotten. */
 abstract class KeepingContract extends BookFixture {
+
+    @Test
+    void whatIsDroppedIsGoneAndTheRestStays() {
+        Card van = book().cards()
+                .addCustomerWithJob(BO, "job.called", Map.of("name", "Somebody"), Map.of("plate", "QX 1"));
+        book().attachments().add(van.id(), BO, "old/plan", new byte[] {1});
+        book().attachments().add(van.id(), BO, "photo", new byte[] {2});
+        assertThat(book().attachments().drop(van.id(), label -> label.startsWith("old/")))
+                .isEqualTo(1);
+        assertThat(book().attachments().of(van.id()))
+                .extracting(Attachments.Label::label)
+                .containsExactly("photo");
+        assertThat(book().attachments().drop(van.id(), label -> false)).isZero();
+    }
 
     @Test
     void aWrongPassphraseOpensNothing() {

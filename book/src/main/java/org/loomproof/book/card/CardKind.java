@@ -15,6 +15,8 @@ public enum CardKind {
     SHEET,
     /** One security system, for all jobs. */
     KIT,
+    /** A vehicle sheet with a kit, and what the proof of the two came to. */
+    FIT,
     /** The shop's price list; there is one. */
     PRICES,
     /** Somebody who works with the book. */
@@ -28,6 +30,7 @@ public enum CardKind {
             case CUSTOMER -> List.of("name", "phone");
             case JOB -> List.of("plate", "make", "model", "year", "title", "verdict");
             case SHEET, KIT, PRICES -> List.of("title");
+            case FIT -> List.of("pair", "verdict", "holds", "broken", "open", "sum");
             case PERSON -> List.of("name", "sign-in", "role", "active");
             case REMAINS -> List.of("make", "model", "year");
             case WORK -> List.of();
@@ -38,10 +41,10 @@ public enum CardKind {
     public List<String> foundBy() {
         return switch (this) {
             case CUSTOMER -> List.of("name", "phone", "email");
-            case JOB -> List.of("plate", "number", "make", "model", "title");
+            case JOB -> List.of("plate", "number", "make", "model", "title", "sheet-from");
             case SHEET, KIT, PRICES -> List.of("title");
             case PERSON -> List.of("sign-in");
-            case REMAINS, WORK -> List.of();
+            case FIT, REMAINS, WORK -> List.of();
         };
     }
 

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.jdbi.v3.core.Handle;
 import org.loomproof.book.card.Author;
 import org.loomproof.book.card.CardId;
@@ -50,6 +51,22 @@ public final class Attachments {
                             .execute();
                     return id;
                 }));
+    }
+
+    /** Takes away what belongs to a card under such labels, for good; how many that were. */
+    public int drop(CardId card, Predicate<String> labels) {
+        List<String> gone = of(card).stream()
+                .filter(label -> labels.test(label.label()))
+                .map(label -> label.id().value())
+                .toList();
+        return gone.isEmpty()
+                ? 0
+                : database.jdbi()
+                        .inTransaction(handle -> handle.createUpdate(
+                                        "DELETE FROM attachment WHERE card = :card AND id IN (<gone>)")
+                                .bind("card", card.value())
+                                .bindList("gone", gone)
+                                .execute());
     }
 
     /** What belongs to a card, the oldest first. */

@@ -1,6 +1,7 @@
 package org.loomproof.pages.desk;
 
 import java.time.LocalTime;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +13,7 @@ import org.loomproof.book.work.Task;
 import org.loomproof.book.work.TaskProgress;
 import org.loomproof.workshop.words.Messages;
 
-/** The long work of a shop: jobs being planned and proven, one after another on each server of the book, while it is unlocked. */
+/** The long work of a shop: jobs being planned and proven, and at night every vehicle sheet with every kit; one after another on each server of the book, while it is unlocked. */
 public final class Background implements AutoCloseable {
 
     private static final String PLAN = "plan";
@@ -20,6 +21,7 @@ public final class Background implements AutoCloseable {
     /** When nobody works in the shop, and few clocks are set. */
     private static final LocalTime NIGHT = LocalTime.of(3, 20);
 
+    private final OpenBook book;
     private final Backlog backlog;
 
     private Background(OpenBook book, Backlog.Pace pace) {
@@ -28,10 +30,16 @@ public final class Background implements AutoCloseable {
                 Map.of(
                         PLAN,
                         (task, watch) -> new Planning(book, Messages.in(Locale.forLanguageTag(task.language())))
+                                .run(task, watch),
+                        NightlyProof.TASK,
+                        (task, watch) -> new NightlyProof(book, Messages.in(Locale.forLanguageTag(task.language())))
                                 .run(task, watch)),
                 NIGHT,
-                all -> {},
+                all -> new NightlyProof(book, Messages.english())
+                        .due(Author.CONSOLE)
+                        .forEach(all::add),
                 pace);
+        this.book = book;
     }
 
     /** Begins to do the work of a book. */
@@ -52,6 +60,20 @@ public final class Background implements AutoCloseable {
     /** Has the work for a job ended; what was kept stays. */
     public void stop(CardId job) {
         backlog.stop(PLAN, job.value());
+    }
+
+    /** Has every sheet proven with every kit where that is due; how many that are. What is under way is not asked for twice. */
+    public int proveDue(Author who, Locale language) {
+        List<Task> due = new NightlyProof(book, Messages.in(language)).due(who);
+        due.forEach(backlog::add);
+        return due.size();
+    }
+
+    /** True while a sheet and a kit wait to be proven or are being proven. */
+    public boolean isUnderWay(Fit fit) {
+        return backlog.find(NightlyProof.TASK, fit.subject())
+                .filter(told -> !told.isFailed())
+                .isPresent();
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.loomproof.pages.desk;
 
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +15,7 @@ import org.loomproof.book.store.Attachments;
 import org.loomproof.book.store.OpenBook;
 import org.loomproof.book.work.Task;
 import org.loomproof.book.work.TaskWatch;
+import org.loomproof.papers.Papers;
 import org.loomproof.papers.folder.Paper;
 import org.loomproof.shop.job.Answer;
 import org.loomproof.shop.job.MadeJob;
@@ -22,6 +24,8 @@ import org.loomproof.shop.job.Stage;
 import org.loomproof.shop.job.TextRun;
 import org.loomproof.shop.job.VerdictCounts;
 import org.loomproof.workshop.brief.text.SourceText;
+import org.loomproof.workshop.goods.change.PlanChange;
+import org.loomproof.workshop.goods.shelf.PickList;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.prover.FaultWatch;
 import org.loomproof.workshop.words.Messages;
@@ -54,13 +58,8 @@ public final class Planning {
         Consumer<Stage> told = stage -> watch.stage(stage.name().toLowerCase(Locale.ROOT));
         TextRun run = new TextRun(messages);
         AtomicInteger candidates = new AtomicInteger();
-        Checked<MadeJob> made = run.make(
-                text(job, "sheet"),
-                text(job, "kit"),
-                text(job, "order"),
-                Prices.text(book).map(list -> new SourceText("prices.csv", list)),
-                told,
-                () -> {
+        Checked<MadeJob> made =
+                run.make(text(job, "sheet"), text(job, "kit"), text(job, "order"), Prices.texts(book), told, () -> {
                     watch.goOn();
                     watch.counted(candidates.incrementAndGet(), 0);
                 });
@@ -111,11 +110,12 @@ public final class Planning {
                         "",
                         papers.stream().map(Paper::name).toList());
         book.attachments().add(asked.id(), task.who(), label(run, RESULT), new Paper(RESULT, result).bytes());
-        Card now = found.orElseThrow();
-        while (book.cards().change(now.id(), now.version(), task.who(), what, changes(now, run, made))
-                        instanceof Saved.Overtaken(Card later)
-                && isOfTheSameTexts(later, asked)) {
-            now = later;
+        Saved saved = new Saved.Overtaken(found.orElseThrow());
+        while (saved instanceof Saved.Overtaken(Card now) && isOfTheSameTexts(now, asked)) {
+            saved = book.cards().change(now.id(), now.version(), task.who(), what, changes(now, run, made));
+        }
+        if (saved instanceof Saved.Done(Card job)) {
+            book.attachments().drop(job.id(), Runs.nobodys(job));
         }
     }
 
@@ -126,11 +126,12 @@ public final class Planning {
     private static Map<String, String> changes(Card job, String run, MadeJob made) {
         VerdictCounts counts = VerdictCounts.of(made.proof());
         Map<String, String> changes = new HashMap<>();
-        changes.put("run", run);
+        changes.put(Runs.LATEST, run);
         changes.put("verdict", Answer.of(made.plan(), made.proof()).name().toLowerCase(Locale.ROOT));
         changes.put("holds", Integer.toString(counts.holds()));
         changes.put("broken", Integer.toString(counts.broken()));
         changes.put("open", Integer.toString(counts.open()));
+        changes.put(Shelf.NEEDS, Shelf.needs(PickList.of(made.brief(), made.plan())));
         changes.put("kit-name", made.brief().kit().name());
         changes.put("parts", Integer.toString(made.plan().parts().size()));
         Card after = new Card(
@@ -143,9 +144,34 @@ public final class Planning {
         return changes;
     }
 
+    /**
+     * What changes from the plan that was carried out, or stood before, to the plan of the latest run; nothing when there are not two
+     * of them.
+     */
+    public Optional<PlanChange> change(Card job) {
+        return Runs.comparedWith(job).flatMap(before -> {
+            Optional<SourceText> old = plan(job, before);
+            Optional<SourceText> next = plan(job, job.get(Runs.LATEST));
+            return old.isEmpty() || next.isEmpty() ? Optional.empty() : change(old.orElseThrow(), next.orElseThrow());
+        });
+    }
+
+    /** A plan kept by a program of another time may be one that this program cannot read; then nobody can say what changes. */
+    private Optional<PlanChange> change(SourceText old, SourceText next) {
+        return switch (new TextRun(messages).change(old, next, Prices.list(book))) {
+            case Checked.Good<PlanChange>(PlanChange change) -> Optional.of(change);
+            case Checked.Bad<PlanChange> ignored -> Optional.empty();
+        };
+    }
+
+    private Optional<SourceText> plan(Card job, String run) {
+        return paper(job, run, Papers.PLAN)
+                .map(bytes -> new SourceText(Papers.PLAN, new String(bytes, StandardCharsets.UTF_8)));
+    }
+
     /** The papers of a job's latest run, by name. */
     public List<Attachments.Label> papers(Card job) {
-        String run = job.get("run");
+        String run = job.get(Runs.LATEST);
         return run.isEmpty()
                 ? List.of()
                 : book.attachments().of(job.id()).stream()
@@ -155,8 +181,13 @@ public final class Planning {
 
     /** One paper of a job's latest run. */
     public Optional<byte[]> paper(Card job, String name) {
-        return papers(job).stream()
-                .filter(label -> label.label().equals(label(job.get("run"), name)))
+        return paper(job, job.get(Runs.LATEST), name);
+    }
+
+    /** One paper of a run that the job names. */
+    public Optional<byte[]> paper(Card job, String run, String name) {
+        return book.attachments().of(job.id()).stream()
+                .filter(label -> label.label().equals(label(run, name)))
                 .findFirst()
                 .flatMap(label -> book.attachments().open(job.id(), label.id()));
     }

@@ -1,19 +1,24 @@
 package org.loomproof.pages.desk;
 
+import java.util.ArrayList;
 import java.util.Optional;
 import org.loomproof.book.card.Card;
 import org.loomproof.book.card.CardKind;
 import org.loomproof.book.card.Listing;
 import org.loomproof.book.store.OpenBook;
+import org.loomproof.shop.job.ShopTexts;
 import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.goods.price.PriceList;
 import org.loomproof.workshop.goods.price.PriceListReader;
-import org.loomproof.workshop.problem.Checked;
 
-/** The shop's own price list, one text in the book. */
+/** The shop's own price list and what lies on its shelf: two texts on one card of the book. */
 public final class Prices {
 
-    private static final String TEXT = "prices";
+    /** The entry with the price list, and the name under which its problems are told. */
+    public static final String PRICES = "prices";
+
+    /** The entry with what lies on the shelf. */
+    public static final String STOCK = "stock";
 
     private Prices() {}
 
@@ -24,16 +29,18 @@ public final class Prices {
                 .flatMap(line -> book.cards().find(line.id()));
     }
 
-    /** The list as text. */
-    public static Optional<String> text(OpenBook book) {
-        return card(book).flatMap(card -> card.entries().find(TEXT));
+    /** Price list and stock as the papers take them. */
+    public static ShopTexts texts(OpenBook book) {
+        Optional<Card> card = card(book);
+        return new ShopTexts(text(card, PRICES), text(card, STOCK));
     }
 
-    /** The list, when there is one without a problem. */
+    private static Optional<SourceText> text(Optional<Card> card, String name) {
+        return card.flatMap(there -> there.entries().find(name)).map(text -> new SourceText(name + ".csv", text));
+    }
+
+    /** The price list, when there is one without a problem. */
     public static Optional<PriceList> list(OpenBook book) {
-        return text(book).flatMap(text -> switch (PriceListReader.read(new SourceText("prices.csv", text))) {
-            case Checked.Good<PriceList>(PriceList list) -> Optional.of(list);
-            case Checked.Bad<PriceList> ignored -> Optional.empty();
-        });
+        return texts(book).prices().flatMap(text -> PriceListReader.read(text).orTell(new ArrayList<>()));
     }
 }

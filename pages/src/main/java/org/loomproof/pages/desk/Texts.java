@@ -7,6 +7,7 @@ import org.loomproof.shop.job.TextRun;
 import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.goods.price.PriceListReader;
+import org.loomproof.workshop.goods.shelf.StockReader;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.problem.ProblemText;
@@ -18,6 +19,9 @@ public final class Texts {
     /** The entries of a job that are such texts. */
     public static final List<String> OF_A_JOB = List.of("order", "sheet", "kit");
 
+    /** Those of the shop itself. */
+    public static final List<String> OF_THE_SHOP = List.of(Prices.PRICES, Prices.STOCK);
+
     private final Messages messages;
 
     public Texts(Messages messages) {
@@ -27,12 +31,13 @@ public final class Texts {
     /** Every problem of a text, as a line each; none when it can be used. */
     public List<String> problems(String name, String text, Optional<Card> job) {
         TextRun run = new TextRun(messages);
-        SourceText source = new SourceText(name.equals("prices") ? "prices.csv" : name + ".yaml", text);
+        SourceText source = new SourceText(name + (OF_THE_SHOP.contains(name) ? ".csv" : ".yaml"), text);
         return lines(
                 switch (name) {
                     case "sheet" -> run.briefs().readSheet(source);
                     case "kit" -> run.briefs().readKit(source);
                     case "order" -> run.briefs().readOrder(source, job.flatMap(card -> sheet(run, card)));
+                    case Prices.STOCK -> StockReader.read(source);
                     default -> PriceListReader.read(source);
                 });
     }

@@ -16,6 +16,8 @@ import org.loomproof.book.card.Listing;
 import org.loomproof.book.card.Saved;
 import org.loomproof.book.vehicle.VehicleNumber;
 import org.loomproof.pages.desk.JobStep;
+import org.loomproof.pages.desk.Runs;
+import org.loomproof.pages.desk.Shelf;
 import org.loomproof.pages.desk.Shop;
 import org.loomproof.pages.desk.Texts;
 import org.loomproof.pages.door.People;
@@ -127,15 +129,21 @@ final class JobPages {
             JobStep step = said.orElseThrow();
             String today = LocalDate.ofInstant(shop.clock().instant(), ZoneId.systemDefault())
                     .toString();
-            save(visit, "vehicle", job, "job." + step.word(), Map.of(step.entry(), today));
+            Map<String, String> done = new HashMap<>(Runs.built(job));
+            done.put(step.entry(), today);
+            if (save(visit, "vehicle", job, "job." + step.word(), done) && step == JobStep.BENCH) {
+                new Shelf(visit.book()).take(job, visit.author());
+            }
         });
     }
 
     /**
      * Saves entries from a form that was made from the version it names, and goes back to the job; the second of two is shown
      * what the first one changed, and both texts.
+     *
+     * @return false when nothing was saved
      */
-    static void save(Visit visit, String template, Card job, String what, Map<String, String> fields) {
+    static boolean save(Visit visit, String template, Card job, String what, Map<String, String> fields) {
         int seen = visit.number("seen", 0);
         Map<String, String> changes = new HashMap<>(fields);
         Card after = new Card(
@@ -145,7 +153,7 @@ final class JobPages {
                 job.version(),
                 job.entries().with(fields));
         if (changesThePlan(job, after)) {
-            changes.putAll(Map.of("verdict", "", "run", "", "holds", "", "broken", "", "open", "", "parts", ""));
+            changes.putAll(Runs.overtaken(job));
             after = new Card(
                     job.id(),
                     job.kind(),
@@ -154,7 +162,8 @@ final class JobPages {
                     after.entries().with(changes));
         }
         changes.put("stage", JobStep.stage(after));
-        switch (visit.book().cards().change(job.id(), seen, visit.author(), what, changes)) {
+        Saved saved = visit.book().cards().change(job.id(), seen, visit.author(), what, changes);
+        switch (saved) {
             case Saved.Done ignored -> visit.go("/jobs/" + job.id());
             case Saved.Gone ignored -> visit.refuse(HttpStatus.NOT_FOUND);
             case Saved.Overtaken(Card now) ->
@@ -167,6 +176,7 @@ final class JobPages {
                                 .only(now.entries().differing(fields).keySet())
                                 .values());
         }
+        return saved instanceof Saved.Done;
     }
 
     /** A verdict stands for the texts it was made from and no others. */

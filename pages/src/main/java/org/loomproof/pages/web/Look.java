@@ -30,6 +30,12 @@ public record Look(Messages messages, Optional<Person> person, String formMark, 
         return messages.text(phrase);
     }
 
+    /** What an entry of a card is called; its own name where nobody gave it another. */
+    public String entry(String name) {
+        String key = "pages.entry." + name;
+        return messages.knows(key) ? messages.text(key) : name;
+    }
+
     /** True when somebody is signed in who has the right. */
     public boolean may(Right right) {
         return person.map(p -> p.role().has(right)).orElse(false);

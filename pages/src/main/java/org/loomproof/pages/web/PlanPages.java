@@ -7,17 +7,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.loomproof.book.card.Card;
-import org.loomproof.book.card.CardKind;
 import org.loomproof.book.work.TaskProgress;
 import org.loomproof.pages.desk.Background;
 import org.loomproof.pages.desk.JobStep;
 import org.loomproof.pages.desk.Planning;
-import org.loomproof.pages.desk.Prices;
+import org.loomproof.pages.desk.Runs;
+import org.loomproof.pages.desk.Shared;
 import org.loomproof.pages.desk.Shop;
 import org.loomproof.pages.desk.Texts;
 import org.loomproof.pages.desk.Verdicts;
+import org.loomproof.shop.job.ChangeWords;
 
-/** Sheet, kit and order of a job, its plan and proof, its papers; and the shop's price list. */
+/** Sheet, kit and order of a job, its plan and proof, what a new plan changes, and its papers. */
 final class PlanPages {
 
     private static final String PAPER_POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; sandbox;"
@@ -40,7 +41,7 @@ final class PlanPages {
             String text = job.get(name);
             List<String> problems =
                     text.isEmpty() ? List.of() : new Texts(visit.messages()).problems(name, text, Optional.of(job));
-            showText(visit, HttpStatus.OK, name, Optional.of(job), text, problems);
+            showText(visit, HttpStatus.OK, name, job, text, problems);
         });
     }
 
@@ -58,39 +59,30 @@ final class PlanPages {
             if (problems.isEmpty()) {
                 JobPages.save(visit, "text-again", job, "job." + name, Map.of(name, text));
             } else {
-                showText(visit, HttpStatus.UNPROCESSABLE_CONTENT, name, Optional.of(job), text, problems);
+                showText(visit, HttpStatus.UNPROCESSABLE_CONTENT, name, job, text, problems);
             }
         });
     }
 
-    void prices(Context context) {
-        Visit visit = Visit.of(context);
-        Optional<Card> card = Prices.card(visit.book());
-        String text = card.map(c -> c.get("prices")).orElse("");
-        showText(visit, HttpStatus.OK, "prices", card, text, List.of());
-    }
-
-    void savePrices(Context context) {
-        Visit visit = Visit.of(context);
-        String text = visit.raw("text");
-        Optional<Card> card = Prices.card(visit.book());
-        List<String> problems = new Texts(visit.messages()).problems("prices", text, Optional.empty());
-        if (!problems.isEmpty()) {
-            showText(visit, HttpStatus.UNPROCESSABLE_CONTENT, "prices", card, text, problems);
-            return;
-        }
-        Map<String, String> entries = Map.of("title", "prices", "prices", text);
-        card.ifPresentOrElse(
-                there -> visit.book()
-                        .cards()
-                        .change(there.id(), there.version(), visit.author(), "prices.changed", entries),
-                () -> visit.book().cards().add(CardKind.PRICES, visit.author(), "prices.changed", entries));
-        visit.go("/prices");
-    }
-
     private static void showText(
-            Visit visit, HttpStatus status, String name, Optional<Card> card, String text, List<String> problems) {
-        visit.show(status, "text", Map.of("name", name, "job", card, "text", text, "problems", problems));
+            Visit visit, HttpStatus status, String name, Card job, String text, List<String> problems) {
+        Shared shared = new Shared(visit.book());
+        visit.show(
+                status,
+                "text",
+                Map.of(
+                        "name",
+                        name,
+                        "job",
+                        Optional.of(job),
+                        "text",
+                        text,
+                        "problems",
+                        problems,
+                        "shared",
+                        Shared.kind(name).map(shared::all).orElse(List.of()),
+                        "from",
+                        shared.takenBy(job, name)));
     }
 
     void plan(Context context) {
@@ -100,6 +92,9 @@ final class PlanPages {
             Map<String, Object> shown = new HashMap<>();
             shown.put("job", job);
             shown.put("progress", background().find(job.id()));
+            shown.put(
+                    "compares",
+                    Runs.comparedWith(job).isPresent() && !job.get(Runs.LATEST).isEmpty());
             shown.put("verdicts", planning.paper(job, Planning.RESULT).map(Verdicts::in));
             shown.put(
                     "papers",
@@ -115,6 +110,25 @@ final class PlanPages {
                             .toList());
             visit.show("plan", shown);
         });
+    }
+
+    /** What the new plan changes about the old one, and nothing else. */
+    void changes(Context context) {
+        Visit visit = Visit.of(context);
+        JobPages.job(visit)
+                .ifPresent(job -> new Planning(visit.book(), visit.messages())
+                        .change(job)
+                        .ifPresentOrElse(
+                                change -> visit.show(
+                                        "changes",
+                                        Map.of(
+                                                "job",
+                                                job,
+                                                "change",
+                                                change,
+                                                "words",
+                                                new ChangeWords(visit.messages()))),
+                                () -> visit.refuse(HttpStatus.NOT_FOUND)));
     }
 
     void begin(Context context) {

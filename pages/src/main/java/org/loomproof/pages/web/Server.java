@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.security.GeneralSecurityException;
 import java.security.cert.X509Certificate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jetty.http.HttpException;
@@ -22,6 +23,7 @@ import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.SslConnectionFactory;
 import org.eclipse.jetty.util.ssl.SslContextFactory;
 import org.jspecify.annotations.Nullable;
+import org.loomproof.book.card.CardKind;
 import org.loomproof.book.key.Stretching;
 import org.loomproof.pages.desk.Shop;
 import org.loomproof.pages.door.Attempts;
@@ -53,6 +55,7 @@ public final class Server implements AutoCloseable {
     private final AuthorityPages authority;
     private final OwnerPages owner;
     private final TryPages tries = new TryPages();
+    private final FitPages fits;
 
     private Server(Shop shop, Listen listen, Stretching stretching) {
         Sessions sessions = new Sessions(shop.clock());
@@ -61,6 +64,7 @@ public final class Server implements AutoCloseable {
         this.jobs = new JobPages(shop);
         this.checkIns = new CheckInPages(shop);
         this.plans = new PlanPages(shop);
+        this.fits = new FitPages(shop);
         this.people = new PeoplePages(sessions);
         this.owner = new OwnerPages(stretching);
         this.authority = new AuthorityPages(listen.certificate().flatMap(Listen.Certificate::authority));
@@ -163,8 +167,27 @@ public final class Server implements AutoCloseable {
         routes.get("/jobs/{id}/try", tries::show, Right.WORK);
         routes.post("/jobs/{id}/said/{step}", jobs::said, Right.WORK);
 
-        routes.get("/prices", plans::prices, Right.WORK);
-        routes.post("/prices", plans::savePrices, Right.WORK);
+        routes.post("/jobs/{id}/texts/{text}/taken", SharedPages::taken, Right.WORK);
+        routes.post("/jobs/{id}/texts/{text}/given", SharedPages::given, Right.WORK);
+        routes.get("/jobs/{id}/changes", plans::changes, Right.WORK);
+        for (CardKind kind : List.of(CardKind.JOB, CardKind.SHEET, CardKind.KIT)) {
+            routes.get(SharedPages.path(kind) + "/{id}/past", PastPages::all, Right.WORK);
+            routes.get(SharedPages.path(kind) + "/{id}/past/{version}", PastPages::one, Right.WORK);
+        }
+        for (CardKind kind : List.of(CardKind.SHEET, CardKind.KIT)) {
+            SharedPages shared = new SharedPages(kind);
+            String path = SharedPages.path(kind);
+            routes.get(path, shared::list, Right.WORK);
+            routes.post(path, shared::add, Right.WORK);
+            routes.get(path + "/new", shared::begin, Right.WORK);
+            routes.get(path + "/{id}", shared::show, Right.WORK);
+            routes.post(path + "/{id}", shared::save, Right.WORK);
+        }
+        routes.get("/fits", fits::all, Right.WORK);
+        routes.post("/fits", fits::begin, Right.WORK);
+        routes.get("/fits/{id}", fits::one, Right.WORK);
+        routes.get("/prices", PartsPages::show, Right.WORK);
+        routes.post("/prices", PartsPages::save, Right.WORK);
         routes.get("/book", owner::book, Right.PEOPLE);
         routes.post("/book/passphrase", owner::changePassphrase, Right.PEOPLE);
         routes.get("/jobs/{id}/customer", owner::customer, Right.PEOPLE);

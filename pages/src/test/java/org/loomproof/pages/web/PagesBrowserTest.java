@@ -249,10 +249,15 @@ class PagesBrowserTest extends InBrowser {
             assertThat(cy.content()).contains("QX 481 LM").doesNotContain("spare wheel");
             cy.navigate(job + "/vehicle");
             assertThat(cy.content()).doesNotContain("spare wheel");
-            for (String closed : List.of("/texts/order", "/plan", "/papers/bench-card.html")) {
+            for (String closed :
+                    List.of("/texts/order", "/plan", "/papers/bench-card.html", "/past", "/past/1", "/changes")) {
                 assertThat(cy.navigate(job + closed).status()).as(closed).isEqualTo(403);
             }
-            assertThat(cy.navigate(shop.address() + "/people").status()).isEqualTo(403);
+            for (String closed : List.of("/people", "/sheets", "/kits", "/fits", "/prices")) {
+                assertThat(cy.navigate(shop.address() + closed).status())
+                        .as(closed)
+                        .isEqualTo(403);
+            }
             Browsers.look(cy, Screen.LAPTOP, "refused");
         }
     }

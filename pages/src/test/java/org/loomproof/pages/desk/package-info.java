@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.pages.desk;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,34 @@
+package org.loomproof.shop.job;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.loomproof.papers.ShopFacts;
+import org.loomproof.workshop.brief.text.SourceText;
+import org.loomproof.workshop.goods.price.History;
+import org.loomproof.workshop.goods.price.PriceListReader;
+import org.loomproof.workshop.goods.shelf.StockReader;
+import org.loomproof.workshop.problem.Problem;
+
+/**
+ * What a shop keeps as texts and the papers take from it.
+ *
+ * @param prices its price list; without it there is no quote
+ * @param stock what lies on its shelf; without it the pick list says nothing of what to order
+ */
+public record ShopTexts(Optional<SourceText> prices, Optional<SourceText> stock) {
+
+    /** Of a shop that keeps none. */
+    public static final ShopTexts NONE = new ShopTexts(Optional.empty(), Optional.empty());
+
+    /** What stands in them; every problem is added to those of other texts. */
+    ShopFacts read(List<Problem> problems) {
+        return new ShopFacts(
+                prices.flatMap(text -> PriceListReader.read(text).orTell(problems)),
+                History.NONE,
+                stock.flatMap(text -> StockReader.read(text).orTell(problems)),
+                Optional.empty(),
+                List.of(),
+                Locale.ENGLISH);
+    }
+}
