@@ -9,12 +9,15 @@ import org.loomproof.papers.drawing.Ink;
 import org.loomproof.papers.drawing.Inspection;
 import org.loomproof.papers.drawing.PlacedDrawing;
 import org.loomproof.papers.schematic.Schematic;
+import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.goods.joint.Joints;
 import org.loomproof.workshop.goods.joint.PlacedJoint;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.weigh.Weigher;
 
 class SchematicTest {
 
@@ -145,5 +148,19 @@ class SchematicTest {
     void theSameJobIsDrawnTheSameEachTime() {
         assertThat(Schematic.sheets(SampleJob.brief(), SampleJob.plan(), SampleJob.words()))
                 .isEqualTo(SHEETS);
+    }
+
+    /** Three relays on two fuses and their circuits are too much for a sheet. */
+    @Test
+    void whatIsTooMuchForASheetIsDrawnByFunctionAndSaysWhereItGoesOn() {
+        Brief brief = Examples.brief(Examples.FOLDER.resolve("circuits").resolve("locks-drivers-door-first"));
+        Plan plan = new Weigher().weigh(brief).plan();
+        List<PlacedDrawing> sheets = Schematic.sheets(brief, plan, SampleJob.words());
+        assertThat(GoingOn.assertBothSidesSayWhere(plan, sheets, SampleJob.words()))
+                .isPositive();
+        assertThat(sheets).allSatisfy(sheet -> {
+            assertThat(printedPoints(sheet)).isGreaterThanOrEqualTo(7.0 - 1e-9);
+            assertThat(Inspection.crossingsByNet(sheet)).allMatch(crossings -> crossings <= 1);
+        });
     }
 }

@@ -2,6 +2,7 @@ package org.loomproof.papers.card;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.goods.joint.Joints;
 import org.loomproof.workshop.goods.joint.PlacedJoint;
@@ -14,7 +15,16 @@ public record JointText(Joints joints, Wording words) {
 
     /** One sentence a place where these wires end. */
     public List<String> at(List<AddedWire> wires) {
-        return joints.at(wires).stream().map(this::sentence).distinct().toList();
+        return at(wires, place -> true);
+    }
+
+    /** One sentence a place where these wires end, of the places wanted. */
+    public List<String> at(List<AddedWire> wires, Predicate<End> wanted) {
+        return joints.at(wires).stream()
+                .filter(joint -> wanted.test(joint.place()))
+                .map(this::sentence)
+                .distinct()
+                .toList();
     }
 
     /** One joint in a sentence. */

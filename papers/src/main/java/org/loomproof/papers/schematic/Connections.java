@@ -24,8 +24,8 @@ import org.loomproof.workshop.plan.WireId;
 import org.loomproof.workshop.trade.colour.WireColour;
 
 /**
- * Decides how each added wire appears: as a line between blocks, as a stub that ends at the body, or inside a relay's
- * symbol. Each net is drawn as a star from one of its ends, the lead where it has one; that is the same net, and the dots
+ * Decides how each added wire appears: as a line between blocks, as a stub that ends at the body, inside a relay's symbol, or
+ * as a line that goes on on another sheet. Each net is drawn as a star from one of its ends, the lead where it has one; that is the same net, and the dots
  * show it.
  */
 final class Connections {
@@ -42,6 +42,7 @@ final class Connections {
     private final Map<End, List<Tag>> tags = new LinkedHashMap<>();
     private final Map<AddedPartId, List<String>> clampTags = new LinkedHashMap<>();
     private final Map<WireId, Tag> ownGrounds = new LinkedHashMap<>();
+    private final Map<WireId, Link> goingOn = new LinkedHashMap<>();
     private final Set<End> grounded = new LinkedHashSet<>();
     private final Set<WireId> drawn = new LinkedHashSet<>();
 
@@ -63,7 +64,7 @@ final class Connections {
                 if (drawn.add(wire.id())) {
                     End there = Nets.other(wire, here);
                     addBranch(root, here, there, wire);
-                    if (Nets.isInner(there)) {
+                    if (nets.isInner(there)) {
                         next.addLast(there);
                     }
                 }
@@ -90,7 +91,7 @@ final class Connections {
             case End.Body e -> addBody(root, here, wire);
             case End.OfLead e -> addInner(root, there, wire, tag);
             case End.OfPart e -> {
-                if (nets.isClamp(e.part())) {
+                if (nets.isInner(there) && nets.isClamp(e.part())) {
                     clampTags
                             .computeIfAbsent(e.part(), p -> new ArrayList<>())
                             .add(wire.id().value());
@@ -102,16 +103,22 @@ final class Connections {
     }
 
     private void addInner(End root, End there, AddedWire wire, Tag tag) {
+        if (nets.isElsewhere(there)) {
+            Link link = new Link(wire.id(), root, there, tag);
+            goingOn.put(wire.id(), link);
+            links.add(link);
+            return;
+        }
         tags.computeIfAbsent(there, e -> new ArrayList<>()).add(tag);
         if (!root.equals(there)) {
-            links.add(new Link(wire.id(), root, there, tag.pen()));
+            links.add(new Link(wire.id(), root, there, tag));
         }
     }
 
     private void addLane(CircuitId circuit, End root, End there, AddedWire wire) {
         Tag tag = tag(wire, there);
         lanes.computeIfAbsent(circuit, c -> new ArrayList<>()).add(new Lane(wire.id(), there, tag, false));
-        links.add(new Link(wire.id(), root, there, tag.pen()));
+        links.add(new Link(wire.id(), root, there, tag));
     }
 
     /** A wire to the body is a stub with the body's symbol, unless its terminal has other wires to be drawn. */
@@ -124,7 +131,7 @@ final class Connections {
             tags.computeIfAbsent(here, e -> new ArrayList<>()).add(tag);
         } else {
             ownGrounds.put(wire.id(), tag);
-            links.add(new Link(wire.id(), root, new End.Body(), tag.pen()));
+            links.add(new Link(wire.id(), root, new End.Body(), tag));
         }
     }
 
@@ -139,7 +146,7 @@ final class Connections {
                             .add(new Lane(wire.id(), end, tag(wire, end), toBody)));
         }
         if (!toBody) {
-            links.add(new Link(wire.id(), wire.from(), wire.to(), tag.pen()));
+            links.add(new Link(wire.id(), wire.from(), wire.to(), tag));
         }
     }
 
@@ -212,6 +219,11 @@ final class Connections {
     /** Wires to the body that get a symbol apart, with what is written on them. */
     Map<WireId, Tag> ownGrounds() {
         return ownGrounds;
+    }
+
+    /** Wires that go on on another sheet, from their root here to their tip there. */
+    Map<WireId, Link> goingOn() {
+        return goingOn;
     }
 
     /** The wires of a diode that is drawn at a relay's coil. */

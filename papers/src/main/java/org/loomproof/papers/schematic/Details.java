@@ -22,19 +22,25 @@ import org.loomproof.workshop.plan.Plan;
 public final class Details {
 
     private static final double GAP = 18;
+
+    /** Text stands where the drawing's first block does. */
+    private static final double INDENT = 6;
+
     private static final double TITLE = 14;
     private static final double LINE = 9.5;
 
     /** The least width for the lines under a narrow drawing. */
     private static final double LEAST_WIDTH = 250;
 
-    private final Brief brief;
     private final Joints joints;
+    private final Draughtsman draughtsman;
+    private final SheetFrame frame;
     private final Wording words;
 
-    private Details(Brief brief, Joints joints, Wording words) {
-        this.brief = brief;
-        this.joints = joints;
+    private Details(Brief brief, Plan plan, Wording words) {
+        this.joints = new Joints(brief, plan);
+        this.draughtsman = new Draughtsman(brief, plan, joints, words);
+        this.frame = new SheetFrame(brief, words);
         this.words = words;
     }
 
@@ -50,17 +56,15 @@ public final class Details {
         }
 
         /** Itself; or drawing and lines apart where they are too high together for a sheet. */
-        List<Cell> onPaper(Wording words) {
+        List<Cell> onPaper() {
             if (SheetFrame.fits(width(), height())) {
                 return List.of(this);
             }
             List<Cell> cells = new ArrayList<>();
-            for (PlacedDrawing part : PageCut.of(drawing, words)) {
-                cells.add(new Cell(FontWidths.fitted(title, part.width(), Sketch.TYPE, true), part, List.of()));
-            }
+            cells.add(new Cell(title, drawing, List.of()));
             PlacedDrawing none = new PlacedDrawing(
                     Math.min(drawing.width(), SheetFrame.roomAcross()), 0, List.of(), List.of(), List.of());
-            cells.add(new Cell(FontWidths.fitted(title, none.width(), Sketch.TYPE, true), none, lines));
+            cells.add(new Cell(FontWidths.fitted(title, none.width() - INDENT, Sketch.TYPE, true), none, lines));
             return cells;
         }
 
@@ -77,14 +81,17 @@ public final class Details {
 
     /** The sheets, in the kit's order. */
     public static List<PlacedDrawing> sheets(Brief brief, Plan plan, Wording words) {
-        Details details = new Details(brief, new Joints(brief, plan), words);
-        List<Cell> cells = Splitting.of(plan).pieces().stream()
-                .filter(piece -> !piece.wires().isEmpty() && !connects(piece).isEmpty())
-                .map(details::cell)
-                .flatMap(cell -> cell.onPaper(words).stream())
+        return new Details(brief, plan, words).sheets(plan);
+    }
+
+    private List<PlacedDrawing> sheets(Plan plan) {
+        List<Plan> pieces = Splitting.of(plan).pieces(draughtsman::fits).stream()
+                .filter(piece -> !piece.wires().isEmpty())
                 .toList();
-        List<PlacedDrawing> contents = packed(cells);
-        SheetFrame frame = new SheetFrame(brief, words);
+        // What goes on elsewhere says on which sheet, and that is known when everything has been laid out once.
+        List<Integer> numbers = new ArrayList<>();
+        packed(pieces, SheetIndex.NONE, numbers);
+        List<PlacedDrawing> contents = packed(pieces, SheetIndex.ofOwners(pieces, numbers), new ArrayList<>());
         List<PlacedDrawing> sheets = new ArrayList<>();
         for (int i = 0; i < contents.size(); i++) {
             sheets.add(frame.aroundDetails(contents.get(i), i + 1, contents.size()));
@@ -99,20 +106,23 @@ public final class Details {
                 .toList();
     }
 
-    private Cell cell(Plan piece) {
-        PlacedDrawing drawing = Schematic.detail(brief, piece, joints, words);
+    private Cell cell(Plan piece, SheetIndex index) {
+        PlacedDrawing drawing = draughtsman.place(piece, index);
         String leads = connects(piece).stream().map(c -> c.lead().value()).collect(Collectors.joining(", "));
         String couplings = connects(piece).stream()
                 .map(connect -> words.coupling(connect.coupling()))
                 .distinct()
                 .collect(Collectors.joining("; "));
+        Nets nets = new Nets(piece);
         double width = Math.max(LEAST_WIDTH, Math.min(drawing.width(), SheetFrame.roomAcross()));
         List<String> lines = new ArrayList<>();
-        for (String sentence : new JointText(joints, words).at(piece.wires())) {
+        for (String sentence : new JointText(joints, words).at(piece.wires(), end -> !nets.isElsewhere(end))) {
             lines.addAll(wrapped(sentence, width / Cell.columns(width) - GAP));
         }
-        String title = words.of("schematic.detail", leads, couplings);
-        return new Cell(FontWidths.fitted(title, width, Sketch.TYPE, true), drawing, lines);
+        String title = leads.isEmpty()
+                ? piece.parts().stream().map(part -> part.id().value()).collect(Collectors.joining(", "))
+                : words.of("schematic.detail", leads, couplings);
+        return new Cell(FontWidths.fitted(title, width - INDENT, Sketch.TYPE, true), drawing, lines);
     }
 
     private static List<String> wrapped(String sentence, double width) {
@@ -132,29 +142,40 @@ public final class Details {
         return lines;
     }
 
-    /** Row by row, from left to right, onto as many sheets as it takes. */
-    private static List<PlacedDrawing> packed(List<Cell> cells) {
+    /**
+     * Row by row, from left to right, onto as many sheets as it takes.
+     *
+     * @param index where everything is drawn
+     * @param numbers gets the sheet of each piece, from 1
+     */
+    private List<PlacedDrawing> packed(List<Plan> pieces, SheetIndex index, List<Integer> numbers) {
         List<PlacedDrawing> sheets = new ArrayList<>();
         PlacedDrawing sheet = empty();
         double x = 0;
         double y = 0;
         double rowHeight = 0;
-        for (Cell cell : cells) {
-            if (x > 0 && !SheetFrame.fits(x + cell.width(), y + cell.height())) {
-                x = 0;
-                y += rowHeight + GAP;
-                rowHeight = 0;
+        for (Plan piece : pieces) {
+            List<Cell> cells = cell(piece, index).onPaper();
+            for (Cell cell : cells) {
+                if (x > 0 && !SheetFrame.fits(x + cell.width(), y + cell.height())) {
+                    x = 0;
+                    y += rowHeight + GAP;
+                    rowHeight = 0;
+                }
+                if (y > 0 && x == 0 && !SheetFrame.fits(cell.width(), y + cell.height())) {
+                    sheets.add(sheet);
+                    sheet = empty();
+                    y = 0;
+                }
+                if (cell.equals(cells.getFirst())) {
+                    numbers.add(sheets.size() + 1);
+                }
+                sheet = with(sheet, cell, x, y);
+                x += cell.width() + GAP;
+                rowHeight = Math.max(rowHeight, cell.height());
             }
-            if (y > 0 && x == 0 && !SheetFrame.fits(cell.width(), y + cell.height())) {
-                sheets.add(sheet);
-                sheet = empty();
-                y = 0;
-            }
-            sheet = with(sheet, cell, x, y);
-            x += cell.width() + GAP;
-            rowHeight = Math.max(rowHeight, cell.height());
         }
-        if (!cells.isEmpty()) {
+        if (!pieces.isEmpty()) {
             sheets.add(sheet);
         }
         return sheets;
@@ -169,13 +190,17 @@ public final class Details {
         double height = Math.max(sheet.height(), y + cell.height());
         PlacedDrawing placed = cell.drawing().on(width, height, x, y + TITLE);
         Sketch s = new Sketch();
-        s.letter(x, y + LINE, cell.title(), cell.title(), Ink.Anchor.START, true);
+        s.letter(x + INDENT, y + LINE, cell.title(), cell.title(), Ink.Anchor.START, true);
         double below = y + TITLE + cell.drawing().height() + LINE - 2;
         double column = cell.width() / Cell.columns(cell.width());
         for (int i = 0; i < cell.lines().size(); i++) {
             int row = i % cell.linesAColumn();
             int across = i / cell.linesAColumn();
-            s.letter(x + column * across, below + LINE * row, cell.lines().get(i), Ink.Anchor.START);
+            s.letter(
+                    x + INDENT + column * across,
+                    below + LINE * row,
+                    cell.lines().get(i),
+                    Ink.Anchor.START);
         }
         List<PlacedDrawing.Route> routes = new ArrayList<>(sheet.routes());
         routes.addAll(placed.routes());

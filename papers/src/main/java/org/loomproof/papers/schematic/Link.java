@@ -1,6 +1,5 @@
 package org.loomproof.papers.schematic;
 
-import org.loomproof.papers.drawing.Pen;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.WireId;
 
@@ -10,6 +9,6 @@ import org.loomproof.workshop.plan.WireId;
  * @param wire which
  * @param root the end where its net is gathered
  * @param tip its other end, where it carries its tag
- * @param pen its colours
+ * @param tag what is written on it, and its colours
  */
-record Link(WireId wire, End root, End tip, Pen pen) {}
+record Link(WireId wire, End root, End tip, Tag tag) {}

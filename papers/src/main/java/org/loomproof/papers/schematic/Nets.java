@@ -3,6 +3,7 @@ package org.loomproof.papers.schematic;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,16 +18,20 @@ import org.loomproof.workshop.plan.Plan;
 
 /**
  * Which ends are joined by added wires. Leads and terminals that wires join are one net; a factory wire or the body is
- * where a net ends, since what is joined there is drawn there.
+ * where a net ends, since what is joined there is drawn there. So is a lead or a part that is not of this plan, when the plan
+ * is a part of one.
  */
 final class Nets {
 
     private final Plan plan;
+    private final Set<Object> here = new HashSet<>();
     private final Map<End, Set<End>> joined = new LinkedHashMap<>();
     private final Map<AddedPartId, AddedPartId> clamps = new LinkedHashMap<>();
 
     Nets(Plan plan) {
         this.plan = plan;
+        plan.hookups().forEach(hookup -> here.add(hookup.lead()));
+        plan.parts().forEach(part -> here.add(part.id()));
         for (AddedWire wire : plan.wires()) {
             for (End end : List.of(wire.from(), wire.to())) {
                 if (isInner(end)) {
@@ -41,16 +46,26 @@ final class Nets {
         }
     }
 
-    /** True for leads and terminals of added parts. */
-    static boolean isInner(End end) {
+    /** The lead or the added part whose end it is; empty for a factory wire and the body. */
+    static Optional<Object> owner(End end) {
         return switch (end) {
-            case End.OfLead e -> true;
-            case End.OfPart e -> true;
-            case End.Tap e -> false;
-            case End.CutBefore e -> false;
-            case End.CutAfter e -> false;
-            case End.Body e -> false;
+            case End.OfLead e -> Optional.of(e.lead());
+            case End.OfPart e -> Optional.of(e.part());
+            case End.Tap e -> Optional.empty();
+            case End.CutBefore e -> Optional.empty();
+            case End.CutAfter e -> Optional.empty();
+            case End.Body e -> Optional.empty();
         };
+    }
+
+    /** True for leads and terminals of added parts of this plan. */
+    boolean isInner(End end) {
+        return owner(end).filter(here::contains).isPresent();
+    }
+
+    /** True for leads and terminals of added parts of another part of the plan. */
+    boolean isElsewhere(End end) {
+        return owner(end).filter(owner -> !here.contains(owner)).isPresent();
     }
 
     private Set<End> reach(End start) {

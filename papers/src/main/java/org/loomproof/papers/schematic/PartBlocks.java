@@ -3,6 +3,7 @@ package org.loomproof.papers.schematic;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.loomproof.papers.drawing.Block;
 import org.loomproof.papers.drawing.FontWidths;
 import org.loomproof.papers.drawing.Ink;
@@ -29,13 +30,20 @@ final class PartBlocks {
     private final Connections connections;
     private final Nets nets;
     private final Sides sides;
+    private final Set<AddedPartId> turned;
     private final Wording words;
 
-    PartBlocks(Kit kit, Connections connections, Nets nets, Sides sides, Wording words) {
+    /**
+     * Makes blocks.
+     *
+     * @param turned relays whose contact is drawn upside down
+     */
+    PartBlocks(Kit kit, Connections connections, Nets nets, Sides sides, Set<AddedPartId> turned, Wording words) {
         this.kit = kit;
         this.connections = connections;
         this.nets = nets;
         this.sides = sides;
+        this.turned = turned;
         this.words = words;
     }
 
@@ -154,8 +162,9 @@ final class PartBlocks {
         Side coilSide = sides.side(relay.id(), "86", Sides.opposite(sides.side(relay.id(), "85", Side.RIGHT)));
         Side otherCoilSide = sides.side(relay.id(), "85", Sides.opposite(coilSide));
         double width = RELAY_WIDTH + (clamp.isPresent() ? CLAMP_WIDTH : 0);
-        RelaySymbol symbol =
-                new RelaySymbol(width, RELAY_HEIGHT, breakSide, makeSide, commonSide, coilSide, otherCoilSide);
+        boolean isTurned = turned.contains(relay.id());
+        RelaySymbol symbol = new RelaySymbol(
+                width, RELAY_HEIGHT, isTurned, breakSide, makeSide, commonSide, coilSide, otherCoilSide);
         Sketch s = new Sketch();
         symbol.draw(
                 s,
@@ -165,11 +174,11 @@ final class PartBlocks {
                 clamp.map(d -> nets.isCathodeOn86(relay.id(), d)).orElse(false));
         clamp.ifPresent(diode -> symbol.letterClamp(s, diode.value(), connections.clampTags(diode)));
         List<Stubs.Stub> stubs = new ArrayList<>();
-        stubs.add(stub(relay, "87", makeSide, RelaySymbol.ROW_87));
-        stubs.add(stub(relay, "87a", breakSide, RelaySymbol.ROW_87A));
-        stubs.add(stub(relay, "30", commonSide, RelaySymbol.ROW_30));
-        stubs.add(stub(relay, "86", coilSide, RelaySymbol.ROW_86));
-        stubs.add(stub(relay, "85", otherCoilSide, RelaySymbol.ROW_85));
+        stubs.add(stub(relay, "87", makeSide, symbol.row("87")));
+        stubs.add(stub(relay, "87a", breakSide, symbol.row("87a")));
+        stubs.add(stub(relay, "30", commonSide, symbol.row("30")));
+        stubs.add(stub(relay, "86", coilSide, symbol.row("86")));
+        stubs.add(stub(relay, "85", otherCoilSide, symbol.row("85")));
         return Stubs.block(blockId(relay.id()), Block.Zone.MIDDLE, width, RELAY_HEIGHT, s.ink(), stubs);
     }
 

@@ -67,8 +67,8 @@ final class PlugBlock {
 
     private boolean isShown(Lead lead) {
         End end = new End.OfLead(lead.id());
-        boolean isDecided = plan.findHookup(lead.id())
-                .map(h -> switch (h) {
+        Optional<Hookup> hookup = plan.findHookup(lead.id());
+        boolean isDecided = hookup.map(h -> switch (h) {
                     case Hookup.Connect c -> true;
                     case Hookup.Hold c -> true;
                     case Hookup.Trim c -> false;
@@ -76,7 +76,7 @@ final class PlugBlock {
                 })
                 .orElse(false);
         boolean isWired = plan.wires().stream().anyMatch(w -> w.from().equals(end) || w.to().equals(end));
-        return isDecided || isWired;
+        return isDecided || (isWired && hookup.isPresent());
     }
 
     private String role(Lead lead) {

@@ -58,10 +58,10 @@ final class SheetFrame {
     /**
      * A sheet of the schematic.
      *
-     * @param isWhole whether the vehicle is on its left and the controller on its right
+     * @param hasZones whether the vehicle is on its left and the controller on its right
      */
-    PlacedDrawing around(PlacedDrawing content, int number, int count, boolean isWhole) {
-        return around(content, words.of("schematic.sheet", String.valueOf(number), String.valueOf(count)), isWhole);
+    PlacedDrawing around(PlacedDrawing content, int number, int count, boolean hasZones) {
+        return around(content, words.of("schematic.sheet", String.valueOf(number), String.valueOf(count)), hasZones);
     }
 
     /** A sheet of details. */

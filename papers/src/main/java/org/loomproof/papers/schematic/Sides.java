@@ -26,9 +26,8 @@ final class Sides {
     private final Nets nets;
     private final Map<AddedPartId, Double> ranks = new HashMap<>();
 
-    Sides(Plan plan, Nets nets) {
-
-        this.nets = nets;
+    Sides(Plan plan) {
+        this.nets = new Nets(plan);
         plan.parts().forEach(p -> ranks.put(p.id(), 0.5));
         for (int round = 0; round < ROUNDS; round++) {
             plan.parts().forEach(this::settle);

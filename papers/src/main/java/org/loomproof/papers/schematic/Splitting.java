@@ -7,16 +7,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
-import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.WireId;
 
 /**
  * Splits a plan into pieces that have nothing in common but factory wires and the body, and packs them onto sheets in the
- * kit's order. A piece is one lead, or the leads that share added parts or wires.
+ * kit's order. A piece is one lead, or the leads that share added parts or wires. What does not fit a sheet comes apart by
+ * function ({@link Functions}); a wire between two sheets is on both.
  */
 final class Splitting {
 
@@ -33,29 +34,19 @@ final class Splitting {
         return splitting;
     }
 
+    /** The things of each piece: leads, added parts and wires. */
     private void gather() {
         Map<Object, Set<Object>> groups = new LinkedHashMap<>();
         plan.hookups().forEach(h -> join(groups, List.of(h.lead())));
         for (AddedWire wire : plan.wires()) {
             List<Object> things = new ArrayList<>(List.of(wire.id()));
-            addOwner(things, wire.from());
-            addOwner(things, wire.to());
+            Nets.owner(wire.from()).ifPresent(things::add);
+            Nets.owner(wire.to()).ifPresent(things::add);
             join(groups, things);
         }
         plan.parts().forEach(p -> join(groups, List.of(p.id())));
         Set<Set<Object>> distinct = new LinkedHashSet<>(groups.values());
         distinct.stream().map(this::piece).filter(Splitting::isDrawn).forEach(pieces::add);
-    }
-
-    private static void addOwner(List<Object> things, End end) {
-        switch (end) {
-            case End.OfLead e -> things.add(e.lead());
-            case End.OfPart e -> things.add(e.part());
-            case End.Tap e -> {}
-            case End.CutBefore e -> {}
-            case End.CutAfter e -> {}
-            case End.Body e -> {}
-        }
     }
 
     /** All the things and what each of them was joined with before become one group. */
@@ -88,15 +79,17 @@ final class Splitting {
         return isLive || !piece.wires().isEmpty() || !piece.parts().isEmpty();
     }
 
-    /** The pieces, in the kit's order. */
-    List<Plan> pieces() {
-        return List.copyOf(pieces);
+    /** The pieces in the kit's order, each as small as it must be to fit. */
+    List<Plan> pieces(Predicate<Plan> fits) {
+        return pieces.stream()
+                .flatMap(piece -> fits.test(piece) ? Stream.of(piece) : new Functions(piece).thatFit(fits).stream())
+                .toList();
     }
 
     /** Each piece goes onto the first sheet that has room for it; one that never fits gets a sheet of its own. */
     List<Plan> intoSheets(Predicate<Plan> fits) {
         List<Plan> sheets = new ArrayList<>();
-        for (Plan piece : pieces) {
+        for (Plan piece : pieces(fits)) {
             boolean isPlaced = false;
             for (int i = 0; i < sheets.size() && !isPlaced; i++) {
                 Plan together = merged(sheets.get(i), piece);
