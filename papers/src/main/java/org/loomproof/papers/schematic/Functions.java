@@ -12,7 +12,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
-import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 
 /**
@@ -99,11 +98,8 @@ final class Functions {
     }
 
     private Plan plan(Set<Object> group) {
-        List<Hookup> hookups = piece.hookups().stream()
-                .filter(hookup -> group.contains(hookup.lead()))
-                .toList();
-        List<AddedPart> parts =
-                piece.parts().stream().filter(part -> group.contains(part.id())).toList();
-        return new Plan(hookups, parts, wires(group), List.of(), List.of());
+        Set<Object> things = new HashSet<>(group);
+        wires(group).forEach(wire -> things.add(wire.id()));
+        return Splitting.part(piece, things);
     }
 }

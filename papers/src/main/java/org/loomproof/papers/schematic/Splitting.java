@@ -8,11 +8,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
-import org.loomproof.workshop.plan.WireId;
 
 /**
  * Splits a plan into pieces that have nothing in common but factory wires and the body, and packs them onto sheets in the
@@ -46,7 +44,7 @@ final class Splitting {
         }
         plan.parts().forEach(p -> join(groups, List.of(p.id())));
         Set<Set<Object>> distinct = new LinkedHashSet<>(groups.values());
-        distinct.stream().map(this::piece).filter(Splitting::isDrawn).forEach(pieces::add);
+        distinct.stream().map(group -> part(plan, group)).filter(Splitting::isDrawn).forEach(pieces::add);
     }
 
     /** All the things and what each of them was joined with before become one group. */
@@ -58,15 +56,14 @@ final class Splitting {
         all.forEach(thing -> groups.put(thing, all));
     }
 
-    private Plan piece(Set<Object> group) {
-        Set<Object> drawn = new LinkedHashSet<>(group);
-        List<Hookup> hookups =
-                plan.hookups().stream().filter(h -> drawn.contains(h.lead())).toList();
-        List<AddedPart> parts =
-                plan.parts().stream().filter(p -> drawn.contains(p.id())).toList();
-        List<AddedWire> wires =
-                plan.wires().stream().filter(w -> drawn.contains(w.id())).toList();
-        return new Plan(hookups, parts, wires, List.of(), List.of());
+    /** The leads, added parts and wires that are among these things, in the plan's order. */
+    static Plan part(Plan plan, Set<Object> things) {
+        return new Plan(
+                plan.hookups().stream().filter(h -> things.contains(h.lead())).toList(),
+                plan.parts().stream().filter(p -> things.contains(p.id())).toList(),
+                plan.wires().stream().filter(w -> things.contains(w.id())).toList(),
+                List.of(),
+                List.of());
     }
 
     private static boolean isDrawn(Plan piece) {
@@ -106,19 +103,12 @@ final class Splitting {
     }
 
     private Plan merged(Plan one, Plan other) {
-        Set<Object> leads = new LinkedHashSet<>();
-        Set<WireId> wires = new LinkedHashSet<>();
-        Set<Object> parts = new LinkedHashSet<>();
+        Set<Object> things = new LinkedHashSet<>();
         for (Plan each : List.of(one, other)) {
-            each.hookups().forEach(h -> leads.add(h.lead()));
-            each.wires().forEach(w -> wires.add(w.id()));
-            each.parts().forEach(p -> parts.add(p.id()));
+            each.hookups().forEach(h -> things.add(h.lead()));
+            each.parts().forEach(p -> things.add(p.id()));
+            each.wires().forEach(w -> things.add(w.id()));
         }
-        return new Plan(
-                plan.hookups().stream().filter(h -> leads.contains(h.lead())).toList(),
-                plan.parts().stream().filter(p -> parts.contains(p.id())).toList(),
-                plan.wires().stream().filter(w -> wires.contains(w.id())).toList(),
-                List.of(),
-                List.of());
+        return part(plan, things);
     }
 }
