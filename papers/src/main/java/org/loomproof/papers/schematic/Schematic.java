@@ -30,8 +30,7 @@ public final class Schematic {
 
     /** A part of a plan by itself, without the sheet's frame; its joints have the numbers given. */
     public static PlacedDrawing detail(Brief brief, Plan part, Joints joints, Wording words) {
-        return new Draughtsman(brief, part, joints, words)
-                .place(part, SheetIndex.ofOwners(List.of(part), List.of(1)));
+        return new Draughtsman(brief, part, joints, words).place(part, SheetIndex.ofOwners(List.of(part), List.of(1)));
     }
 
     private static boolean hasBothSides(Plan part) {

@@ -44,7 +44,10 @@ final class Splitting {
         }
         plan.parts().forEach(p -> join(groups, List.of(p.id())));
         Set<Set<Object>> distinct = new LinkedHashSet<>(groups.values());
-        distinct.stream().map(group -> part(plan, group)).filter(Splitting::isDrawn).forEach(pieces::add);
+        distinct.stream()
+                .map(group -> part(plan, group))
+                .filter(Splitting::isDrawn)
+                .forEach(pieces::add);
     }
 
     /** All the things and what each of them was joined with before become one group. */

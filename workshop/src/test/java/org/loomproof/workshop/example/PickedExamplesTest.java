@@ -14,7 +14,9 @@ import org.loomproof.workshop.goods.shelf.Article;
 import org.loomproof.workshop.goods.shelf.Item;
 import org.loomproof.workshop.goods.shelf.PickList;
 import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.quantity.Figures;
 import org.loomproof.workshop.weigh.PlannedJob;
 
 class PickedExamplesTest {
@@ -38,6 +40,56 @@ class PickedExamplesTest {
                 .isEqualTo(job.plan().parts().stream()
                         .filter(part -> kind(part).isPresent())
                         .count());
+    }
+
+    /** Each part is picked once, under a size that says its own figure; wire is a tenth more than the runs of its size. */
+    @ParameterizedTest
+    @MethodSource("examples")
+    void everyPartIsPickedOnceInItsOwnSizeAndWireByItsRuns(Path folder) {
+        Plan plan = PlannedExamples.job(folder).plan();
+        PickList list = PickList.of(ExamplesAreReadTest.brief(folder), plan);
+        for (AddedPart part : plan.parts()) {
+            kind(part)
+                    .ifPresent(kind -> assertThat(usedBy(list, kind, part.id().value()))
+                            .as(part.id().value())
+                            .singleElement()
+                            .satisfies(item -> assertThat(item.article().size()).contains(figure(part)))
+                            .satisfies(item -> assertThat(item.amount())
+                                    .isEqualByComparingTo(
+                                            BigDecimal.valueOf(item.uses().size()))));
+        }
+        for (AddedWire wire : plan.wires()) {
+            assertThat(usedBy(list, Article.Kind.WIRE, wire.id().value()))
+                    .as(wire.id().value())
+                    .singleElement()
+                    .satisfies(item -> {
+                        double runs = plan.wires().stream()
+                                .filter(w -> w.size().equals(wire.size()))
+                                .mapToDouble(w -> w.length().value())
+                                .sum();
+                        assertThat(item.amount().doubleValue()).isBetween(1.1 * runs - 1e-9, 1.1 * runs + 0.1);
+                    });
+        }
+    }
+
+    private static List<Item> usedBy(PickList list, Article.Kind kind, String name) {
+        return list.items().stream()
+                .filter(item -> item.article().kind() == kind && item.uses().contains(name))
+                .toList();
+    }
+
+    /** What of a part's size can be read off without our own tables of types; empty where the size is a type's name. */
+    private static String figure(AddedPart part) {
+        return switch (part) {
+            case AddedPart.Relay p -> Figures.plain(p.makeRating().value());
+            case AddedPart.Buffer p -> Figures.plain(p.rating().value());
+            case AddedPart.Diode p -> "";
+            case AddedPart.Resistor p -> Figures.withPrefix(p.resistance());
+            case AddedPart.Fuse p -> Figures.plain(p.rating().value());
+            case AddedPart.Load p -> p.extra();
+            case AddedPart.StandbyBattery p -> "";
+            case AddedPart.PinSwitch p -> "";
+        };
     }
 
     private static Map<Article.Kind, Integer> count(Plan plan) {
