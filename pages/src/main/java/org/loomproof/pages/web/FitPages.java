@@ -30,7 +30,10 @@ final class FitPages {
                         "fits", fits,
                         "due", fits.stream().filter(Fit::isDue).count(),
                         "waiting",
-                                fits.stream().filter(background()::isUnderWay).count()));
+                                fits.stream()
+                                        .filter(Fit::isDue)
+                                        .filter(background()::isUnderWay)
+                                        .count()));
     }
 
     /** One of them, claim by claim. */
