@@ -19,6 +19,8 @@ public enum CardKind {
     FIT,
     /** The shop's price list; there is one. */
     PRICES,
+    /** What the shop remembers of the readings it put right; there is one. */
+    MEMORY,
     /** Somebody who works with the book. */
     PERSON,
     /** What stayed of a job after its customer was erased. */
@@ -29,7 +31,7 @@ public enum CardKind {
         return switch (this) {
             case CUSTOMER -> List.of("name", "phone");
             case JOB -> List.of("plate", "make", "model", "year", "title", "verdict");
-            case SHEET, KIT, PRICES -> List.of("title");
+            case SHEET, KIT, PRICES, MEMORY -> List.of("title");
             case FIT -> List.of("pair", "verdict", "holds", "broken", "open", "sum");
             case PERSON -> List.of("name", "sign-in", "role", "active");
             case REMAINS -> List.of("make", "model", "year");
@@ -42,7 +44,7 @@ public enum CardKind {
         return switch (this) {
             case CUSTOMER -> List.of("name", "phone", "email");
             case JOB -> List.of("plate", "number", "make", "model", "title", "sheet-from");
-            case SHEET, KIT, PRICES -> List.of("title");
+            case SHEET, KIT, PRICES, MEMORY -> List.of("title");
             case PERSON -> List.of("sign-in");
             case FIT, REMAINS, WORK -> List.of();
         };

@@ -93,6 +93,7 @@ public final class Likely {
     private static void places(Entry entry, SequencedSet<String> meanings) {
         entry.leftOver().stream()
                 .map(passage -> passage.text().strip())
+                .filter(text -> !text.equals(entry.name().strip()))
                 .filter(text -> text.split("\\s+", -1).length <= MOST_WORDS)
                 .forEach(meanings::add);
     }

@@ -42,6 +42,7 @@ public final class Server implements AutoCloseable {
             "pages.css", "text/css; charset=utf-8",
             "pages.js", "text/javascript; charset=utf-8",
             "bay.css", "text/css; charset=utf-8",
+            "notes.css", "text/css; charset=utf-8",
             "bay.js", "text/javascript; charset=utf-8");
 
     private final Javalin javalin;
@@ -56,6 +57,7 @@ public final class Server implements AutoCloseable {
     private final OwnerPages owner;
     private final TryPages tries = new TryPages();
     private final FitPages fits;
+    private final NotesPages notes = new NotesPages();
 
     private Server(Shop shop, Listen listen, Stretching stretching) {
         Sessions sessions = new Sessions(shop.clock());
@@ -159,6 +161,10 @@ public final class Server implements AutoCloseable {
         routes.get("/jobs/{id}/pictures/{picture}", checkIns::picture, Right.JOBS);
         routes.get("/jobs/{id}/texts/{text}", plans::text, Right.WORK);
         routes.post("/jobs/{id}/texts/{text}", plans::saveText, Right.WORK);
+        routes.get("/jobs/{id}/notes", notes::show, Right.WORK);
+        routes.post("/jobs/{id}/notes", notes::read, Right.WORK);
+        routes.post("/jobs/{id}/notes/right", notes::putRight, Right.WORK);
+        routes.post("/jobs/{id}/notes/take", notes::take, Right.WORK);
         routes.get("/jobs/{id}/plan", plans::plan, Right.WORK);
         routes.post("/jobs/{id}/plan", plans::begin, Right.WORK);
         routes.post("/jobs/{id}/plan/stop", plans::stop, Right.WORK);

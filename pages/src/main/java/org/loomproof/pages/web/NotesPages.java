@@ -1,0 +1,160 @@
+package org.loomproof.pages.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.loomproof.book.card.Card;
+import org.loomproof.book.card.Saved;
+import org.loomproof.intake.correct.Likely;
+import org.loomproof.intake.decode.Decoder;
+import org.loomproof.intake.sheet.SheetFacts;
+import org.loomproof.pages.desk.Memory;
+import org.loomproof.pages.desk.Texts;
+import org.loomproof.pages.desk.WiringNotes;
+import org.loomproof.shop.notes.LineCorrection;
+import org.loomproof.shop.notes.PutRight;
+import org.loomproof.shop.notes.SheetReading;
+import org.loomproof.workshop.problem.Checked;
+import org.loomproof.workshop.problem.Problem;
+import org.loomproof.workshop.problem.ProblemText;
+
+/** Wiring notes read on a job's page: the source beside what was understood, each field put right with one tap, and the sheet made of it. */
+final class NotesPages {
+
+    /** More circuits than this are no page; the others are counted and read by the command. */
+    private static final int MOST_SHOWN = 200;
+
+    void show(Context context) {
+        Visit visit = Visit.of(context);
+        JobPages.job(visit).ifPresent(job -> show(visit, HttpStatus.OK, job, List.of()));
+    }
+
+    /** Takes notes in, pasted or as a file; corrections of those before are forgotten, for they are about other lines. */
+    void read(Context context) {
+        Visit visit = Visit.of(context);
+        JobPages.job(visit).ifPresent(job -> {
+            Optional<UploadedFile> file = Optional.of(context)
+                    .filter(Context::isMultipart)
+                    .flatMap(c -> Optional.ofNullable(c.uploadedFile("file")))
+                    .filter(given -> given.size() > 0);
+            Checked<String> lines = file.isPresent()
+                    ? WiringNotes.lines(file.get().filename(), bytes(file.get()))
+                    : WiringNotes.lines("notes.txt", visit.raw("text").getBytes(StandardCharsets.UTF_8));
+            switch (lines) {
+                case Checked.Bad<String>(List<Problem> problems) ->
+                    show(
+                            visit,
+                            HttpStatus.UNPROCESSABLE_CONTENT,
+                            job,
+                            problems.stream()
+                                    .map(problem -> ProblemText.line(problem, visit.messages()))
+                                    .toList());
+                case Checked.Good<String>(String text) -> {
+                    if (keep(visit, job, "job.notes", Map.of(WiringNotes.TEXT, text, WiringNotes.RIGHT, ""))) {
+                        visit.go("/jobs/" + job.id() + "/notes");
+                    } else {
+                        visit.refuse(HttpStatus.CONFLICT);
+                    }
+                }
+            }
+        });
+    }
+
+    private static byte[] bytes(UploadedFile file) {
+        try (InputStream in = file.content()) {
+            return in.readNBytes(Decoder.SIZE_LIMIT_BYTES + 1);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** One field put right. It is remembered for the shop's later sheets, where it is a suggestion and nothing more. */
+    void putRight(Context context) {
+        Visit visit = Visit.of(context);
+        JobPages.job(visit).ifPresent(job -> {
+            Memory memory = new Memory(visit.book());
+            LineCorrection tap = new LineCorrection(visit.form("line") + ":" + visit.form("column") + ":"
+                    + visit.form("field") + "=" + visit.form("means").replaceAll("\\s+", " "));
+            Optional<PutRight> right = new WiringNotes(visit.messages()).putRight(job, memory.all(), tap);
+            if (!visit.form("of").equals(mark(job)) || right.isEmpty()) {
+                visit.refuse(right.isEmpty() ? HttpStatus.UNPROCESSABLE_CONTENT : HttpStatus.CONFLICT);
+                return;
+            }
+            if (!keep(visit, job, "job.notes-right", Map.of(WiringNotes.RIGHT, WiringNotes.with(job, tap)))) {
+                visit.refuse(HttpStatus.CONFLICT);
+                return;
+            }
+            memory.add(visit.author(), right.orElseThrow().made().getLast());
+            visit.go("/jobs/" + job.id() + "/notes#at-" + visit.form("line") + "-" + visit.form("column"));
+        });
+    }
+
+    /** Makes the sheet of the notes and keeps it when it can be used; otherwise it is shown as text with everything that is wrong with it. */
+    void take(Context context) {
+        Visit visit = Visit.of(context);
+        JobPages.job(visit).ifPresent(job -> {
+            Map<String, String> facts = new HashMap<>();
+            SheetFacts.listKeys().stream()
+                    .filter(key -> !visit.form(key).isEmpty())
+                    .forEach(key -> facts.put(key, visit.form(key)));
+            Optional<SheetReading> reading =
+                    new WiringNotes(visit.messages()).read(job, new Memory(visit.book()).all(), facts);
+            if (reading.isEmpty()) {
+                visit.refuse(HttpStatus.CONFLICT);
+                return;
+            }
+            String sheet = reading.orElseThrow().text();
+            List<String> problems = new Texts(visit.messages()).problems("sheet", sheet, Optional.of(job));
+            if (problems.isEmpty()) {
+                JobPages.save(visit, "text-again", job, "job.sheet", Map.of("sheet", sheet));
+            } else {
+                visit.show(
+                        HttpStatus.UNPROCESSABLE_CONTENT,
+                        "text",
+                        Map.of("name", "sheet", "job", Optional.of(job), "text", sheet, "problems", problems));
+            }
+        });
+    }
+
+    /** Keeps entries that no other page writes, unless somebody changed the notes meanwhile; a change of anything else is no reason to refuse. */
+    private static boolean keep(Visit visit, Card job, String what, Map<String, String> entries) {
+        Card now = job;
+        while (visit.book().cards().change(now.id(), now.version(), visit.author(), what, entries)
+                instanceof Saved.Overtaken(Card later)) {
+            if (!mark(later).equals(mark(job))) {
+                return false;
+            }
+            now = later;
+        }
+        return true;
+    }
+
+    /** What a form must have been made from: these notes, with this many corrections. */
+    private static String mark(Card job) {
+        return Integer.toHexString((job.get(WiringNotes.TEXT) + "\n" + job.get(WiringNotes.RIGHT)).hashCode());
+    }
+
+    private static void show(Visit visit, HttpStatus status, Card job, List<String> problems) {
+        Optional<SheetReading> reading =
+                new WiringNotes(visit.messages()).read(job, new Memory(visit.book()).all(), WiringNotes.facts(job));
+        Map<String, Object> shown = new HashMap<>();
+        shown.put("job", job);
+        shown.put("problems", problems);
+        shown.put("reading", reading);
+        shown.put("mark", mark(job));
+        shown.put("most", MOST_SHOWN);
+        shown.put("facts", WiringNotes.facts(job));
+        shown.put("needed", new ArrayList<>(SheetFacts.listMissing(Map.of()).entrySet()));
+        shown.put("roles", Likely.allRoles());
+        visit.show(status, "notes/notes", shown);
+    }
+}

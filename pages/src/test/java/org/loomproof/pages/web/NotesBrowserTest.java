@@ -1,0 +1,188 @@
+package org.loomproof.pages.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.FilePayload;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.loomproof.book.card.Author;
+import org.loomproof.book.card.CardId;
+import org.loomproof.pages.web.Browsers.Screen;
+
+/** Wiring notes on a job's page, in a real browser. */
+class NotesBrowserTest extends InBrowser {
+
+    private static final String NOTES = """
+            Notes from the last one of these, ask Odile
+            12V constant\tred\t+\tcolumn
+            ignition\tpink\t+\tcolumn
+            wuzzle feed\tblack/white\t-\tleft kick panel, the brown tin box
+            horn\tchampagne\t(-) ??\tclock spring
+            """;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void notesAreReadPutRightRememberedAndTakenAsTheSheet() {
+        try (TestShop shop = TestShop.open(folder)) {
+            String first = job(shop);
+            for (Screen screen : Screen.all()) {
+                try (BrowserContext somebody = browsers().somebody(screen)) {
+                    Page page = somebody.newPage();
+                    signIn(page, shop);
+                    page.navigate(first + "/notes");
+                    Browsers.look(page, screen, "notes-empty");
+                    paste(page, NOTES);
+                    assertThat(page.locator("#understood")).containsText("4 circuits");
+                    assertThat(entry(page, 3).locator(".written"))
+                            .hasText("wuzzle feed\tblack/white\t-\tleft kick panel, the brown tin box");
+                    Browsers.look(page, screen, "notes-read");
+                }
+            }
+            try (BrowserContext somebody = browsers().somebody(Screen.PHONE)) {
+                Page page = somebody.newPage();
+                signIn(page, shop);
+                page.navigate(first + "/notes");
+                Locator role = field(entry(page, 3), "Circuit");
+                assertThat(role).containsText("not read");
+                assertThat(page.locator(".loose")).containsText("ask Odile");
+                role.locator("summary").click();
+                role.locator("select").selectOption("accessory");
+                role.getByRole(AriaRole.BUTTON, new Locator.GetByRoleOptions().setName("Put right"))
+                        .click();
+                assertThat(field(entry(page, 3), "Circuit")).containsText("100 % sure");
+
+                // The stripe first: one tap turns it about.
+                field(entry(page, 3), "Colour")
+                        .getByRole(AriaRole.BUTTON, new Locator.GetByRoleOptions().setName("WH/BK"))
+                        .click();
+                assertThat(field(entry(page, 3), "Colour").locator("b")).hasText("WH/BK");
+
+                // Another job of the same shop: suggested, and not taken.
+                page.navigate(job(shop) + "/notes");
+                page.getByLabel("Or a file")
+                        .setInputFiles(new FilePayload(
+                                "notes.csv",
+                                "text/csv",
+                                "circuit,colour,polarity\nwuzzle feed,brown,-\nhorn,black,-\n"
+                                        .getBytes(StandardCharsets.UTF_8)));
+                page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Read the notes"))
+                        .click();
+                Locator later = field(entry(page, 1), "Circuit");
+                assertThat(later).containsText("not read");
+                assertThat(later.locator("button.said"))
+                        .containsText("accessory: your shop read it so once of 1 (67 %)");
+                Browsers.look(page, Screen.PHONE, "notes-suggested");
+                later.locator("button.said").click();
+                assertThat(field(entry(page, 1), "Circuit").locator("b")).hasText("accessory");
+            }
+        }
+    }
+
+    @Test
+    void theSheetHasTheProblemsOfAFileUntilItCanBeUsed() {
+        try (TestShop shop = TestShop.open(folder);
+                BrowserContext somebody = browsers().somebody(Screen.LAPTOP)) {
+            String job = job(shop);
+            Page page = somebody.newPage();
+            signIn(page, shop);
+            page.navigate(job + "/notes");
+            paste(page, "12V constant\tred\t+\tcolumn\nignition\tpink\t+\tcolumn\n");
+            take(page);
+            assertThat(page.locator(".problem")).containsText("sheet.yaml");
+            assertThat(page.locator("#text")).hasValue(Pattern.compile("constant-supply"));
+            page.navigate(job + "/notes");
+            page.getByLabel("System voltage, such as 12 V").fill("12 V");
+            Map.of(
+                            "Pole at the body",
+                            "negative",
+                            "Drive",
+                            "combustion",
+                            "Start",
+                            "key",
+                            "Kind of key",
+                            "plain",
+                            "Wheel",
+                            "left")
+                    .forEach((label, value) -> page.getByLabel(label, new Page.GetByLabelOptions().setExact(true))
+                            .selectOption(value));
+            Browsers.look(page, Screen.LAPTOP, "notes-facts");
+            take(page);
+            assertThat(page.locator("h1")).containsText("Fennick");
+            page.navigate(job + "/texts/sheet");
+            assertThat(page.locator("#text").inputValue()).contains("format: loomproof sheet 1", "notes.txt 1:1-");
+        }
+    }
+
+    @Test
+    void whatCannotBeReadIsSaidAndTheFrontDeskIsNotLetIn() {
+        try (TestShop shop = TestShop.open(folder);
+                BrowserContext somebody = browsers().somebody(Screen.LAPTOP)) {
+            String job = job(shop);
+            Page page = somebody.newPage();
+            signIn(page, shop);
+            page.navigate(job + "/notes");
+            page.getByLabel("Or a file")
+                    .setInputFiles(new FilePayload("x.bin", "application/octet-stream", new byte[] {0, 1, 2, 3, 0, 0}));
+            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Read the notes"))
+                    .click();
+            assertThat(page.locator(".problem")).containsText("x.bin");
+            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Sign out"))
+                    .click();
+            PagesBrowserTest.signIn(page, "cy", "a kettle for Cy!");
+            page.navigate(job + "/notes");
+            assertThat(page.locator("#text")).hasCount(0);
+        }
+    }
+
+    private static Locator entry(Page page, int number) {
+        return page.locator(".readings > li").nth(number - 1);
+    }
+
+    private static Locator field(Locator entry, String name) {
+        return entry.getByRole(AriaRole.GROUP, new Locator.GetByRoleOptions().setName(name));
+    }
+
+    private static void paste(Page page, String text) {
+        if (page.locator("#text").isHidden()) {
+            page.getByText("Read other notes").click();
+        }
+        page.getByLabel("Paste the notes").fill(text);
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Read the notes"))
+                .click();
+    }
+
+    private static void take(Page page) {
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Take as this job's sheet"))
+                .click();
+    }
+
+    private static void signIn(Page page, TestShop shop) {
+        page.navigate(shop.address());
+        PagesBrowserTest.signIn(page, "bo", "a kettle for Bo!");
+    }
+
+    private static String job(TestShop shop) {
+        CardId id = shop.shop
+                .book()
+                .orElseThrow()
+                .cards()
+                .addCustomerWithJob(
+                        Author.CONSOLE,
+                        "job.called",
+                        Map.of("name", "Odile Brandt"),
+                        Map.of("make", "Fennick", "model", "Drayling", "plate", "QX 481 LM"))
+                .id();
+        return shop.address() + "/jobs/" + id;
+    }
+}
