@@ -43,18 +43,23 @@ public record ShownField(
     public static List<ShownField> of(ReviewLine line) {
         Entry entry = line.entry();
         return Stream.of(
-                shown(line, Field.ROLE, entry.role(), role -> role.role().word()),
-                shown(line, Field.COLOUR, entry.colour(), colour -> colour.letters()),
-                shown(line, Field.POLARITY, entry.behaviour(), ShownField::way),
-                shown(
-                        line,
-                        Field.PLACE,
-                        entry.spot(),
-                        spot -> Stream.of(spot.panel(), spot.connector(), spot.cavity())
-                                .filter(part -> !part.isEmpty())
-                                .collect(Collectors.joining(", "))),
-                shown(line, Field.SIZE, entry.size(), QuantityWriter::write))
-                .filter(field -> !(field.field().equals(Words.of(Field.SIZE)) && field.value().isEmpty()))
+                        shown(
+                                line,
+                                Field.ROLE,
+                                entry.role(),
+                                role -> role.role().word()),
+                        shown(line, Field.COLOUR, entry.colour(), colour -> colour.letters()),
+                        shown(line, Field.POLARITY, entry.behaviour(), ShownField::way),
+                        shown(
+                                line,
+                                Field.PLACE,
+                                entry.spot(),
+                                spot -> Stream.of(spot.panel(), spot.connector(), spot.cavity())
+                                        .filter(part -> !part.isEmpty())
+                                        .collect(Collectors.joining(", "))),
+                        shown(line, Field.SIZE, entry.size(), QuantityWriter::write))
+                .filter(field -> !(field.field().equals(Words.of(Field.SIZE))
+                        && field.value().isEmpty()))
                 .toList();
     }
 

@@ -117,10 +117,7 @@ final class NotesPages {
             if (problems.isEmpty()) {
                 JobPages.save(visit, "text-again", job, "job.sheet", Map.of("sheet", sheet));
             } else {
-                visit.show(
-                        HttpStatus.UNPROCESSABLE_CONTENT,
-                        "text",
-                        Map.of("name", "sheet", "job", Optional.of(job), "text", sheet, "problems", problems));
+                PlanPages.showText(visit, HttpStatus.UNPROCESSABLE_CONTENT, "sheet", job, sheet, problems);
             }
         });
     }

@@ -64,8 +64,8 @@ final class PlanPages {
         });
     }
 
-    private static void showText(
-            Visit visit, HttpStatus status, String name, Card job, String text, List<String> problems) {
+    /** A text of a job in its form, with what is wrong with it. */
+    static void showText(Visit visit, HttpStatus status, String name, Card job, String text, List<String> problems) {
         Shared shared = new Shared(visit.book());
         visit.show(
                 status,
