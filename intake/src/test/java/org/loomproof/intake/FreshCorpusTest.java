@@ -26,7 +26,7 @@ class FreshCorpusTest {
         Scores scores = fresh(0, true);
         scores.print("fresh, looked at");
         assertThat(scores.sheets()).isEqualTo(88);
-        assertAtLeast(scores, 0.78, 0.81, 0.69, 0.60);
+        assertAtLeast(scores, 0.79, 0.82, 0.74, 0.64);
         assertThat(scores.shareOfSure()).as("called sure").isGreaterThan(0.98);
     }
 
@@ -35,7 +35,7 @@ class FreshCorpusTest {
         Scores scores = heldBack();
         scores.print("fresh, held back");
         assertThat(scores.sheets()).isEqualTo(82);
-        assertAtLeast(scores, 0.76, 0.78, 0.68, 0.53);
+        assertAtLeast(scores, 0.76, 0.78, 0.71, 0.55);
         assertThat(scores.shareOfSure()).as("called sure").isGreaterThan(0.95);
     }
 
