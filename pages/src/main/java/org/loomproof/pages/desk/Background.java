@@ -17,6 +17,7 @@ import org.loomproof.workshop.words.Messages;
 public final class Background implements AutoCloseable {
 
     private static final String PLAN = "plan";
+    private static final String FAULTS = "faults";
 
     /** When nobody works in the shop, and few clocks are set. */
     private static final LocalTime NIGHT = LocalTime.of(3, 20);
@@ -29,8 +30,9 @@ public final class Background implements AutoCloseable {
                 book,
                 Map.of(
                         PLAN,
-                        (task, watch) -> new Planning(book, Messages.in(Locale.forLanguageTag(task.language())))
-                                .run(task, watch),
+                        (task, watch) -> planning(book, task).run(task, watch),
+                        FAULTS,
+                        (task, watch) -> planning(book, task).tryFaults(task, watch),
                         NightlyProof.TASK,
                         (task, watch) -> new NightlyProof(book, Messages.in(Locale.forLanguageTag(task.language())))
                                 .run(task, watch)),
@@ -40,6 +42,10 @@ public final class Background implements AutoCloseable {
                         .forEach(all::add),
                 pace);
         this.book = book;
+    }
+
+    private static Planning planning(OpenBook book, Task task) {
+        return new Planning(book, Messages.in(Locale.forLanguageTag(task.language())));
     }
 
     /** Begins to do the work of a book. */
@@ -52,14 +58,20 @@ public final class Background implements AutoCloseable {
         return backlog.add(Task.asked(PLAN, job.value(), who, language.toLanguageTag()));
     }
 
+    /** Has the faults and slips of a job's plan tried; false when that is under way. */
+    public boolean tryFaults(CardId job, Author who, Locale language) {
+        return backlog.add(Task.asked(FAULTS, job.value(), who, language.toLanguageTag()));
+    }
+
     /** How far the work for a job has come; nothing when none is under way, and none was given up. */
     public Optional<TaskProgress> find(CardId job) {
-        return backlog.find(PLAN, job.value());
+        return backlog.find(PLAN, job.value()).or(() -> backlog.find(FAULTS, job.value()));
     }
 
     /** Has the work for a job ended; what was kept stays. */
     public void stop(CardId job) {
         backlog.stop(PLAN, job.value());
+        backlog.stop(FAULTS, job.value());
     }
 
     /** Has every sheet proven with every kit where that is due; how many that are. What is under way is not asked for twice. */

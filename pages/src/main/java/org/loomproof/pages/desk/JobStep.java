@@ -1,7 +1,9 @@
 package org.loomproof.pages.desk;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.loomproof.book.card.Card;
 
@@ -19,6 +21,9 @@ public enum JobStep {
     BAY("bay-done"),
     TEST("test-done"),
     HAND_OVER("handed-over");
+
+    /** The entry that a job has while nobody knows why it came back, and its stage then. */
+    public static final String COME_BACK = "come-back";
 
     private final String entry;
 
@@ -44,7 +49,7 @@ public enum JobStep {
 
     /** True when it is done by saying so: the papers of the plan lead through it. */
     public boolean isSaid() {
-        return compareTo(PLAN) > 0;
+        return this == BENCH || this == BAY;
     }
 
     /** The first step that is not done; nothing when all are. */
@@ -52,9 +57,24 @@ public enum JobStep {
         return List.of(values()).stream().filter(step -> !step.isDone(job)).findFirst();
     }
 
-    /** The stage that lists show: the step that is next. */
+    /** The stage that lists show: that it came back, else the step that is next. */
     public static String stage(Card job) {
-        return next(job).map(JobStep::word).orElse("done");
+        return !job.get(COME_BACK).isEmpty()
+                ? COME_BACK
+                : next(job).map(JobStep::word).orElse("done");
+    }
+
+    /** These changes of a job, and the stage that comes of them. */
+    public static Map<String, String> withStage(Card job, Map<String, String> changes) {
+        Card after = new Card(
+                job.id(),
+                job.kind(),
+                job.customer(),
+                job.version(),
+                job.entries().with(changes));
+        Map<String, String> all = new HashMap<>(changes);
+        all.put("stage", stage(after));
+        return all;
     }
 
     /** The step a word from outside names. */

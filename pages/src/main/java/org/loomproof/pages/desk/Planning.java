@@ -1,14 +1,21 @@
 package org.loomproof.pages.desk;
 
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Instant;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import org.loomproof.book.card.Card;
+import org.loomproof.book.card.CardEvent;
 import org.loomproof.book.card.CardId;
 import org.loomproof.book.card.Saved;
 import org.loomproof.book.store.Attachments;
@@ -23,10 +30,16 @@ import org.loomproof.shop.job.ResultJson;
 import org.loomproof.shop.job.Stage;
 import org.loomproof.shop.job.TextRun;
 import org.loomproof.shop.job.VerdictCounts;
+import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.goods.change.PlanChange;
 import org.loomproof.workshop.goods.shelf.PickList;
+import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.plan.file.PlanFile;
+import org.loomproof.workshop.plan.file.PlanFileReader;
 import org.loomproof.workshop.problem.Checked;
+import org.loomproof.workshop.prover.FaultProof;
+import org.loomproof.workshop.prover.FaultProver;
 import org.loomproof.workshop.prover.FaultWatch;
 import org.loomproof.workshop.words.Messages;
 
@@ -34,7 +47,18 @@ import org.loomproof.workshop.words.Messages;
 public final class Planning {
 
     /** The verdicts, as JSON, among the papers. */
-    public static final String RESULT = "result.json";
+    private static final String RESULT = "result.json";
+
+    /** What the faults and slips come to, among the papers once they were tried. */
+    private static final String FAULTS = "faults.json";
+
+    /** Behind the name of a run whose papers know the faults. */
+    private static final String TRIED = ".tried";
+
+    private static final int SUM_BYTES = 8;
+
+    /** What is kept among the papers and is none. */
+    private static final Set<String> NO_PAPERS = Set.of(RESULT, FAULTS);
 
     private final OpenBook book;
     private final Messages messages;
@@ -68,8 +92,30 @@ public final class Planning {
             keep(job, task, task.id().value(), "job.proven", good);
             MadeJob tried = run.tried(good, told, new TaskFaults(watch));
             watch.goOn();
-            keep(job, task, task.id() + ".tried", "job.tried", tried);
+            keep(job, task, task.id() + TRIED, "job.tried", tried);
         }
+    }
+
+    /**
+     * Tries the faults and slips of the plan that a job has, and keeps what comes out beside its papers: for a run that was
+     * stopped when it had its verdicts. Where the job has another plan by then nothing is kept.
+     */
+    public void tryFaults(Task task, TaskWatch watch) {
+        Optional<Card> found = CardId.in(task.subject()).flatMap(book.cards()::find);
+        Optional<PlanFile> file = found.flatMap(this::planFile);
+        if (file.isEmpty() || faults(found.orElseThrow()).isPresent()) {
+            return;
+        }
+        watch.stage(Stage.TRYING_FAULTS.name().toLowerCase(Locale.ROOT));
+        Brief brief = file.orElseThrow().given().brief();
+        Plan plan = file.orElseThrow().plan();
+        FaultProof faults = FaultProver.prove(brief, plan, new TaskFaults(watch));
+        watch.goOn();
+        keep(found.orElseThrow(), task, found.orElseThrow().get("run"), KeptFaults.of(brief, plan, faults, messages));
+    }
+
+    private void keep(Card job, Task task, String run, KeptFaults faults) {
+        book.attachments().add(job.id(), task.who(), label(run, FAULTS), faults.json());
     }
 
     /** Faults tell of themselves as tasks do. */
@@ -110,6 +156,10 @@ public final class Planning {
                         "",
                         papers.stream().map(Paper::name).toList());
         book.attachments().add(asked.id(), task.who(), label(run, RESULT), new Paper(RESULT, result).bytes());
+        made.material()
+                .faults()
+                .ifPresent(
+                        faults -> keep(asked, task, run, KeptFaults.of(made.brief(), made.plan(), faults, messages)));
         Saved saved = new Saved.Overtaken(found.orElseThrow());
         while (saved instanceof Saved.Overtaken(Card now) && isOfTheSameTexts(now, asked)) {
             saved = book.cards().change(now.id(), now.version(), task.who(), what, changes(now, run, made));
@@ -134,14 +184,7 @@ public final class Planning {
         changes.put(Shelf.NEEDS, Shelf.needs(PickList.of(made.brief(), made.plan())));
         changes.put("kit-name", made.brief().kit().name());
         changes.put("parts", Integer.toString(made.plan().parts().size()));
-        Card after = new Card(
-                job.id(),
-                job.kind(),
-                job.customer(),
-                job.version(),
-                job.entries().with(changes));
-        changes.put("stage", JobStep.stage(after));
-        return changes;
+        return JobStep.withStage(job, changes);
     }
 
     /**
@@ -169,8 +212,16 @@ public final class Planning {
                 .map(bytes -> new SourceText(Papers.PLAN, new String(bytes, StandardCharsets.UTF_8)));
     }
 
-    /** The papers of a job's latest run, by name. */
-    public List<Attachments.Label> papers(Card job) {
+    /** The names of the papers of a job's latest run, sorted. */
+    public List<String> papers(Card job) {
+        return kept(job).stream()
+                .map(label -> label.label().substring(label.label().indexOf('/') + 1))
+                .filter(name -> !NO_PAPERS.contains(name))
+                .sorted()
+                .toList();
+    }
+
+    private List<Attachments.Label> kept(Card job) {
         String run = job.get(Runs.LATEST);
         return run.isEmpty()
                 ? List.of()
@@ -181,6 +232,59 @@ public final class Planning {
 
     /** One paper of a job's latest run. */
     public Optional<byte[]> paper(Card job, String name) {
+        return NO_PAPERS.contains(name) ? Optional.empty() : kept(job, name);
+    }
+
+    /** The verdicts of a job's latest run. */
+    public Optional<Verdicts> verdicts(Card job) {
+        return kept(job, RESULT).map(Verdicts::in);
+    }
+
+    /** What the faults and slips of a job's plan come to; nothing while they were not tried. */
+    public Optional<KeptFaults> faults(Card job) {
+        return kept(job, FAULTS).map(KeptFaults::in);
+    }
+
+    /** A sum of a job's plan: another plan has another, and the same plan made again has the same. */
+    public Optional<String> planSum(Card job) {
+        return kept(job, Papers.PLAN).map(Planning::sum);
+    }
+
+    private static String sum(byte[] bytes) {
+        try {
+            byte[] whole = MessageDigest.getInstance("SHA-256").digest(bytes);
+            return HexFormat.of().formatHex(whole, 0, SUM_BYTES);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    /** When the plan of a job was proven; nothing while it has none. */
+    public Optional<Instant> provenAt(Card job) {
+        String first = job.get(Runs.LATEST).replace(TRIED, "");
+        return first.isEmpty()
+                ? Optional.empty()
+                : book.cards().events(job.id()).stream()
+                        .filter(event ->
+                                event.changes().getOrDefault(Runs.LATEST, "").startsWith(first))
+                        .map(CardEvent::at)
+                        .min(Comparator.naturalOrder());
+    }
+
+    /** The plan of a job, with what it was made from; nothing while it has none. */
+    public Optional<PlanFile> planFile(Card job) {
+        return kept(job, Papers.PLAN).map(bytes -> {
+            SourceText text = new SourceText(Papers.PLAN, new String(bytes, StandardCharsets.UTF_8));
+            return switch (new PlanFileReader(new TextRun(messages).briefs(), messages).read(text)) {
+                case Checked.Good<PlanFile>(PlanFile file) -> file;
+                case Checked.Bad<PlanFile>(var problems) ->
+                    throw new IllegalStateException(
+                            "a plan of our own cannot be read: " + problems.size() + " problems");
+            };
+        });
+    }
+
+    private Optional<byte[]> kept(Card job, String name) {
         return paper(job, job.get(Runs.LATEST), name);
     }
 

@@ -1,6 +1,8 @@
 package org.loomproof.pages.desk;
 
 import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +35,11 @@ public final class Shop implements AutoCloseable {
     /** The clock that pages and store share. */
     public Clock clock() {
         return clock;
+    }
+
+    /** Today, where the shop is. */
+    public String today() {
+        return LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault()).toString();
     }
 
     /** The open book; nothing while it is locked. */

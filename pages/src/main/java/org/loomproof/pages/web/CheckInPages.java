@@ -7,8 +7,6 @@ import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HashMap;
@@ -75,10 +73,7 @@ final class CheckInPages {
             show(visit, HttpStatus.UNPROCESSABLE_CONTENT, job, fields, problem, kept);
             return;
         }
-        fields.put(
-                "checked-in",
-                LocalDate.ofInstant(shop.clock().instant(), ZoneId.systemDefault())
-                        .toString());
+        fields.put("checked-in", shop.today());
         drawn.ifPresent(bytes -> visit.book().attachments().add(job.id(), visit.author(), SIGNATURE, bytes));
         photos.forEach(bytes -> visit.book().attachments().add(job.id(), visit.author(), PHOTO, bytes));
         JobPages.save(visit, "check-in-again", job, "job.checked-in", fields);
@@ -109,7 +104,8 @@ final class CheckInPages {
         }
     }
 
-    private static Optional<byte[]> drawn(String text) {
+    /** The picture of a signature that a form brought; nothing when none was drawn. */
+    static Optional<byte[]> drawn(String text) {
         if (!text.startsWith(DRAWN) || text.length() > MOST_SIGNATURE_TEXT) {
             return Optional.empty();
         }

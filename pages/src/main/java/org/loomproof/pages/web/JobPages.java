@@ -2,8 +2,6 @@ package org.loomproof.pages.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -61,8 +59,7 @@ final class JobPages {
                         "stage",
                         stage,
                         "today",
-                        LocalDate.ofInstant(shop.clock().instant(), ZoneId.systemDefault())
-                                .toString()));
+                        shop.today()));
     }
 
     /** A job of the address, or a page that says there is none. */
@@ -127,10 +124,8 @@ final class JobPages {
                 return;
             }
             JobStep step = said.orElseThrow();
-            String today = LocalDate.ofInstant(shop.clock().instant(), ZoneId.systemDefault())
-                    .toString();
             Map<String, String> done = new HashMap<>(Runs.built(job));
-            done.put(step.entry(), today);
+            done.put(step.entry(), shop.today());
             if (save(visit, "vehicle", job, "job." + step.word(), done) && step == JobStep.BENCH) {
                 new Shelf(visit.book()).take(job, visit.author());
             }
@@ -154,15 +149,11 @@ final class JobPages {
                 job.entries().with(fields));
         if (changesThePlan(job, after)) {
             changes.putAll(Runs.overtaken(job));
-            after = new Card(
-                    job.id(),
-                    job.kind(),
-                    job.customer(),
-                    job.version(),
-                    after.entries().with(changes));
+            changes.put(JobStep.TEST.entry(), "");
+            changes.put(JobStep.HAND_OVER.entry(), "");
         }
-        changes.put("stage", JobStep.stage(after));
-        Saved saved = visit.book().cards().change(job.id(), seen, visit.author(), what, changes);
+        Saved saved =
+                visit.book().cards().change(job.id(), seen, visit.author(), what, JobStep.withStage(job, changes));
         switch (saved) {
             case Saved.Done ignored -> visit.go("/jobs/" + job.id());
             case Saved.Gone ignored -> visit.refuse(HttpStatus.NOT_FOUND);

@@ -15,7 +15,6 @@ import org.loomproof.pages.desk.Runs;
 import org.loomproof.pages.desk.Shared;
 import org.loomproof.pages.desk.Shop;
 import org.loomproof.pages.desk.Texts;
-import org.loomproof.pages.desk.Verdicts;
 import org.loomproof.shop.job.ChangeWords;
 
 /** Sheet, kit and order of a job, its plan and proof, what a new plan changes, and its papers. */
@@ -95,14 +94,8 @@ final class PlanPages {
             shown.put(
                     "compares",
                     Runs.comparedWith(job).isPresent() && !job.get(Runs.LATEST).isEmpty());
-            shown.put("verdicts", planning.paper(job, Planning.RESULT).map(Verdicts::in));
-            shown.put(
-                    "papers",
-                    planning.papers(job).stream()
-                            .map(label -> label.label().substring(label.label().indexOf('/') + 1))
-                            .filter(paper -> !paper.equals(Planning.RESULT))
-                            .sorted()
-                            .toList());
+            shown.put("verdicts", planning.verdicts(job));
+            shown.put("papers", planning.papers(job));
             shown.put(
                     "missing",
                     Texts.OF_A_JOB.stream()
@@ -174,9 +167,7 @@ final class PlanPages {
         Visit visit = Visit.of(context);
         String name = visit.part("paper");
         JobPages.job(visit).ifPresent(job -> {
-            Optional<byte[]> paper = name.equals(Planning.RESULT)
-                    ? Optional.empty()
-                    : new Planning(visit.book(), visit.messages()).paper(job, name);
+            Optional<byte[]> paper = new Planning(visit.book(), visit.messages()).paper(job, name);
             if (paper.isEmpty()) {
                 visit.refuse(HttpStatus.NOT_FOUND);
             } else if (name.endsWith(".html")) {

@@ -43,7 +43,8 @@ public final class Server implements AutoCloseable {
             "pages.js", "text/javascript; charset=utf-8",
             "bay.css", "text/css; charset=utf-8",
             "notes.css", "text/css; charset=utf-8",
-            "bay.js", "text/javascript; charset=utf-8");
+            "bay.js", "text/javascript; charset=utf-8",
+            "finished.css", "text/css; charset=utf-8");
 
     private final Javalin javalin;
     private final Guard guard;
@@ -58,6 +59,9 @@ public final class Server implements AutoCloseable {
     private final TryPages tries = new TryPages();
     private final FitPages fits;
     private final NotesPages notes = new NotesPages();
+    private final FaultPages faults;
+    private final TestPages tests;
+    private final ComebackPages comebacks;
 
     private Server(Shop shop, Listen listen, Stretching stretching) {
         Sessions sessions = new Sessions(shop.clock());
@@ -67,6 +71,9 @@ public final class Server implements AutoCloseable {
         this.checkIns = new CheckInPages(shop);
         this.plans = new PlanPages(shop);
         this.fits = new FitPages(shop);
+        this.faults = new FaultPages(shop);
+        this.tests = new TestPages(shop);
+        this.comebacks = new ComebackPages(shop);
         this.people = new PeoplePages(sessions);
         this.owner = new OwnerPages(stretching);
         this.authority = new AuthorityPages(listen.certificate().flatMap(Listen.Certificate::authority));
@@ -171,6 +178,17 @@ public final class Server implements AutoCloseable {
         routes.get("/jobs/{id}/plan/progress", plans::progress, Right.WORK);
         routes.get("/jobs/{id}/papers/{paper}", plans::paper, Right.WORK);
         routes.get("/jobs/{id}/try", tries::show, Right.WORK);
+        routes.get("/jobs/{id}/faults", faults::show, Right.WORK);
+        routes.post("/jobs/{id}/faults", faults::begin, Right.WORK);
+        routes.get("/jobs/{id}/test", tests::show, Right.WORK);
+        routes.post("/jobs/{id}/test", tests::note, Right.WORK);
+        routes.post("/jobs/{id}/test/passed", tests::pass, Right.WORK);
+        routes.post("/jobs/{id}/hand-over", tests::handOver, Right.WORK);
+        routes.get("/jobs/{id}/comeback", comebacks::show, Right.WORK);
+        routes.post("/jobs/{id}/comeback/complaint", comebacks::complain, Right.WORK);
+        routes.post("/jobs/{id}/comeback/reading", comebacks::read, Right.WORK);
+        routes.post("/jobs/{id}/comeback/undo", comebacks::undo, Right.WORK);
+        routes.post("/jobs/{id}/comeback/cause", comebacks::found, Right.WORK);
         routes.post("/jobs/{id}/said/{step}", jobs::said, Right.WORK);
 
         routes.post("/jobs/{id}/texts/{text}/taken", SharedPages::taken, Right.WORK);

@@ -20,6 +20,9 @@ import com.fasterxml.jackson.annotation.JsonTypeName;
     @JsonSubTypes.Type(Work.PartUsed.class),
     @JsonSubTypes.Type(Work.MinutesSpent.class),
     @JsonSubTypes.Type(Work.Deviation.class),
+    @JsonSubTypes.Type(Work.Complaint.class),
+    @JsonSubTypes.Type(Work.ComebackReading.class),
+    @JsonSubTypes.Type(Work.CauseFound.class),
     @JsonSubTypes.Type(Work.Undone.class)
 })
 public sealed interface Work {
@@ -207,6 +210,51 @@ public sealed interface Work {
             bounded(planned);
             named(done);
             bounded(why);
+        }
+    }
+
+    /**
+     * The car came back.
+     *
+     * @param symptoms the words of what the owner says, with spaces between
+     * @param nowAndThen whether it comes and goes
+     */
+    @JsonTypeName("complaint")
+    record Complaint(String symptoms, boolean nowAndThen) implements Work {
+        public Complaint {
+            named(symptoms);
+        }
+    }
+
+    /**
+     * What a meter on volts showed at a car that came back.
+     *
+     * @param place a place of the plan, as a file of readings names it: {@code P1-5}, {@code K1 87a}
+     * @param step what car and controller did, as a file of readings says it: {@code armed + opened driver-door}
+     * @param value as it was typed, or {@code not taken}
+     * @param battery volts at the battery's posts at that moment, as typed; may be empty
+     */
+    @JsonTypeName("comeback-reading")
+    record ComebackReading(String place, String step, String value, String battery) implements Work {
+        public ComebackReading {
+            named(place);
+            named(step);
+            named(value);
+            bounded(battery);
+        }
+    }
+
+    /**
+     * What was behind a comeback, and that it is mended.
+     *
+     * @param cause what it was
+     * @param mended what was done
+     */
+    @JsonTypeName("cause")
+    record CauseFound(String cause, String mended) implements Work {
+        public CauseFound {
+            named(cause);
+            named(mended);
         }
     }
 

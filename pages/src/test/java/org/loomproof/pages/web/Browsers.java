@@ -148,6 +148,29 @@ final class Browsers implements AutoCloseable {
                 .isZero();
     }
 
+    /**
+     * The same of a page that is used under a dash, in gloves: every ink stands at least 7 to 1 on its ground (WCAG 2.2, 1.4.6), and
+     * what is touched to do something is at least 72 px high.
+     */
+    static void lookInBay(Page page, Screen screen, String name) {
+        look(page, screen, name);
+        assertThat(new AxeBuilder(page)
+                        .withRules(List.of("color-contrast-enhanced"))
+                        .analyze()
+                        .getViolations())
+                .as("contrast on %s, %s", name, screen.name())
+                .flatExtracting(Rule::getNodes)
+                .extracting(node -> node.getHtml())
+                .isEmpty();
+        Object small =
+                page.evaluate("[...document.querySelectorAll('main button, main .next, main select, main summary,"
+                        + " main .tap label')].filter(e => e.offsetParent && e.getBoundingClientRect().height < 72)"
+                        + ".map(e => e.outerHTML.slice(0, 120))");
+        assertThat((List<?>) small)
+                .as("too small to touch on %s, %s", name, screen.name())
+                .isEmpty();
+    }
+
     @Override
     public void close() {
         browser.close();

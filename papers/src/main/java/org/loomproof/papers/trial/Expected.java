@@ -10,16 +10,63 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.FaultProof;
 import org.loomproof.workshop.prover.damage.Showing;
 import org.loomproof.workshop.prover.damage.Sign;
+import org.loomproof.workshop.standby.Standby;
 import org.loomproof.workshop.wiring.Situation;
 
-/** Says what a car fitted as planned shows in each test of an order. */
-record Expected(Brief brief, FaultProof faults, Wording words) {
+/**
+ * Says what a car fitted as planned shows in each test of an order.
+ *
+ * @param brief with a complete sheet
+ * @param plan of that brief
+ * @param faults tried of that plan
+ * @param words in the reader's language
+ */
+public record Expected(Brief brief, Plan plan, FaultProof faults, Wording words) {
 
-    /** One line for each moment of the test at which something is to be seen. */
-    List<String> lines(int test) {
+    /** One line for each moment of the test at which something is to be seen, or what the meter shows; one line at least. */
+    public List<String> lines(int test) {
+        List<String> lines = faults.testOrder()
+                .tests()
+                .get(test)
+                .metered()
+                .map(sign -> readings(sign, test))
+                .orElseGet(() -> moments(test));
+        return lines.isEmpty() ? List.of(words.of("test-order.as-before")) : lines;
+    }
+
+    /** Whether it is the current of the sleeping car, which is read against what it drew at check-in. */
+    public static boolean isSleep(Sign metered) {
+        return metered instanceof Sign.StandingCurrent;
+    }
+
+    /** What the meter shows. */
+    private List<String> readings(Sign metered, int place) {
+        return switch (metered) {
+            case Sign.StandingCurrent sleep -> List.of(sleepCurrent());
+            case Sign.Cold cold -> cold.expected().stream().map(words::of).toList();
+            case Sign.Kick kick -> List.of(words.of(kick.words()));
+            case Sign.Works seen -> moments(place);
+            case Sign.Turns seen -> moments(place);
+            case Sign.Sounds seen -> moments(place);
+            case Sign.Ordered seen -> moments(place);
+            case Sign.Alarm seen -> moments(place);
+            case Sign.Awake seen -> moments(place);
+            case Sign.AtPlug atPlug -> moments(place);
+            case Sign.AcrossCut across -> moments(place);
+            case Sign.FeedDrop drop -> moments(place);
+        };
+    }
+
+    private String sleepCurrent() {
+        return words.of("test-order.standing", words.figure(Standby.added(brief, plan, ControllerState.ARMED)));
+    }
+
+    private List<String> moments(int test) {
         List<Showing> showings = faults.expected().get(test);
         Map<String, List<String>> byMoment = new LinkedHashMap<>();
         for (Showing showing : showings) {

@@ -11,14 +11,11 @@ import org.loomproof.papers.page.Page;
 import org.loomproof.papers.page.Parts;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
-import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.FaultProof;
 import org.loomproof.workshop.prover.MishapResult;
-import org.loomproof.workshop.prover.damage.Sign;
 import org.loomproof.workshop.prover.testorder.HandTest;
 import org.loomproof.workshop.prover.verdict.Severity;
-import org.loomproof.workshop.standby.Standby;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -108,8 +105,7 @@ public final class TestOrderPage {
             work = work.add(Element.of("p", words.of(step)));
         }
         Element seen = Element.of("td").styled("measured");
-        List<String> lines = test.metered().map(sign -> readings(sign, place)).orElseGet(() -> moments(place));
-        for (String line : lines.isEmpty() ? List.of(words.of("test-order.as-before")) : lines) {
+        for (String line : new Expected(brief, plan, faults, words).lines(place)) {
             seen = seen.add(Element.of("p", line).styled("write-in reading"));
         }
         return Element.of("tr")
@@ -118,32 +114,6 @@ public final class TestOrderPage {
                         Element.of("th", String.valueOf(place + 1)).with("scope", "row"),
                         work,
                         seen);
-    }
-
-    /** What the meter shows. */
-    private List<String> readings(Sign metered, int place) {
-        return switch (metered) {
-            case Sign.StandingCurrent sleep -> List.of(sleepCurrent());
-            case Sign.Cold cold -> cold.expected().stream().map(words::of).toList();
-            case Sign.Kick kick -> List.of(words.of(kick.words()));
-            case Sign.Works seen -> moments(place);
-            case Sign.Turns seen -> moments(place);
-            case Sign.Sounds seen -> moments(place);
-            case Sign.Ordered seen -> moments(place);
-            case Sign.Alarm seen -> moments(place);
-            case Sign.Awake seen -> moments(place);
-            case Sign.AtPlug atPlug -> moments(place);
-            case Sign.AcrossCut across -> moments(place);
-            case Sign.FeedDrop drop -> moments(place);
-        };
-    }
-
-    private List<String> moments(int place) {
-        return new Expected(brief, faults, words).lines(place);
-    }
-
-    private String sleepCurrent() {
-        return words.of("test-order.standing", words.figure(Standby.added(brief, plan, ControllerState.ARMED)));
     }
 
     /** A look for each mishap that no test notices and that would matter. */

@@ -41,7 +41,8 @@ public final class Messages {
             "meter",
             "book",
             "pages",
-            "bay");
+            "bay",
+            "finished");
 
     /** The languages of which there are words, English first. */
     private static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.of("es"));

@@ -29,12 +29,14 @@ final class Choice {
     private final List<Weighed> likely;
     private final Set<Symptom> said;
     private final List<Taken> taken;
+    private final Set<Look> passed;
 
-    Choice(Looks looks, List<Weighed> ranked, Set<Symptom> said, List<Taken> taken) {
+    Choice(Looks looks, List<Weighed> ranked, Set<Symptom> said, List<Taken> taken, Set<Look> passed) {
         this.looks = looks;
         this.ranked = ranked;
         this.said = Set.copyOf(said);
         this.taken = taken;
+        this.passed = Set.copyOf(passed);
         this.likely = likely(ranked);
     }
 
@@ -51,7 +53,8 @@ final class Choice {
     }
 
     Finding finding() {
-        List<Suspect> suspects = ranked.stream().map(Weighed::suspect).toList();
+        List<Suspect> suspects =
+                ranked.stream().map(each -> each.suspect(taken)).toList();
         boolean settled = !taken.isEmpty() && isThere(ranked.getFirst().causes()) >= SETTLED;
         return new Finding(suspects, settled && explainsAll() ? Optional.empty() : next(), settled);
     }
@@ -76,6 +79,7 @@ final class Choice {
     private Optional<NextLook> next() {
         Set<Probe> reached = Looks.reached(taken);
         return looks.list().stream()
+                .filter(look -> !passed.contains(look))
                 .filter(look -> taken.stream().noneMatch(each -> each.look().equals(look)))
                 .map(look -> weigh(look, looks.seconds(look, reached)))
                 .filter(next -> next.bits() >= LEAST_BITS)
@@ -104,7 +108,7 @@ final class Choice {
             Suspect likeliest = members.stream()
                     .max(Comparator.comparingDouble(Weighed::probability))
                     .orElseThrow()
-                    .suspect();
+                    .suspect(List.of());
             return new NextLook.Answer(low, high, probability / all, likeliest);
         }
     }

@@ -18,7 +18,6 @@ import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.fault.Mishap;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.FaultProof;
-import org.loomproof.workshop.prover.MishapResult;
 import org.loomproof.workshop.prover.damage.Damage;
 import org.loomproof.workshop.prover.explore.Vehicle;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
@@ -68,7 +67,7 @@ public final class Comeback {
         }
     }
 
-    private Comeback(Brief given, Plan plan, FaultProof faults) {
+    private Comeback(Brief given, Plan plan, Map<Mishap, Set<Symptom>> complaints) {
         this.brief = given.set(plan.settings());
         this.plan = plan;
         this.looks = new Looks(brief, plan);
@@ -77,13 +76,12 @@ public final class Comeback {
         this.sound = new FinishedCar(whole);
         Cause elsewhere = new Cause(List.of(), EnumSet.noneOf(Symptom.class), rate("elsewhere"));
         singles.add(new Hypothesis(List.of(elsewhere), elsewhere.symptoms(), elsewhere.weight(), sound));
-        Symptoms symptoms = new Symptoms(brief);
-        Map<Damage, List<MishapResult>> alike = new LinkedHashMap<>();
-        faults.results()
-                .forEach(result -> alike.computeIfAbsent(
-                                Damage.of(result.mishap(), plan, fitted), d -> new ArrayList<>())
-                        .add(result));
-        alike.forEach((damage, results) -> add(damage, results, symptoms));
+        Map<Damage, List<Mishap>> alike = new LinkedHashMap<>();
+        complaints
+                .keySet()
+                .forEach(mishap -> alike.computeIfAbsent(Damage.of(mishap, plan, fitted), d -> new ArrayList<>())
+                        .add(mishap));
+        alike.forEach((damage, mishaps) -> add(damage, mishaps, complaints));
         mergeLookAlikes();
     }
 
@@ -108,18 +106,35 @@ public final class Comeback {
      * @param faults what every fault and slip of that plan comes to
      */
     public static Comeback of(Brief given, Plan plan, FaultProof faults) {
-        return new Comeback(given, plan, faults);
+        return of(given, plan, complaints(given, plan, faults));
     }
 
-    private void add(Damage damage, List<MishapResult> results, Symptoms symptoms) {
+    /**
+     * The causes of a plan whose faults were tried before.
+     *
+     * @param given with a complete sheet
+     * @param complaints as {@link #complaints} gave them for that plan, in the same order
+     */
+    public static Comeback of(Brief given, Plan plan, Map<Mishap, Set<Symptom>> complaints) {
+        return new Comeback(given, plan, complaints);
+    }
+
+    /** What an owner would complain of, by the claims that each fault and slip breaks; the worst first. */
+    public static Map<Mishap, Set<Symptom>> complaints(Brief given, Plan plan, FaultProof faults) {
+        Symptoms symptoms = new Symptoms(given.set(plan.settings()));
+        Map<Mishap, Set<Symptom>> complaints = new LinkedHashMap<>();
+        faults.results().forEach(result -> complaints.put(result.mishap(), symptoms.of(result)));
+        return complaints;
+    }
+
+    private void add(Damage damage, List<Mishap> mishaps, Map<Mishap, Set<Symptom>> complaints) {
         FinishedCar car = new FinishedCar(damage.vehicle(brief));
         Set<Symptom> shown = EnumSet.noneOf(Symptom.class);
-        results.forEach(result -> shown.addAll(symptoms.of(result)));
+        mishaps.forEach(mishap -> shown.addAll(complaints.getOrDefault(mishap, Set.of())));
         shown.addAll(ofTheFeed(car));
         if (shown.isEmpty()) {
             return; // Nobody complains of what does nothing; where all measures sound, it is elsewhere.
         }
-        List<Mishap> mishaps = results.stream().map(MishapResult::mishap).toList();
         double weight = mishaps.stream().mapToDouble(m -> rate(m.kind())).sum();
         singles.add(new Hypothesis(List.of(new Cause(mishaps, shown, weight)), shown, weight, car));
     }
@@ -174,6 +189,18 @@ public final class Comeback {
      * @param taken what was measured, in any order
      */
     public Finding find(Set<Symptom> said, boolean nowAndThen, List<Taken> taken) {
+        return find(said, nowAndThen, taken, Set.of());
+    }
+
+    /**
+     * How it stands.
+     *
+     * @param said what the owner complains of
+     * @param nowAndThen whether the trouble comes and goes
+     * @param taken what was measured, in any order
+     * @param passed what cannot be measured at this car: it is not asked for again
+     */
+    public Finding find(Set<Symptom> said, boolean nowAndThen, List<Taken> taken, Set<Look> passed) {
         Evidence evidence = new Evidence(nowAndThen);
         List<double[]> readings =
                 singles.stream().map(h -> ofTaken(h, evidence, taken)).toList();
@@ -192,7 +219,12 @@ public final class Comeback {
                 .mapToObj(k -> new Weighed(all.get(k).causes(), all.get(k).car(), weights.get(k) / sum))
                 .sorted(Comparator.comparingDouble(Weighed::probability).reversed())
                 .toList();
-        return new Choice(looks, ranked, said, taken).finding();
+        return new Choice(looks, ranked, said, taken, passed).finding();
+    }
+
+    /** What a sound car shows at what was measured, in the same order. */
+    public List<Shows> sound(List<Taken> taken) {
+        return sound.shows(taken);
     }
 
     private static double ofSaid(Hypothesis hypothesis, Evidence evidence, Set<Symptom> said) {

@@ -42,6 +42,13 @@ final class FinishedCar {
                 : new Shows.At(point.get().volts(node.get()));
     }
 
+    /** What a meter shows at each. */
+    List<Shows> shows(List<Taken> taken) {
+        return taken.stream()
+                .map(each -> shows(each.look(), each.batteryVolts()))
+                .toList();
+    }
+
     /** Whether no look tells the two cars apart. */
     static boolean showAlike(FinishedCar one, FinishedCar other, List<Look> looks) {
         double battery = SupplyPoint.REST.volts().value();

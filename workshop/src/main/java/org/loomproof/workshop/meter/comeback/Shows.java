@@ -1,7 +1,7 @@
 package org.loomproof.workshop.meter.comeback;
 
 /** What the engine says a meter shows at a look. */
-sealed interface Shows {
+public sealed interface Shows {
 
     /** A voltage against the body. */
     record At(double volts) implements Shows {}

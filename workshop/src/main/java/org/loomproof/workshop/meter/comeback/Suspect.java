@@ -7,10 +7,12 @@ import java.util.List;
  *
  * @param causes one, or two that are there together
  * @param probability 0 to 1
+ * @param shows what a meter shows of it at what was measured, in the same order
  */
-public record Suspect(List<Cause> causes, double probability) {
+public record Suspect(List<Cause> causes, double probability, List<Shows> shows) {
 
     public Suspect {
         causes = List.copyOf(causes);
+        shows = List.copyOf(shows);
     }
 }

@@ -11,7 +11,7 @@ import java.util.List;
  */
 record Weighed(List<Cause> causes, FinishedCar car, double probability) {
 
-    Suspect suspect() {
-        return new Suspect(causes, probability);
+    Suspect suspect(List<Taken> taken) {
+        return new Suspect(causes, probability, car.shows(taken));
     }
 }
