@@ -43,7 +43,7 @@ public enum CardKind {
     public List<String> foundBy() {
         return switch (this) {
             case CUSTOMER -> List.of("name", "phone", "email");
-            case JOB -> List.of("plate", "number", "make", "model", "title", "sheet-from");
+            case JOB -> List.of("plate", "number", "make", "model", "title", "sheet-from", "sum");
             case SHEET, KIT, PRICES, MEMORY -> List.of("title");
             case PERSON -> List.of("sign-in");
             case FIT, REMAINS, WORK -> List.of();

@@ -41,10 +41,13 @@ public enum JobStep {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    /** True when a job has done it. A plan that is not proven is a step not done. */
+    /**
+     * True when a job has done it. A plan that is not proven is a step not done, and so is one from which somebody deviated in the
+     * car, until sheet or order say so.
+     */
     public boolean isDone(Card job) {
         String value = job.get(entry);
-        return this == PLAN ? value.equals("proven") : !value.isBlank();
+        return this == PLAN ? value.equals("proven") && job.get("deviated").isBlank() : !value.isBlank();
     }
 
     /** True when it is done by saying so: the papers of the plan lead through it. */

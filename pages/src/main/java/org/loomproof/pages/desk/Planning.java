@@ -23,6 +23,7 @@ import org.loomproof.book.store.OpenBook;
 import org.loomproof.book.work.Task;
 import org.loomproof.book.work.TaskWatch;
 import org.loomproof.papers.Papers;
+import org.loomproof.papers.bay.ShopAddress;
 import org.loomproof.papers.folder.Paper;
 import org.loomproof.shop.job.Answer;
 import org.loomproof.shop.job.MadeJob;
@@ -182,6 +183,7 @@ public final class Planning {
         changes.put("broken", Integer.toString(counts.broken()));
         changes.put("open", Integer.toString(counts.open()));
         changes.put(Shelf.NEEDS, Shelf.needs(PickList.of(made.brief(), made.plan())));
+        changes.put("sum", ShopAddress.sum(made.brief().order().job()));
         changes.put("kit-name", made.brief().kit().name());
         changes.put("parts", Integer.toString(made.plan().parts().size()));
         return JobStep.withStage(job, changes);

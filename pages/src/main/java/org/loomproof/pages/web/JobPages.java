@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.loomproof.book.card.Card;
+import org.loomproof.book.card.CardId;
 import org.loomproof.book.card.CardKind;
+import org.loomproof.book.card.CardLine;
 import org.loomproof.book.card.Entries;
 import org.loomproof.book.card.Listing;
 import org.loomproof.book.card.Saved;
@@ -70,6 +72,19 @@ final class JobPages {
             visit.refuse(HttpStatus.NOT_FOUND);
         }
         return job;
+    }
+
+    /** The job that a code on a paper names: the first in the list of those whose order calls the job so. */
+    static Optional<CardId> bySum(Visit visit) {
+        String sum = visit.part("id");
+        return visit.book().cards().list(Listing.all(CardKind.JOB, A_PAGE).foundBy(sum)).stream()
+                .map(CardLine::id)
+                .filter(id -> visit.book()
+                        .cards()
+                        .find(id)
+                        .filter(job -> job.get("sum").equals(sum))
+                        .isPresent())
+                .findFirst();
     }
 
     void show(Context context) {
@@ -151,6 +166,7 @@ final class JobPages {
             changes.putAll(Runs.overtaken(job));
             changes.put(JobStep.TEST.entry(), "");
             changes.put(JobStep.HAND_OVER.entry(), "");
+            changes.put("deviated", ""); // the texts say now what was done
         }
         Saved saved =
                 visit.book().cards().change(job.id(), seen, visit.author(), what, JobStep.withStage(job, changes));

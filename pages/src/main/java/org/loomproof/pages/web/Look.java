@@ -1,12 +1,19 @@
 package org.loomproof.pages.web;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
+import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.loomproof.pages.door.Person;
 import org.loomproof.pages.door.Right;
+import org.loomproof.papers.markup.Element;
+import org.loomproof.papers.markup.Markup;
+import org.loomproof.papers.markup.MarkupWriter;
 import org.loomproof.workshop.words.Messages;
 import org.loomproof.workshop.words.Phrase;
 
@@ -39,6 +46,25 @@ public record Look(Messages messages, Optional<Person> person, String formMark, 
     /** True when somebody is signed in who has the right. */
     public boolean may(Right right) {
         return person.map(p -> p.role().has(right)).orElse(false);
+    }
+
+    /** What a form notes of work, but for what is chosen and typed in it: names and texts in turn, as JSON. */
+    public String entry(String... namesAndTexts) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        for (int k = 0; k + 1 < namesAndTexts.length; k += 2) {
+            node.put(namesAndTexts[k], namesAndTexts[k + 1]);
+        }
+        return node.toString();
+    }
+
+    /** A name for an entry that a form will note. */
+    public String fresh() {
+        return UUID.randomUUID().toString();
+    }
+
+    /** Markup of a paper, for a page. */
+    public String drawn(List<Markup> markup) {
+        return MarkupWriter.fragment(Element.of("div", markup));
     }
 
     /** The language as a tag for the page. */

@@ -44,7 +44,12 @@ public final class Server implements AutoCloseable {
             "bay.css", "text/css; charset=utf-8",
             "notes.css", "text/css; charset=utf-8",
             "bay.js", "text/javascript; charset=utf-8",
-            "finished.css", "text/css; charset=utf-8");
+            "finished.css", "text/css; charset=utf-8",
+            "night.js", "text/javascript; charset=utf-8");
+
+
+    /** What keeps the pages of the bay for when there is no network; it serves what lies under its own place only. */
+    private static final String WORKER = "bay-worker.js";
 
     private final Javalin javalin;
     private final Guard guard;
@@ -62,6 +67,8 @@ public final class Server implements AutoCloseable {
     private final FaultPages faults;
     private final TestPages tests;
     private final ComebackPages comebacks;
+    private final BayPages bay = new BayPages();
+    private final WorkPages work;
 
     private Server(Shop shop, Listen listen, Stretching stretching) {
         Sessions sessions = new Sessions(shop.clock());
@@ -74,6 +81,7 @@ public final class Server implements AutoCloseable {
         this.faults = new FaultPages(shop);
         this.tests = new TestPages(shop);
         this.comebacks = new ComebackPages(shop);
+        this.work = new WorkPages(shop);
         this.people = new PeoplePages(sessions);
         this.owner = new OwnerPages(stretching);
         this.authority = new AuthorityPages(listen.certificate().flatMap(Listen.Certificate::authority));
@@ -157,6 +165,7 @@ public final class Server implements AutoCloseable {
         routes.post("/sign-in", doors::signIn, Right.ANYONE);
         routes.post("/sign-out", doors::signOut, Right.JOBS);
 
+        routes.get("/jobs/" + WORKER, context -> file(context, WORKER, "text/javascript; charset=utf-8"), Right.ANYONE);
         routes.get("/", jobs::list, Right.JOBS);
         routes.get("/call", calls::ask, Right.JOBS);
         routes.post("/call", calls::answer, Right.JOBS);
@@ -177,6 +186,11 @@ public final class Server implements AutoCloseable {
         routes.post("/jobs/{id}/plan/stop", plans::stop, Right.WORK);
         routes.get("/jobs/{id}/plan/progress", plans::progress, Right.WORK);
         routes.get("/jobs/{id}/papers/{paper}", plans::paper, Right.WORK);
+        routes.get("/mark", work::mark, Right.WORK);
+        routes.post("/jobs/{id}/work", work::note, Right.WORK);
+        routes.get("/jobs/{id}/bench", bay::bench, Right.WORK);
+        routes.get("/jobs/{id}/bay", bay::list, Right.WORK);
+        routes.get("/jobs/{id}/bay/{place}", bay::step, Right.WORK);
         routes.get("/jobs/{id}/try", tries::show, Right.WORK);
         routes.get("/jobs/{id}/faults", faults::show, Right.WORK);
         routes.post("/jobs/{id}/faults", faults::begin, Right.WORK);
@@ -233,6 +247,10 @@ public final class Server implements AutoCloseable {
             refuse(context, 404);
             return;
         }
+        file(context, name, kind);
+    }
+
+    private static void file(Context context, String name, String kind) throws IOException {
         try (InputStream in = Server.class.getResourceAsStream("/org/loomproof/pages/files/" + name)) {
             if (in == null) {
                 throw new IllegalStateException(name + " is missing from the jar");

@@ -57,6 +57,11 @@ final class Visit {
         return Author.of(person().id());
     }
 
+    /** Goes with every form of whoever asks. */
+    String formMark() {
+        return formMark;
+    }
+
     /** The open book; every route but those for anyone has one. */
     OpenBook book() {
         return shop.book().orElseThrow(() -> new IllegalStateException("the book is locked"));

@@ -46,12 +46,14 @@ final class TestShop implements AutoCloseable {
     }
 
     final MovedClock clock = new MovedClock();
-    final Shop shop;
-    final Server server;
+    private final Path folder;
+    Shop shop;
+    Server server;
 
     /** A server in front of a place where no book is yet. */
     TestShop(Path folder) {
         Quiet.libraries();
+        this.folder = folder;
         shop = new Shop(new BookPlace.InFile(folder.resolve("jobs.book")), clock);
         server = Server.start(shop, Listen.onLoopback(0), QUICK);
     }
@@ -64,6 +66,14 @@ final class TestShop implements AutoCloseable {
         people.add(Author.CONSOLE, "Bo Larch", "bo", "a kettle for Bo!", Role.TECHNICIAN);
         people.add(Author.CONSOLE, "Cy Moor", "cy", "a kettle for Cy!", Role.FRONT_DESK);
         return test;
+    }
+
+    /** The server goes away and comes back at the same port, its book locked and everybody signed out. */
+    void restart() {
+        int port = server.port();
+        close();
+        shop = new Shop(new BookPlace.InFile(folder.resolve("jobs.book")), clock);
+        server = Server.start(shop, Listen.onLoopback(port), QUICK);
     }
 
     String address() {

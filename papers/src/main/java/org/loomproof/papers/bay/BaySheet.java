@@ -2,47 +2,35 @@ package org.loomproof.papers.bay;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import org.loomproof.papers.card.JointText;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
-import org.loomproof.papers.markup.Text;
-import org.loomproof.papers.page.Mark;
 import org.loomproof.papers.page.Page;
 import org.loomproof.papers.page.Parts;
 import org.loomproof.papers.page.QrCode;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
-import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitId;
-import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.goods.bay.BayOrder;
 import org.loomproof.workshop.goods.bay.Station;
 import org.loomproof.workshop.goods.bay.Visit;
-import org.loomproof.workshop.goods.joint.Joints;
 import org.loomproof.workshop.meter.expected.CircuitReadings;
 import org.loomproof.workshop.meter.expected.ExpectedReading;
 import org.loomproof.workshop.meter.expected.ExpectedReadings;
 import org.loomproof.workshop.meter.expected.ReadingWords;
 import org.loomproof.workshop.meter.expected.Touch;
-import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.Plan;
-import org.loomproof.workshop.plan.WireId;
 
 /** The work in the car, station by station. */
 public final class BaySheet {
 
     private final Brief brief;
-    private final Plan plan;
     private final Optional<ShopAddress> shop;
     private final Wording words;
-    private final JointText joints;
+    private final VisitText text;
     private final ReadingWords said;
     private final Map<CircuitId, CircuitReadings> readings = new HashMap<>();
     private int number;
@@ -50,9 +38,8 @@ public final class BaySheet {
     private BaySheet(Brief brief, Plan plan, Optional<ShopAddress> shop, Wording words) {
         this.shop = shop;
         this.brief = brief;
-        this.plan = plan;
         this.words = words;
-        this.joints = new JointText(new Joints(brief, plan), words);
+        this.text = new VisitText(brief, plan, words);
         this.said = new ReadingWords(brief);
         ExpectedReadings.of(brief, plan).forEach(circuit -> readings.put(circuit.circuit(), circuit));
     }
@@ -63,10 +50,10 @@ public final class BaySheet {
      * @param shop where its pages are found; without it there are no QR codes
      */
     public static Page page(Brief brief, Plan plan, Optional<ShopAddress> shop, Wording words) {
-        return new BaySheet(brief, plan, shop, words).page();
+        return new BaySheet(brief, plan, shop, words).page(plan);
     }
 
-    private Page page() {
+    private Page page(Plan plan) {
         List<Markup> content = new ArrayList<>();
         content.add(Parts.heading(words.of("bay-sheet.title"), brief, words));
         content.add(Element.of("p", words.of("bay-sheet.meter")).styled("joints"));
@@ -80,10 +67,10 @@ public final class BaySheet {
     }
 
     private Element section(Station station) {
-        Element section = Element.of("section").styled("station").add(Element.of("h2", heading(station)));
+        Element section = Element.of("section").styled("station").add(Element.of("h2", text.heading(station)));
         if (station.kind() == Station.Kind.PANEL || station.kind() == Station.Kind.CUT) {
             section = section.add(
-                    restraints(),
+                    text.restraints(),
                     Element.of("p", words.of("bay-sheet.fasteners")).styled("write-in"));
         }
         Element body = Element.of("tbody");
@@ -99,52 +86,11 @@ public final class BaySheet {
                                 words.of("bay-sheet.work"),
                                 words.of("bay-sheet.measured")),
                         body));
-        String check = checkAfter(station);
+        String check = text.checkAfter(station);
         return check.isEmpty()
                 ? section
                 : section.add(
                         Element.of("p", words.of("bay-sheet.goes-back", check)).styled("goes-back"));
-    }
-
-    /** What may hurt behind any panel stands at each of them. */
-    private Element restraints() {
-        String where = brief.sheet().vehicle().restraints();
-        return Element.of("p")
-                .styled("caution-here")
-                .add(
-                        Mark.CAUTION.drawn(),
-                        new Text(
-                                where.isBlank()
-                                        ? words.of("bay-sheet.restraints-not-said")
-                                        : words.of("bay-sheet.restraints", where)));
-    }
-
-    private String heading(Station station) {
-        String panel = station.panel().isBlank() ? words.of("bay-sheet.panel-not-said") : station.panel();
-        return switch (station.kind()) {
-            case GROUND -> words.of("bay-sheet.ground");
-            case PANEL -> words.of("bay-sheet.panel", panel);
-            case MOUNT -> words.of("bay-sheet.mount");
-            case CUT -> words.of("bay-sheet.cut", panel);
-            case FUSE -> words.of("bay-sheet.fuse");
-        };
-    }
-
-    /** What a person operates on the circuits behind a panel must work when it is back. */
-    private String checkAfter(Station station) {
-        Set<OperableId> operables = new LinkedHashSet<>();
-        for (Visit visit : station.visits()) {
-            switch (visit) {
-                case Visit.Tapped(var id, var wires) ->
-                    operables.addAll(brief.sheet().circuit(id).follows());
-                case Visit.Cut(var id, var wires) ->
-                    operables.addAll(brief.sheet().circuit(id).follows());
-                case Visit.Ground ground -> {}
-                case Visit.Mounted mounted -> {}
-                case Visit.SupplyFuse fuse -> {}
-            }
-        }
-        return operables.stream().map(OperableId::value).collect(Collectors.joining(", "));
     }
 
     private Element row(Visit visit) {
@@ -159,32 +105,15 @@ public final class BaySheet {
 
     private List<Markup> work(Visit visit) {
         List<Markup> said = new ArrayList<>();
-        switch (visit) {
-            case Visit.Ground ground -> said.add(headline(words.of("bay-sheet.do-ground")));
-            case Visit.Tapped(var id, var wires) -> {
-                said.add(link(id));
-                said.add(headline(words.of("bay-sheet.do-tap", name(id))));
-                said.add(appearance(id));
-            }
-            case Visit.Mounted(var part, var wires) ->
-                said.add(headline(words.of(
-                        "bay-sheet.do-mount",
-                        part.value(),
-                        words.kind(plan.findPart(part).orElseThrow()))));
-            case Visit.Cut(var id, var wires) -> {
-                said.add(link(id));
-                said.add(headline(words.of("bay-sheet.do-cut", name(id))));
-                said.add(appearance(id));
-                said.add(Element.of("p", words.of("bay-sheet.cut-how")));
-            }
-            case Visit.SupplyFuse(var part, var wires) ->
-                said.add(headline(words.of("bay-sheet.do-fuse", part.value())));
+        visit.findCircuit().ifPresent(id -> said.add(link(id)));
+        said.add(Element.of("p").styled("headline").add(Element.of("strong", text.headline(visit))));
+        visit.findCircuit().ifPresent(id -> said.add(text.appearance(id)));
+        if (visit instanceof Visit.Cut) {
+            said.add(Element.of("p", words.of("bay-sheet.cut-how")));
         }
-        List<AddedWire> wires = wires(visit.wires());
-        said.add(Element.of(
-                "p", words.of("bay-sheet.wires", wires.stream().map(this::wire).toList())));
-        List<String> here = joints.at(wires);
-        if (!here.isEmpty() && !(visit instanceof Visit.SupplyFuse)) {
+        said.add(Element.of("p", words.of("bay-sheet.wires", text.wires(visit))));
+        List<String> here = text.joints(visit);
+        if (!here.isEmpty()) {
             said.add(Parts.sentences("joints-here", here));
         }
         return said;
@@ -199,38 +128,6 @@ public final class BaySheet {
                         .with("href", address)
                         .add(QrCode.of(address, words.of("bay-sheet.qr", address)), name)))
                 .orElseGet(() -> link.add(name));
-    }
-
-    private List<AddedWire> wires(List<WireId> names) {
-        return plan.wires().stream().filter(w -> names.contains(w.id())).toList();
-    }
-
-    private String wire(AddedWire wire) {
-        return words.of(
-                "bay-sheet.wire",
-                wire.id().value(),
-                words.size(wire.size()),
-                words.end(wire.from()),
-                words.end(wire.to()));
-    }
-
-    private Element headline(String text) {
-        return Element.of("p").styled("headline").add(Element.of("strong", text));
-    }
-
-    private String name(CircuitId id) {
-        return words.circuit(brief.sheet().circuit(id));
-    }
-
-    private Element appearance(CircuitId id) {
-        Circuit circuit = brief.sheet().circuit(id);
-        Element line = Element.of("p").styled("circuit");
-        line = circuit.colour().isPresent()
-                ? line.addAll(Parts.colour(circuit.colour().get(), words))
-                : line.add(words.of("bench-card.colour-not-said") + " ");
-        String size = circuit.size().map(s -> words.size(s.typical()) + ", ").orElse("");
-        String where = words.where(circuit.where());
-        return line.add(size + (where.isEmpty() ? words.of("where.not-said") : where));
     }
 
     /**

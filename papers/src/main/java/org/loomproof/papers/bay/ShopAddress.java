@@ -46,14 +46,18 @@ public record ShopAddress(String base) {
 
     /** The name of the step at a circuit inside its job. */
     public static String stepId(CircuitId circuit) {
-        return "bay/"
-                + URLEncoder.encode(circuit.value(), StandardCharsets.UTF_8).replace("+", "%20");
+        return stepId(circuit.value());
     }
 
-    /** The first bytes of the SHA-256 of the job's name. */
-    private static String sum(String job) {
+    /** The name of a step inside its job, by the name of its place. */
+    public static String stepId(String place) {
+        return "bay/" + URLEncoder.encode(place, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+
+    /** What stands for a text that is not to be read: the first bytes of its SHA-256, in small hexadecimal digits. */
+    public static String sum(String text) {
         try {
-            byte[] sum = MessageDigest.getInstance("SHA-256").digest(job.getBytes(StandardCharsets.UTF_8));
+            byte[] sum = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(sum, 0, BYTES_OF_THE_SUM);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java library has it", e);

@@ -62,7 +62,7 @@ public final class BenchCard {
                                 Math.round(100 * Workmanship.retentionShare())))
                 .styled("joints"));
         content.add(Parts.cautions(words.of("bench-card.cautions"), plan.cautions(), words));
-        leadsByPlug().forEach((plug, leads) -> content.add(plug(plug, leads)));
+        BenchLead.byPlug(brief, plan, words).forEach((plug, leads) -> content.add(plug(plug, leads)));
         content.add(new PartTable(plan, words).section());
         content.add(new WireTable(brief, plan, words).section());
         return Page.of(words.of("bench-card.title"), brief, "bench-card", content, words);
@@ -102,18 +102,8 @@ public final class BenchCard {
         };
     }
 
-    private Map<String, List<Lead>> leadsByPlug() {
-        Map<String, List<Lead>> plugs = new LinkedHashMap<>();
-        for (Lead lead : brief.kit().leads()) {
-            plugs.computeIfAbsent(lead.plug(), plug -> new ArrayList<>()).add(lead);
-        }
-        return plugs;
-    }
-
-    private Element plug(String plug, List<Lead> leads) {
-        LeadRow rows = new LeadRow(brief, plan, words);
-        Element body = Element.of(
-                "tbody", leads.stream().map(lead -> rows.row(lead, leads)).toList());
+    private Element plug(String plug, List<BenchLead> leads) {
+        Element body = Element.of("tbody", leads.stream().map(this::row).toList());
         Element table = Element.of("table")
                 .styled("leads")
                 .add(
@@ -129,5 +119,18 @@ public final class BenchCard {
                         Element.of("h2", words.of("bench-card.plug", plug))
                                 .add(Element.of("small", words.of("bench-card.lead-count", leads.size()))),
                         table);
+    }
+
+    private Element row(BenchLead lead) {
+        String id = lead.lead().id().value();
+        return Element.of("tr")
+                .styled("lead do-" + lead.kind())
+                .add(
+                        Parts.tick(words.of("bench-card.tick", id)),
+                        Element.of("td")
+                                .styled("position")
+                                .add(Element.of("b", lead.lead().position()), Element.of("small", id)),
+                        Element.of("td").styled("wire").addAll(lead.look()),
+                        Element.of("td").styled("work").addAll(lead.work()));
     }
 }

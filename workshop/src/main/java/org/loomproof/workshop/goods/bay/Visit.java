@@ -1,6 +1,7 @@
 package org.loomproof.workshop.goods.bay;
 
 import java.util.List;
+import java.util.Optional;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.WireId;
@@ -10,6 +11,17 @@ public sealed interface Visit {
 
     /** The added wires that are worked on. */
     List<WireId> wires();
+
+    /** The factory wire that is worked on, where it is one. */
+    default Optional<CircuitId> findCircuit() {
+        return switch (this) {
+            case Tapped tapped -> Optional.of(tapped.circuit());
+            case Cut cut -> Optional.of(cut.circuit());
+            case Ground ground -> Optional.empty();
+            case Mounted mounted -> Optional.empty();
+            case SupplyFuse fuse -> Optional.empty();
+        };
+    }
 
     /** A wire joined to bare metal. */
     record Ground(List<WireId> wires) implements Visit {

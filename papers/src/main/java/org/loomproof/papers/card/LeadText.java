@@ -28,8 +28,8 @@ import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.WireId;
 import org.loomproof.workshop.words.Phrase;
 
-/** One lead on the bench card. */
-final class LeadRow {
+/** What stands on the bench card of one lead. */
+final class LeadText {
 
     private final Brief brief;
     private final Plan plan;
@@ -37,7 +37,7 @@ final class LeadRow {
     private final LoomMarks marks;
     private final Map<WireId, LeadId> firstLeads = new HashMap<>();
 
-    LeadRow(Brief brief, Plan plan, Wording words) {
+    LeadText(Brief brief, Plan plan, Wording words) {
         this.brief = brief;
         this.plan = plan;
         this.words = words;
@@ -49,23 +49,11 @@ final class LeadRow {
         }
     }
 
-    Element row(Lead lead, List<Lead> samePlug) {
+    BenchLead of(Lead lead, List<Lead> samePlug) {
         Optional<Hookup> hookup = plan.findHookup(lead.id());
-        String kind = hookup.map(BenchCard::kind).orElse("undecided");
-        return Element.of("tr")
-                .styled("lead do-" + kind)
-                .add(
-                        Parts.tick(words.of("bench-card.tick", lead.id().value())),
-                        Element.of("td")
-                                .styled("position")
-                                .add(
-                                        Element.of("b", lead.position()),
-                                        Element.of("small", lead.id().value())),
-                        Element.of("td").styled("wire").addAll(appearance(lead, samePlug)),
-                        Element.of("td")
-                                .styled("work")
-                                .addAll(hookup.map(h -> work(lead, h)).orElseGet(this::undecided))
-                                .addAll(hookup.map(this::why).orElse(List.of())));
+        List<Markup> work = new ArrayList<>(hookup.map(h -> work(lead, h)).orElseGet(this::undecided));
+        work.addAll(hookup.map(this::why).orElse(List.of()));
+        return new BenchLead(lead, hookup.map(BenchCard::kind).orElse("undecided"), appearance(lead, samePlug), work);
     }
 
     private List<Markup> appearance(Lead lead, List<Lead> samePlug) {

@@ -1,0 +1,5 @@
+/** Tests of the bench and the bay. */
+@NullMarked
+package org.loomproof.pages.bay;
+
+import org.jspecify.annotations.NullMarked;
