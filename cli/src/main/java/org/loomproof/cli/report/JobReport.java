@@ -110,6 +110,7 @@ public final class JobReport {
             case AddedPart.Load load -> messages.text("report.part.load", load.id(), load.extra());
             case AddedPart.StandbyBattery battery ->
                 messages.text("report.part.standby-battery", battery.id(), battery.extra());
+            case AddedPart.Sender sender -> messages.text("report.part.load", sender.id(), sender.extra());
             case AddedPart.PinSwitch pin -> messages.text("report.part.pin-switch", pin.id(), pin.opening());
         };
     }

@@ -141,6 +141,7 @@ public record Wording(Messages messages) {
             case AddedPart.Fuse p -> of("part.fuse");
             case AddedPart.Load p -> p.extra();
             case AddedPart.StandbyBattery b -> of("part.standby-battery", b.extra());
+            case AddedPart.Sender s -> s.extra();
             case AddedPart.PinSwitch p -> of("part.pin-switch", p.opening().value());
         };
     }
@@ -173,6 +174,8 @@ public record Wording(Messages messages) {
             case AddedPart.Load p -> of("part.load.ratings", figure(p.draws()));
             case AddedPart.StandbyBattery b ->
                 of("part.standby-battery.ratings", figure(b.charging()), figure(b.charged()));
+            case AddedPart.Sender s ->
+                of("part.sender.ratings." + s.closes().name().toLowerCase(Locale.ROOT));
             case AddedPart.PinSwitch p -> of("part.pin-switch.ratings");
         };
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.loomproof.papers.drawing.Block;
 import org.loomproof.papers.drawing.FontWidths;
 import org.loomproof.papers.drawing.Ink;
@@ -11,6 +12,7 @@ import org.loomproof.papers.drawing.Pen;
 import org.loomproof.papers.drawing.Port.Side;
 import org.loomproof.papers.drawing.Sketch;
 import org.loomproof.papers.page.Wording;
+import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedPartId;
@@ -22,9 +24,8 @@ final class PartBlocks {
     private static final double RELAY_WIDTH = 84;
     private static final double RELAY_HEIGHT = 128;
     private static final double CLAMP_WIDTH = 52;
-    private static final double BUFFER_WIDTH = 70;
-    private static final double BUFFER_ROW = 18;
-    private static final double BUFFER_HEIGHT = 5 * BUFFER_ROW;
+    private static final double MODULE_WIDTH = 70;
+    private static final double MODULE_ROW = 18;
 
     private final Kit kit;
     private final Connections connections;
@@ -68,6 +69,8 @@ final class PartBlocks {
                     case AddedPart.Fuse p -> pair(p, Symbols::fuse);
                     case AddedPart.Load p -> pair(p, load(p));
                     case AddedPart.StandbyBattery p -> pair(p, Symbols::load);
+                    case AddedPart.Sender p ->
+                        p.closes() == Extra.Closes.DRY ? pair(p, Symbols::switchContact) : sender(p);
                     case AddedPart.PinSwitch p -> pair(p, Symbols::switchContact);
                 });
     }
@@ -128,6 +131,7 @@ final class PartBlocks {
                 words.of("schematic.load", p.extra(), p.draws().toString());
             case AddedPart.StandbyBattery p ->
                 words.of("schematic.load", p.extra(), p.charging().toString());
+            case AddedPart.Sender p -> p.extra();
             case AddedPart.PinSwitch p -> p.opening().value();
         };
     }
@@ -188,25 +192,39 @@ final class PartBlocks {
         Side out = sides.side(buffer.id(), "out", Sides.opposite(in));
         Side plus = sides.side(buffer.id(), "+", out);
         Side minus = sides.side(buffer.id(), "-", in);
+        return module(buffer, terminal -> switch (terminal) {
+            case "in" -> in;
+            case "out" -> out;
+            case "+" -> plus;
+            default -> minus;
+        });
+    }
+
+    /** A sensor is a box too, its contacts on the controller's side. */
+    private Block sender(AddedPart.Sender sender) {
+        return module(
+                sender,
+                terminal -> sides.side(
+                        sender.id(), terminal, terminal.equals("+") || terminal.equals("-") ? Side.LEFT : Side.RIGHT));
+    }
+
+    private Block module(AddedPart part, Function<String, Side> sideOf) {
+        double width = Math.max(MODULE_WIDTH, 8 + width(note(part), false));
+        double height = (part.terminals().size() + 1) * MODULE_ROW;
         Sketch s = new Sketch();
-        s.rectangle(Pen.INK, "none", 0, 0, BUFFER_WIDTH, BUFFER_HEIGHT);
-        s.letter(BUFFER_WIDTH / 2, 10, buffer.id().value(), buffer.id().value(), Ink.Anchor.MIDDLE, true);
-        s.letter(BUFFER_WIDTH / 2, BUFFER_HEIGHT - 4, note(buffer), Ink.Anchor.MIDDLE);
+        s.rectangle(Pen.INK, "none", 0, 0, width, height);
+        s.letter(width / 2, 10, part.id().value(), part.id().value(), Ink.Anchor.MIDDLE, true);
+        s.letter(width / 2, height - 4, note(part), Ink.Anchor.MIDDLE);
         List<Stubs.Stub> stubs = new ArrayList<>();
-        double y = BUFFER_ROW;
-        for (String terminal : buffer.terminals()) {
-            Side side = switch (terminal) {
-                case "in" -> in;
-                case "out" -> out;
-                case "+" -> plus;
-                default -> minus;
-            };
+        double y = MODULE_ROW;
+        for (String terminal : part.terminals()) {
+            Side side = sideOf.apply(terminal);
             boolean left = side == Side.LEFT;
-            s.letter(left ? 3 : BUFFER_WIDTH - 3, y + 2.5, terminal, left ? Ink.Anchor.START : Ink.Anchor.END);
-            stubs.add(stub(buffer, terminal, side, y));
-            y += BUFFER_ROW;
+            s.letter(left ? 3 : width - 3, y + 2.5, terminal, left ? Ink.Anchor.START : Ink.Anchor.END);
+            stubs.add(stub(part, terminal, side, y));
+            y += MODULE_ROW;
         }
-        return Stubs.block(blockId(buffer.id()), Block.Zone.MIDDLE, BUFFER_WIDTH, BUFFER_HEIGHT, s.ink(), stubs);
+        return Stubs.block(blockId(part.id()), Block.Zone.MIDDLE, width, height, s.ink(), stubs);
     }
 
     private static End end(AddedPart part, String terminal) {

@@ -56,6 +56,7 @@ final class Faults {
             case AddedPart.Fuse f -> List.of(new Fault.PartOpen(id));
             case AddedPart.Load l -> List.of(new Fault.PartOpen(id), new Fault.PartShorted(id));
             case AddedPart.StandbyBattery b -> List.of(new Fault.PartOpen(id), new Fault.PartShorted(id));
+            case AddedPart.Sender s -> List.of(new Fault.PartOpen(id), new Fault.PartShorted(id));
             case AddedPart.PinSwitch p -> List.of(new Fault.PartOpen(id), new Fault.PartShorted(id));
         };
     }

@@ -43,6 +43,7 @@ public final class Slips {
                 case AddedPart.Fuse fuse -> {}
                 case AddedPart.Load load -> {}
                 case AddedPart.StandbyBattery battery -> {}
+                case AddedPart.Sender sender -> {}
                 case AddedPart.PinSwitch pin -> {}
             }
         }

@@ -1,7 +1,10 @@
 package org.loomproof.workshop.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.quantity.Amps;
@@ -113,6 +116,64 @@ public sealed interface AddedPart {
         @Override
         public List<String> terminals() {
             return List.of("+", "-");
+        }
+    }
+
+    /**
+     * A button or sensor out of the box, on bare leads. A dry one has a contact between 1 and 2; a fed one hangs on + and - and
+     * has a contact between the pole it closes to and 1, one of two stages another at 2, which closes at a hard blow only.
+     *
+     * @param extra the kit's name for it
+     * @param draws what it draws at 12.6 V; empty for a dry one
+     * @param closes what its contacts go to
+     * @param twoStage whether it tells a light blow from a hard one
+     * @param closed resistance of a contact while closed
+     */
+    record Sender(
+            AddedPartId id, String extra, Optional<Amps> draws, Extra.Closes closes, boolean twoStage, Ohms closed)
+            implements AddedPart {
+
+        /**
+         * One of its contacts.
+         *
+         * @param terminal where it is joined
+         * @param pole the terminal it closes to
+         * @param closedAt the positions at which it is closed
+         */
+        public record Stage(String terminal, String pole, Set<String> closedAt) {}
+
+        @Override
+        public List<String> terminals() {
+            if (closes == Extra.Closes.DRY) {
+                return List.of("1", "2");
+            }
+            return twoStage ? List.of("+", "-", "1", "2") : List.of("+", "-", "1");
+        }
+
+        /** What a person works it as. */
+        public OperableId worked() {
+            return Extra.workedAs(extra);
+        }
+
+        /** Its contacts, the one that closes first before the other. */
+        public List<Stage> stages() {
+            List<String> positions = Extra.positions(isTwoStage());
+            String pole = switch (closes) {
+                case DRY -> "2";
+                case GROUND -> "-";
+                case SUPPLY -> "+";
+            };
+            List<Stage> stages = new ArrayList<>();
+            for (int stage = 1; stage < positions.size(); stage++) {
+                stages.add(
+                        new Stage(String.valueOf(stage), pole, Set.copyOf(positions.subList(stage, positions.size()))));
+            }
+            return stages;
+        }
+
+        /** A dry contact has one stage, whatever is said. */
+        private boolean isTwoStage() {
+            return twoStage && closes != Extra.Closes.DRY;
         }
     }
 

@@ -83,17 +83,22 @@ public final class Standby {
     /** The controller itself, and what its outputs hold or feed in that state. */
     private double added(ControllerState state) {
         double amps = brief.kit().standby().typical().value()
-                + plan.parts().stream()
-                        .mapToDouble(part -> part instanceof AddedPart.StandbyBattery battery
-                                ? battery.charged().value()
-                                : 0)
-                        .sum();
+                + plan.parts().stream().mapToDouble(Standby::atRest).sum();
         for (Hookup hookup : plan.hookups()) {
             if (hookup instanceof Hookup.Connect connect) {
                 amps += brief.kit().behaviour().shareOn(connect.lead(), state) * amps(connect);
             }
         }
         return amps;
+    }
+
+    /** What an added part draws whatever the controller does. */
+    private static double atRest(AddedPart part) {
+        return part instanceof AddedPart.StandbyBattery battery
+                ? battery.charged().value()
+                : part instanceof AddedPart.Sender sender
+                        ? sender.draws().map(Amps::value).orElse(0.0)
+                        : 0;
     }
 
     /** What the lead works: coils, loads out of the box, and what is plugged in; nothing that the key feeds. */

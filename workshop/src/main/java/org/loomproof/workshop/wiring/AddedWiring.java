@@ -18,6 +18,7 @@ import org.loomproof.network.part.Wire;
 import org.loomproof.workshop.brief.Basis;
 import org.loomproof.workshop.brief.Certainty;
 import org.loomproof.workshop.brief.Figure;
+import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.plan.AddedPart;
@@ -156,12 +157,41 @@ final class AddedWiring {
                                 terminal(b, "-"),
                                 LOAD_RATED_VOLTS / b.charging().value()),
                         words("standby-battery", b));
+            case AddedPart.Sender s -> sender(s);
             case AddedPart.PinSwitch p -> {
                 drawing.switches.add(new WorkedSwitch(id, p.opening(), Set.of(Operable.OPENING_POSITIONS.getLast())));
                 yield drawing.add(
                         new Switch(id, terminal(p, "1"), Node.CHASSIS, PIN_SWITCH_OHMS), words("pin-switch", p));
             }
         };
+    }
+
+    /** The contact of a dry one; of a fed one what it draws, and its contacts beside. */
+    private Reach sender(AddedPart.Sender sender) {
+        List<Reach> contacts = new ArrayList<>();
+        for (AddedPart.Sender.Stage stage : sender.stages()) {
+            PartId id = sender.closes() == Extra.Closes.DRY
+                    ? partId(sender.id())
+                    : new PartId(partId(sender.id()) + " stage " + stage.terminal());
+            drawing.switches.add(new WorkedSwitch(id, sender.worked(), stage.closedAt()));
+            contacts.add(drawing.add(
+                    new Switch(
+                            id,
+                            terminal(sender, stage.terminal()),
+                            terminal(sender, stage.pole()),
+                            sender.closed().value()),
+                    words("sender", sender)));
+        }
+        return sender.draws()
+                .filter(draws -> sender.closes() != Extra.Closes.DRY)
+                .map(draws -> drawing.add(
+                        new Resistor(
+                                partId(sender.id()),
+                                terminal(sender, "+"),
+                                terminal(sender, "-"),
+                                LOAD_RATED_VOLTS / draws.value()),
+                        words("sender", sender)))
+                .orElseGet(contacts::getFirst);
     }
 
     /** A resistor is a part of the finer series, and off by as much as that series allows. */

@@ -106,6 +106,7 @@ class PickedExamplesTest {
             case AddedPart.Resistor p -> Optional.of(Article.Kind.RESISTOR);
             case AddedPart.Fuse p -> Optional.of(Article.Kind.FUSE);
             case AddedPart.Load p -> Optional.of(Article.Kind.EXTRA);
+            case AddedPart.Sender p -> Optional.of(Article.Kind.EXTRA);
             case AddedPart.StandbyBattery p -> Optional.empty(); // inside the sounder
             case AddedPart.PinSwitch p -> Optional.of(Article.Kind.PIN_SWITCH);
         };

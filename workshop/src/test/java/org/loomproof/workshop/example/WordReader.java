@@ -198,6 +198,7 @@ final class WordReader {
                 case AddedPart.Fuse f -> {}
                 case AddedPart.Load l -> {}
                 case AddedPart.StandbyBattery b -> {}
+                case AddedPart.Sender s -> {}
                 case AddedPart.PinSwitch s -> {}
             }
         }

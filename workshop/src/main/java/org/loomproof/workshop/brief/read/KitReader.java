@@ -113,10 +113,22 @@ final class KitReader {
                     figures.find(extra, "break-rating", Unit.AMPS),
                     figures.find(extra, "sound", Unit.DECIBELS),
                     figures.find(extra, "forward", Unit.VOLTS),
-                    battery(extra)));
+                    battery(extra),
+                    contact(extra)));
             extra.close();
         }
         return extras;
+    }
+
+    /** The contact of a button or sensor on bare leads; its other figures mean nothing by themselves. */
+    private Optional<Extra.Contact> contact(MappingCursor extra) {
+        if (extra.find("contact").isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Extra.Contact(
+                extra.word("contact", Extra.Closes.class),
+                extra.yesNoOr("two-stage", false),
+                figures.orUsual(extra, "closed", Unit.OHMS, "switch.closed-resistance")));
     }
 
     /** The battery in a sounder; what it draws once full means nothing by itself. */

@@ -1,5 +1,6 @@
 package org.loomproof.workshop.brief.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -14,6 +15,13 @@ public record Sheet(VehicleFacts vehicle, List<Operable> operables, List<Circuit
     public Sheet {
         operables = List.copyOf(operables);
         circuits = List.copyOf(circuits);
+    }
+
+    /** The same vehicle with further things to operate, last. */
+    public Sheet withFurther(List<Operable> further) {
+        List<Operable> all = new ArrayList<>(operables);
+        all.addAll(further);
+        return new Sheet(vehicle, all, circuits);
     }
 
     /** The circuit of that id; the id must be on the sheet. */

@@ -72,7 +72,9 @@ public record BayOrder(List<Station> stations) {
             tapped.removeAll(cut);
             byPanel(Station.Kind.PANEL, tapped, Visit.Tapped::new);
             List<Visit> mounted = plan.parts().stream()
-                    .filter(part -> part instanceof AddedPart.Load || part instanceof AddedPart.PinSwitch)
+                    .filter(part -> part instanceof AddedPart.Load
+                            || part instanceof AddedPart.Sender
+                            || part instanceof AddedPart.PinSwitch)
                     .map(part -> (Visit) new Visit.Mounted(part.id(), wiresOf(part.id())))
                     .toList();
             if (!mounted.isEmpty()) {

@@ -121,14 +121,18 @@ public record Labour(List<Line> lines) {
         return switch (part) {
             case AddedPart.PinSwitch pin -> Work.PIN_SWITCH;
             case AddedPart.StandbyBattery battery -> Work.ADDED_PART;
-            case AddedPart.Load load ->
-                brief.kit().findExtra(load.extra()).map(Labour::mounting).orElse(Work.ADDED_PART);
+            case AddedPart.Load load -> mounting(brief, load.extra());
+            case AddedPart.Sender sender -> mounting(brief, sender.extra());
             case AddedPart.Relay relay -> Work.ADDED_PART;
             case AddedPart.Buffer buffer -> Work.ADDED_PART;
             case AddedPart.Diode diode -> Work.ADDED_PART;
             case AddedPart.Resistor resistor -> Work.ADDED_PART;
             case AddedPart.Fuse fuse -> Work.ADDED_PART;
         };
+    }
+
+    private static Work mounting(Brief brief, String extra) {
+        return brief.kit().findExtra(extra).map(Labour::mounting).orElse(Work.ADDED_PART);
     }
 
     private static Work mounting(Extra extra) {

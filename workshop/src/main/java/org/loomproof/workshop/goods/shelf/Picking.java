@@ -109,7 +109,8 @@ final class Picking {
                 basket.add(new Article(Article.Kind.FUSE, amps(fuse.rating())), 1, Item.From.SHELF, name);
                 basket.add(Article.of(Article.Kind.FUSE_HOLDER), 1, Item.From.SHELF, name);
             }
-            case AddedPart.Load load -> load(load, name);
+            case AddedPart.Load load -> extra(load.extra(), name);
+            case AddedPart.Sender sender -> extra(sender.extra(), name);
             // It comes inside the sounder, which is picked as the load that it is.
             case AddedPart.StandbyBattery battery -> {}
             case AddedPart.PinSwitch pin -> {
@@ -121,10 +122,10 @@ final class Picking {
         }
     }
 
-    private void load(AddedPart.Load load, String name) {
-        boolean inBox = fromBox(e -> e.name().equals(load.extra()));
-        basket.add(new Article(Article.Kind.EXTRA, load.extra()), 1, inBox ? Item.From.BOX : Item.From.SHELF, name);
-        brief.kit().findExtra(load.extra()).ifPresent(extra -> mounting(extra, name));
+    private void extra(String extra, String name) {
+        boolean inBox = fromBox(e -> e.name().equals(extra));
+        basket.add(new Article(Article.Kind.EXTRA, extra), 1, inBox ? Item.From.BOX : Item.From.SHELF, name);
+        brief.kit().findExtra(extra).ifPresent(known -> mounting(known, name));
     }
 
     /** A sounder's wire goes through the bulkhead, an actuator's into a door. */

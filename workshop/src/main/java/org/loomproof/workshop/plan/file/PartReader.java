@@ -1,6 +1,7 @@
 package org.loomproof.workshop.plan.file;
 
 import java.util.Optional;
+import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.brief.text.Cursor;
@@ -24,6 +25,7 @@ final class PartReader {
         FUSE,
         LOAD,
         STANDBY_BATTERY,
+        SENDER,
         PIN_SWITCH
     }
 
@@ -74,6 +76,16 @@ final class PartReader {
                 String extra = in.need("extra").map(names::extra).orElse(Cursor.UNREADABLE);
                 yield new AddedPart.StandbyBattery(
                         id, extra, figures.value(in, "charging", Unit.AMPS), figures.value(in, "charged", Unit.AMPS));
+            }
+            case SENDER -> {
+                String extra = in.need("extra").map(names::extra).orElse(Cursor.UNREADABLE);
+                yield new AddedPart.Sender(
+                        id,
+                        extra,
+                        figures.findValue(in, "draws", Unit.AMPS),
+                        in.word("closes", Extra.Closes.class),
+                        in.yesNoOr("two-stage", false),
+                        figures.value(in, "closed", Unit.OHMS));
             }
             case PIN_SWITCH -> {
                 String opening = in.need("opening").map(names::opening).orElse(Cursor.UNREADABLE);

@@ -147,6 +147,16 @@ public final class PlanFileWriter {
                 entry.put("charging", QuantityWriter.write(battery.charging()));
                 entry.put("charged", QuantityWriter.write(battery.charged()));
             }
+            case AddedPart.Sender sender -> {
+                entry.put("kind", "sender");
+                entry.put("extra", sender.extra());
+                sender.draws().ifPresent(amps -> entry.put("draws", QuantityWriter.write(amps)));
+                entry.put("closes", sender.closes().name().toLowerCase(Locale.ROOT));
+                if (sender.twoStage()) {
+                    entry.put("two-stage", "yes");
+                }
+                entry.put("closed", QuantityWriter.write(sender.closed()));
+            }
             case AddedPart.PinSwitch pin -> {
                 entry.put("kind", "pin-switch");
                 entry.put("opening", pin.opening().value());

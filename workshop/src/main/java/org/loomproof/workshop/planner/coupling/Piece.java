@@ -1,6 +1,7 @@
 package org.loomproof.workshop.planner.coupling;
 
 import java.util.Optional;
+import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.quantity.Amps;
@@ -49,6 +50,9 @@ public sealed interface Piece {
 
     /** The battery of a sounder out of the kit's box, under charge. */
     record StandbyBattery(AddedPartId name, String extra, Amps charging, Amps charged) implements Piece {}
+
+    /** A button or sensor out of the kit's box, on bare leads. */
+    record Sender(AddedPartId name, Extra extra) implements Piece {}
 
     /** A pin switch at an opening. */
     record Pin(AddedPartId name, OperableId opening) implements Piece {}

@@ -1,13 +1,14 @@
 package org.loomproof.workshop.planner.coupling;
 
 import java.util.Optional;
+import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.quantity.Metres;
 
-/** Where an input gets what it reads: a factory wire, or a pin switch that the work adds. */
+/** Where an input gets what it reads: a factory wire, a pin switch that the work adds, or a contact out of the box. */
 public sealed interface Source {
 
     /** How far it is from the controller. */
@@ -22,6 +23,7 @@ public sealed interface Source {
             case Wire wire -> wire.circuit().id().value();
             case Fused fused -> fused.feed().circuit().id().value();
             case Pin pin -> pin.opening().value();
+            case Stage stage -> stage.extra().name();
         };
     }
 
@@ -31,6 +33,7 @@ public sealed interface Source {
             case Wire wire -> Optional.of(wire.circuit());
             case Fused fused -> Optional.of(fused.feed().circuit());
             case Pin pin -> Optional.empty();
+            case Stage stage -> Optional.empty();
         };
     }
 
@@ -52,6 +55,19 @@ public sealed interface Source {
         @Override
         public End end() {
             return Draft.at(feed.fuse(), "2");
+        }
+    }
+
+    /** A contact of a button or sensor out of the box, which stands and is fed whoever reads it. */
+    record Stage(Extra extra, String terminal, Metres run) implements Source {
+        /** The local name of the thing: one, whoever reads it. */
+        public AddedPartId part() {
+            return Draft.local(extra.name(), "sender");
+        }
+
+        @Override
+        public End end() {
+            return Draft.at(part(), terminal);
         }
     }
 

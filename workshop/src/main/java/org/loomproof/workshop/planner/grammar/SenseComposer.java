@@ -171,6 +171,11 @@ public final class SenseComposer {
                     pull(source, pin.end());
                     yield pin.end();
                 }
+                case Source.Stage stage -> {
+                    draft.run(last, stage.end(), source.run(), carries, AllowedDrop.SIGNAL);
+                    pull(source, stage.end());
+                    yield stage.end();
+                }
                 case Source.Fused fused -> {
                     if (way == Way.BOTH) {
                         fused.feed().to(last, carries, AllowedDrop.SIGNAL, draft);

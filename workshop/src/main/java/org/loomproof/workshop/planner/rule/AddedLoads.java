@@ -29,15 +29,20 @@ final class AddedLoads {
         Optional<Extra> unstated =
                 extras.stream().filter(e -> e.draws().isEmpty()).findFirst();
         if (unstated.isPresent()) {
-            String name = unstated.get().name();
-            Measurement until = new Measurement("current-of " + name, Phrase.of("measure.extra-current", name));
-            return List.of(Option.of(List.of(Aside.hold(lead, wish, until, Phrase.of("hold.extra-current", name)))));
+            return unstated(lead, wish, unstated.get());
         }
         return Driving.Side.of(lead.port())
                 .map(side -> extras.getFirst().forward().isPresent()
                         ? BareLight.options(job, lead, wish, side, extras.getFirst())
                         : options(job, lead, wish, extras, side))
                 .orElseGet(() -> List.of(Option.of(List.of(Aside.misfit(lead, wish)))));
+    }
+
+    /** Nobody says what it draws. */
+    static List<Option> unstated(Lead lead, Wish wish, Extra extra) {
+        String name = extra.name();
+        Measurement until = new Measurement("current-of " + name, Phrase.of("measure.extra-current", name));
+        return List.of(Option.of(List.of(Aside.hold(lead, wish, until, Phrase.of("hold.extra-current", name)))));
     }
 
     private static List<Option> options(Job job, Lead lead, Wish wish, List<Extra> extras, Driving.Side side) {

@@ -81,7 +81,8 @@ final class InputWords {
     private Kind kind(List<Read> reads, boolean amongOthers) {
         Read first = reads.getFirst();
         boolean restAlike = reads.stream().allMatch(read -> read.rest() == first.rest());
-        boolean pins = reads.stream().allMatch(read -> read.source() instanceof Source.Pin);
+        boolean ours =
+                reads.stream().allMatch(read -> read.source().circuitRead().isEmpty());
         Sense sense = new Sense(
                 restAlike ? first.rest() : Held.OPEN,
                 first.active(),
@@ -89,8 +90,8 @@ final class InputWords {
                 input.active() == Port.Active.LOW
                         ? input.pullUp().isPresent()
                         : input.pullDown().isPresent(),
-                !pins && (input.clamps() || reads.stream().anyMatch(read -> !read.isPlain())),
-                !pins && (reads.size() > 1 || amongOthers));
+                !ours && (input.clamps() || reads.stream().anyMatch(read -> !read.isPlain())),
+                !ours && (reads.size() > 1 || amongOthers));
         return new Kind(reads, sense, Grammar.of(sense).leavingOut(word -> amount(word, reads)));
     }
 

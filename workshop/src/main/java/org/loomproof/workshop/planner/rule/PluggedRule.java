@@ -46,7 +46,8 @@ public final class PluggedRule {
                 "plug " + lead.id(), Option.of(List.of(decision)).beware(cautions));
     }
 
-    private static List<Phrase> where(Wish wish) {
+    /** What is said of the place of what serves a wish. */
+    static List<Phrase> where(Wish wish) {
         return switch (wish) {
             case INDICATOR -> List.of(Phrase.of("caution.indicator-place"));
             // Where it goes is the order's to know: a plan's cautions are printed on papers that lie about.

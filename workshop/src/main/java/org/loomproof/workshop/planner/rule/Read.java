@@ -26,6 +26,12 @@ record Read(Source source, Held rest, Held active, boolean bearsCoil, Optional<V
         return new Read(pin, Held.OPEN, Held.LOW, true, Optional.empty());
     }
 
+    /** A contact out of the box; it is made for an input and works no coil. */
+    static Read stage(Source.Stage stage, Port.Active pole) {
+        Held active = pole == Port.Active.LOW ? Held.LOW : Held.HIGH;
+        return new Read(stage, Held.OPEN, active, false, Optional.empty());
+    }
+
     /** A factory wire; empty where its states are no two levels that can be told apart by poles. */
     static Optional<Read> of(Job job, Circuit circuit) {
         return of(job, circuit, new Source.Wire(circuit, job.run(circuit)));

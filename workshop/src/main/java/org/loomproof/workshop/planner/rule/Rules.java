@@ -2,6 +2,7 @@ package org.loomproof.workshop.planner.rule;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.order.Wish;
@@ -24,8 +25,8 @@ public final class Rules {
             new TrunkReleaseRule(),
             new WindowsRule(),
             new IndicatorRule(),
-            WithoutPlugRule.of(LeadRole.OVERRIDE_BUTTON, Wish.OVERRIDE_BUTTON),
-            WithoutPlugRule.of(LeadRole.SENSOR_INPUT, Wish.SHOCK_SENSOR, Wish.FURTHER_SENSORS),
+            BareSenderRule.of(LeadRole.OVERRIDE_BUTTON, Extra.Kind.OVERRIDE_BUTTON, Wish.OVERRIDE_BUTTON),
+            BareSenderRule.of(LeadRole.SENSOR_INPUT, Extra.Kind.SHOCK_SENSOR, Wish.SHOCK_SENSOR, Wish.FURTHER_SENSORS),
             new RuleSetRule(),
             new NeverRule(),
             new SpareRule());

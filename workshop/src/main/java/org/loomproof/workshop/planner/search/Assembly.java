@@ -4,8 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.loomproof.workshop.brief.Figure;
+import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.Port;
@@ -114,8 +117,23 @@ final class Assembly {
                 new AddedPart.Load(id, extra, draws, forward);
             case Piece.StandbyBattery(var name, var extra, var charging, var charged) ->
                 new AddedPart.StandbyBattery(id, extra, charging, charged);
+            case Piece.Sender(var name, var extra) -> sender(id, extra);
             case Piece.Pin(var name, var opening) -> new AddedPart.PinSwitch(id, opening);
         };
+    }
+
+    /** A contact is drawn at its worst; what a thing draws, as the kit says it usually does. */
+    private static AddedPart sender(AddedPartId id, Extra extra) {
+        Extra.Contact contact = extra.contact().orElseThrow();
+        return new AddedPart.Sender(
+                id,
+                extra.name(),
+                contact.closes() == Extra.Closes.DRY
+                        ? Optional.empty()
+                        : extra.draws().map(Figure::typical),
+                contact.closes(),
+                contact.twoStage(),
+                contact.closed().high());
     }
 
     private AddedWire wire(List<Run> same, Sizes sizes) {

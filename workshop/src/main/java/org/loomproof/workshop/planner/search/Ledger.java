@@ -60,6 +60,7 @@ final class Ledger {
             case Piece.Fuse fuse -> "FU";
             case Piece.Load load -> "L";
             case Piece.StandbyBattery battery -> "B";
+            case Piece.Sender sender -> "S";
             case Piece.Pin pin -> "S";
         };
     }

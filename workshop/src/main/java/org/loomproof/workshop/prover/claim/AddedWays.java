@@ -68,6 +68,12 @@ record AddedWays(Fitting fitting) {
             case AddedPart.Resistor resistor -> List.of();
             case AddedPart.Load load -> List.of();
             case AddedPart.StandbyBattery battery -> List.of();
+            case AddedPart.Sender sender ->
+                sender.stages().stream()
+                        .flatMap(stage -> stage.terminal().equals(terminal)
+                                ? Stream.of(stage.pole())
+                                : stage.pole().equals(terminal) ? Stream.of(stage.terminal()) : Stream.empty())
+                        .toList();
             case AddedPart.PinSwitch pin -> List.of();
         };
     }

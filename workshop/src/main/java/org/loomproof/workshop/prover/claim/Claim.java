@@ -26,6 +26,7 @@ public interface Claim {
                 new IgnitionTapFused(),
                 new OpeningSeen(),
                 new QuietWhenClosed(),
+                new AddedContactRead(),
                 new ArmedAfterLight(),
                 new StockAsBefore(),
                 new NoSneakPath(),

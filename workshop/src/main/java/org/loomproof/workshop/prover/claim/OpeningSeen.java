@@ -121,13 +121,8 @@ final class OpeningSeen implements Claim {
 
         @Override
         public Margin margin(Pair pair) {
-            double alive = pair.fitted().aliveByVolts();
-            if (alive < 0) {
-                return new Margin(
-                        alive,
-                        "V",
-                        Phrase.of("margin.controller-short", Shown.volts(-alive)),
-                        Phrase.of("margin.controller-least"));
+            if (pair.fitted().aliveByVolts() < 0) {
+                return TriggerWords.dead(pair.fitted());
             }
             Trigger clearest = clearest(pair);
             double slack = slack(pair);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.brief.sheet.OperableId;
@@ -17,7 +18,7 @@ import org.loomproof.workshop.prover.verdict.Observation;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.words.Phrase;
 
-/** With everything closed that opens, no connected trigger input leaves its resting level while armed, wherever the key is. */
+/** With everything closed that opens and no sensor struck, no connected trigger input leaves its resting level while armed, wherever the key is. */
 final class QuietWhenClosed implements Claim {
 
     @Override
@@ -33,24 +34,35 @@ final class QuietWhenClosed implements Claim {
                 .filter(Operable::isOpening)
                 .map(Operable::id)
                 .toList();
+        List<OperableId> told = fitting.brief().kit().extras().stream()
+                .flatMap(extra -> extra.operable().stream())
+                .map(Operable::id)
+                .toList();
         List<Claimed> all = new ArrayList<>();
         for (Trigger trigger : Triggers.list(fitting)) {
             if (connected.contains(trigger.lead())) {
-                all.add(new Claimed.ToShow(new QuietCase(name(), trigger, openings, fitting)));
+                all.add(new Claimed.ToShow(new QuietCase(name(), trigger, openings, told, fitting)));
             }
         }
         return all;
     }
 
-    private record QuietCase(String id, Phrase statement, Trigger trigger, List<OperableId> openings, PartId about)
+    private record QuietCase(
+            String id,
+            Phrase statement,
+            Trigger trigger,
+            List<OperableId> openings,
+            List<OperableId> told,
+            PartId about)
             implements Case {
 
-        QuietCase(String claim, Trigger trigger, List<OperableId> openings, Fitting fitting) {
+        QuietCase(String claim, Trigger trigger, List<OperableId> openings, List<OperableId> told, Fitting fitting) {
             this(
                     claim + " " + trigger.lead(),
                     Phrase.of("claim.quiet-when-closed", trigger.lead()),
                     trigger,
                     openings,
+                    told,
                     trigger.part(fitting.fitted().wired()));
         }
 
@@ -62,7 +74,8 @@ final class QuietWhenClosed implements Claim {
         @Override
         public boolean concerns(Map<OperableId, String> positions) {
             return openings.stream()
-                    .noneMatch(o -> Operable.OPENING_POSITIONS.getLast().equals(positions.get(o)));
+                            .noneMatch(o -> Operable.OPENING_POSITIONS.getLast().equals(positions.get(o)))
+                    && told.stream().allMatch(t -> Extra.isAtRest(positions.get(t)));
         }
 
         @Override

@@ -2,6 +2,7 @@ package org.loomproof.workshop.prover.claim;
 
 import org.loomproof.workshop.prover.claim.Triggers.Trigger;
 import org.loomproof.workshop.prover.explore.Reading;
+import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.wiring.InputReach;
@@ -28,6 +29,16 @@ final class TriggerWords {
             case LOW -> Phrase.of("margin.input-high", new Volts(reach.highAbove()));
             case HIGH -> Phrase.of("margin.input-low", new Volts(reach.lowBelow()));
         };
+    }
+
+    /** The margin of a controller that lives on too little to read anything. */
+    static Margin dead(Reading reading) {
+        double alive = reading.aliveByVolts();
+        return new Margin(
+                alive,
+                "V",
+                Phrase.of("margin.controller-short", Shown.volts(-alive)),
+                Phrase.of("margin.controller-least"));
     }
 
     static Observation observation(Trigger trigger, Reading reading) {

@@ -81,8 +81,12 @@ public final class Triggers {
     }
 
     private static Optional<Trigger> find(Kit kit, Lead lead) {
-        boolean raises = kit.behaviour().triggers().contains(lead.id());
-        if (raises && lead.port() instanceof Port.Input input) {
+        return kit.behaviour().triggers().contains(lead.id()) ? read(lead) : Optional.empty();
+    }
+
+    /** What an input reads by, whether or not it raises the alarm; empty for any other lead. */
+    static Optional<Trigger> read(Lead lead) {
+        if (lead.port() instanceof Port.Input input) {
             boolean held = input.pullUp().isPresent() || input.pullDown().isPresent();
             return Optional.of(new Trigger(lead.id(), input.active(), held));
         }

@@ -167,6 +167,7 @@ final class WithinRating implements Claim {
                         ? List.of(new Rated(reach, "", name, l.draws().value(), Severity.NUISANCE))
                         : List.of();
             case AddedPart.StandbyBattery b -> List.of();
+            case AddedPart.Sender s -> List.of();
             case AddedPart.PinSwitch p -> List.of();
         };
     }

@@ -14,7 +14,7 @@ public final class Operated {
 
     private Operated() {}
 
-    /** What the lead's circuits follow, then the openings of its added pin switches. */
+    /** What the lead's circuits follow, then the openings of its added pin switches and its buttons and sensors. */
     public static Set<OperableId> by(Sheet sheet, Plan plan, Hookup.Connect connect) {
         Set<OperableId> operated = new LinkedHashSet<>();
         for (CircuitId circuit : connect.circuits()) {
@@ -23,6 +23,9 @@ public final class Operated {
         for (AddedPart part : plan.parts()) {
             if (part instanceof AddedPart.PinSwitch pin && connect.parts().contains(pin.id())) {
                 operated.add(pin.opening());
+            }
+            if (part instanceof AddedPart.Sender sender && connect.parts().contains(sender.id())) {
+                operated.add(sender.worked());
             }
         }
         return operated;

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.order.Order;
@@ -285,7 +286,11 @@ public final class HandTests {
         List<Situation> situations = new ArrayList<>(List.of(at(ControllerState.DISARMED, Moment.SETTLED)));
         for (OperableId operable : follows) {
             List<String> positions = brief.sheet().operable(operable).positions();
-            String moved = operable.equals(Operable.KEY) ? STARTING.getFirst() : positions.get(1);
+            boolean added = brief.kit().extras().stream()
+                    .anyMatch(extra -> Extra.workedAs(extra.name()).equals(operable));
+            String moved = operable.equals(Operable.KEY)
+                    ? STARTING.getFirst()
+                    : added ? positions.getLast() : positions.get(1);
             situations.add(at(ControllerState.DISARMED, Moment.SETTLED, operable, moved));
         }
         Lead lead = brief.kit().lead(connect.lead());
