@@ -87,6 +87,7 @@ class PickedExamplesTest {
             case AddedPart.Resistor p -> Figures.withPrefix(p.resistance());
             case AddedPart.Fuse p -> Figures.plain(p.rating().value());
             case AddedPart.Load p -> p.extra();
+            case AddedPart.Sender p -> p.extra();
             case AddedPart.StandbyBattery p -> "";
             case AddedPart.PinSwitch p -> "";
         };
