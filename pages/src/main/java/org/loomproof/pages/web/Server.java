@@ -47,7 +47,6 @@ public final class Server implements AutoCloseable {
             "finished.css", "text/css; charset=utf-8",
             "night.js", "text/javascript; charset=utf-8");
 
-
     /** What keeps the pages of the bay for when there is no network; it serves what lies under its own place only. */
     private static final String WORKER = "bay-worker.js";
 

@@ -124,6 +124,26 @@ if (unsent) {
     }
   };
 
+  // What is half typed when an answer comes stays, with the step it was typed for and the place of the cursor.
+  const halfTyped = (part) => {
+    const typed = [...part.querySelectorAll("form")].filter((form) => [...form.querySelectorAll("input:not([type=hidden], [type=radio])")].some((each) => each.value));
+    const fields = typed.flatMap((form) => [...form.querySelectorAll("input[id]:not([type=hidden])")]).filter((each) => each.type !== "radio" || each.checked);
+    const focused = part.contains(document.activeElement) ? document.activeElement.id : "";
+    return () => {
+      for (const field of fields) {
+        const again = document.getElementById(field.id);
+        if (again && again.type === "radio") {
+          again.checked = true;
+        } else if (again) {
+          again.value = field.value;
+        }
+      }
+      if (focused) {
+        document.getElementById(focused)?.focus();
+      }
+    };
+  };
+
   const refresh = async () => {
     const answer = await fetch(location.href, { headers: { Accept: "text/html" } });
     if (!answer.ok || answer.redirected) {
@@ -136,7 +156,9 @@ if (unsent) {
       return;
     }
     const saidBefore = document.getElementById("says")?.textContent;
+    const putBack = halfTyped(before);
     before.replaceWith(document.adoptNode(live));
+    putBack();
     const says = document.getElementById("says");
     if (says && says.textContent !== saidBefore) {
       beep(says.dataset.kind === "this-is-it" ? 1320 : 440);

@@ -131,8 +131,23 @@ class BayBrowserTest extends InBrowser {
                 .doesNotContain(PlannedVan.CUSTOMER)
                 .doesNotContain("0155 7700")
                 .doesNotContain("glove box");
+        halfTypedStays(page);
         read(page, "whole", 3, "10.10");
         says(page, "This is it");
+    }
+
+    /** An answer that comes while somebody types takes nothing away. */
+    private static void halfTypedStays(Page page) {
+        fill(page, "whole", 1, "0.01");
+        page.locator("#whole-3").check();
+        page.locator("#v-whole").fill("10.1");
+        assertThat(page.locator(".taken")
+                        .filter(new Locator.FilterOptions().setHasText("0.01"))
+                        .first())
+                .isAttached(new LocatorAssertions.IsAttachedOptions().setTimeout(A_WHILE));
+        assertThat(page.locator("#v-whole")).hasValue("10.1");
+        assertThat(page.locator("#whole-3")).isChecked();
+        page.locator("#v-whole").fill("");
     }
 
     /** Nothing is cut before two pieces of evidence, and nothing joined before both ends are proven. */

@@ -46,6 +46,9 @@ class WorkLogTest {
             new Work.PartUsed("K1", "relay 40 A", "lot 7"),
             new Work.MinutesSpent("bench", 35),
             new Work.Deviation("bay/horn", "P1-4 capped", "joined", "asked for by the customer"),
+            new Work.Complaint("no-start,flat-battery", true),
+            new Work.ComebackReading("K1 87a", "disarmed + key start", "0.2", "12.1"),
+            new Work.CauseFound("wire-open W3", "joint made anew"),
             new Work.Undone("0b6c0a52-0000-4000-8000-000000000001"));
 
     @TempDir
