@@ -49,8 +49,18 @@ public record LineCorrection(String written) {
         Correction correction = Correction.of(entry, field.get(), form.group(4));
         Optional<Entry> right = correction.applied(entry);
         return right.isEmpty()
-                ? problem(problems, place, ProblemKind.WRONG_SHAPE, "problem.wanted.meaning." + Words.of(field.get()))
+                ? problem(problems, place, ProblemKind.WRONG_SHAPE, meaning(field.get()))
                 : Optional.of(new Made(meant.getFirst(), right.get(), correction));
+    }
+
+    private static String meaning(Field field) {
+        return switch (field) {
+            case ROLE -> "problem.wanted.role-meant";
+            case COLOUR -> "problem.wanted.colour-meant";
+            case SIZE -> "problem.wanted.size-meant";
+            case POLARITY -> "problem.wanted.polarity-meant";
+            case PLACE -> "problem.wanted.place-meant";
+        };
     }
 
     /**
