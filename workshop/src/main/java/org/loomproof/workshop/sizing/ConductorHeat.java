@@ -55,7 +55,12 @@ public final class ConductorHeat {
      */
     public static Celsius after(
             SquareMillimetres size, Surroundings around, Celsius from, Amps current, Seconds lasting) {
-        Amps may = mayCarry(size, around.alone());
+        return after(size, around, mayCarry(size, around.alone()), from, current, lasting);
+    }
+
+    /** The same where it is known what the conductor may carry by itself. */
+    static Celsius after(
+            SquareMillimetres size, Surroundings around, Amps may, Celsius from, Amps current, Seconds lasting) {
         if (may.value() <= 0) {
             return around.ambient();
         }

@@ -37,21 +37,23 @@ public final class Protection {
 
     /** The largest blade fuse that protects a conductor, and that the trade allows; nothing when none does. */
     public static Amps ceiling(SquareMillimetres size, Surroundings around) {
+        Surroundings alone = around.alone();
+        Amps may = ConductorHeat.mayCarry(size, alone);
+        double allowed = Conductors.fuseCeiling(size).value();
         return Fuses.listBlades().stream()
                 .map(BladeFuse::rating)
-                .filter(fuse -> fuse.value() <= Conductors.fuseCeiling(size).value())
-                .filter(fuse -> bears(size, around.alone(), fuse))
+                .filter(fuse -> fuse.value() <= allowed)
+                .filter(fuse -> bears(size, alone, may, fuse))
                 .reduce((smaller, larger) -> larger)
                 .orElse(new Amps(0));
     }
 
-    private static boolean bears(SquareMillimetres size, Surroundings around, Amps fuse) {
+    private static boolean bears(SquareMillimetres size, Surroundings around, Amps may, Amps fuse) {
         Celsius rated = around.insulation();
         double soon = OpeningTimes.soon();
-        Celsius then =
-                ConductorHeat.after(size, around, rated, new Amps(soon * fuse.value()), OpeningTimes.longest(soon));
-        return OpeningTimes.surely() * fuse.value()
-                        <= ConductorHeat.mayCarry(size, around).value()
+        Celsius then = ConductorHeat.after(
+                size, around, may, rated, new Amps(soon * fuse.value()), OpeningTimes.longest(soon));
+        return OpeningTimes.surely() * fuse.value() <= may.value()
                 && then.value() <= rated.value() + OVERLOAD_KELVINS;
     }
 

@@ -177,11 +177,21 @@ final class Sizes {
         Amps ceiling = leastCeilingBehind(fuse);
         Optional<Amps> fitting = FuseChoice.rating(carries, ceiling);
         if (fitting.isEmpty()) {
-            cautions.add(Phrase.of("caution.fuse-too-small", ledger.number(fuse), carries, ceiling));
+            String key = countFed(fuse) > 1 ? "caution.fuse-too-small" : "caution.fuse-too-small-for-one";
+            cautions.add(Phrase.of(key, ledger.number(fuse), carries, ceiling));
         }
         Amps chosen = fitting.orElseGet(() -> FuseChoice.largestUnder(ceiling));
         compareWithFactoryFuse(fuse, chosen);
         return chosen;
+    }
+
+    /** How many factory circuits a fuse feeds: only several could have a fuse each. */
+    private long countFed(AddedPartId fuse) {
+        return ledger.behind(fuse).stream()
+                .map(Run::to)
+                .filter(End.Tap.class::isInstance)
+                .distinct()
+                .count();
     }
 
     /** A short at the far end of everything behind a fuse must still open it; all that lies behind is taken as one thin run. */

@@ -1,30 +1,31 @@
 package org.loomproof.workshop.trade.fuse;
 
 import java.util.Comparator;
+import java.util.List;
 import org.loomproof.workshop.quantity.Seconds;
-import org.loomproof.workshop.trade.table.Row;
 import org.loomproof.workshop.trade.table.Table;
 
 /** How long a fuse may take to open. Published limits of glass fuses stand for blades, which are remembered as faster. */
 public final class OpeningTimes {
-    private static final Table TABLE = Table.read(OpeningTimes.class, "opening.csv");
+
+    /** A published limit: the longest that a fuse takes at that multiple of its rating, in seconds. */
+    private record Limit(double multiple, double seconds) {}
+
+    private static final List<Limit> LIMITS = Table.read(OpeningTimes.class, "opening.csv").listRows().stream()
+            .map(row -> new Limit(row.number("multiple"), row.number("longest_s")))
+            .sorted(Comparator.comparingDouble(Limit::multiple))
+            .toList();
 
     private OpeningTimes() {}
 
     /** The least multiple of its rating at which a fuse surely opens at all. */
     public static double surely() {
-        return TABLE.listRows().stream()
-                .map(row -> row.number("multiple"))
-                .min(Comparator.naturalOrder())
-                .orElseThrow();
+        return LIMITS.getFirst().multiple();
     }
 
     /** The multiple of its rating at which a fuse opens within minutes; a short must give at least this. */
     public static double soon() {
-        return TABLE.listRows().stream()
-                .map(row -> row.number("multiple"))
-                .max(Comparator.naturalOrder())
-                .orElseThrow();
+        return LIMITS.getLast().multiple();
     }
 
     /**
@@ -33,14 +34,10 @@ public final class OpeningTimes {
      * @throws IllegalArgumentException under {@link #surely()}, where it need not open
      */
     public static Seconds longest(double multiple) {
-        return new Seconds(TABLE.listRows().stream()
-                .filter(row -> row.number("multiple") <= multiple)
-                .map(OpeningTimes::seconds)
-                .min(Comparator.naturalOrder())
+        return new Seconds(LIMITS.stream()
+                .filter(limit -> limit.multiple() <= multiple)
+                .mapToDouble(Limit::seconds)
+                .min()
                 .orElseThrow(() -> new IllegalArgumentException("at " + multiple + " a fuse need not open")));
-    }
-
-    private static double seconds(Row row) {
-        return row.number("longest_s");
     }
 }

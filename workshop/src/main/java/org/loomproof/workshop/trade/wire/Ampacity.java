@@ -1,6 +1,11 @@
 package org.loomproof.workshop.trade.wire;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Celsius;
 import org.loomproof.workshop.quantity.SquareMillimetres;
@@ -13,9 +18,14 @@ public final class Ampacity {
     /** The air that the table is for. */
     public static final Celsius AMBIENT = new Celsius(30);
 
-    private static final List<Row> ROWS =
-            Table.read(Ampacity.class, "ampacity.csv").listRows();
     private static final List<Integer> CLASSES = List.of(60, 75, 80, 90, 105, 125, 200);
+
+    /** A gauge of the table: square millimetres of copper, and amps by the class of the insulation. */
+    private record Gauge(double area, Map<Integer, Double> amps) {}
+
+    private static final List<Gauge> GAUGES = Table.read(Ampacity.class, "ampacity.csv").listRows().stream()
+            .map(Ampacity::gauge)
+            .toList();
 
     private Ampacity() {}
 
@@ -27,23 +37,26 @@ public final class Ampacity {
      * @throws IllegalArgumentException for insulation that bears less than 60 °C
      */
     public static Amps inFreeAir(SquareMillimetres size, Celsius insulation) {
-        String column = "c"
-                + CLASSES.stream()
-                        .filter(c -> c <= insulation.value())
-                        .reduce((lower, higher) -> higher)
-                        .orElseThrow(() -> new IllegalArgumentException("no figures for insulation of " + insulation));
+        Integer column = CLASSES.stream()
+                .filter(c -> c <= insulation.value())
+                .reduce((lower, higher) -> higher)
+                .orElseThrow(() -> new IllegalArgumentException("no figures for insulation of " + insulation));
         double copper = Copper.area(Conductors.ohmsPerMetre(size)).value();
         int right = 1;
-        while (right < ROWS.size() - 1 && area(ROWS.get(right)) < copper) {
+        while (right < GAUGES.size() - 1 && GAUGES.get(right).area() < copper) {
             right++;
         }
-        Row thin = ROWS.get(right - 1);
-        Row thick = ROWS.get(right);
-        double slope = Math.log(thick.number(column) / thin.number(column)) / Math.log(area(thick) / area(thin));
-        return new Amps(thin.number(column) * Math.pow(copper / area(thin), slope));
+        Gauge thin = GAUGES.get(right - 1);
+        Gauge thick = GAUGES.get(right);
+        double thinAmps = requireNonNull(thin.amps().get(column));
+        double thickAmps = requireNonNull(thick.amps().get(column));
+        double slope = Math.log(thickAmps / thinAmps) / Math.log(thick.area() / thin.area());
+        return new Amps(thinAmps * Math.pow(copper / thin.area(), slope));
     }
 
-    private static double area(Row row) {
-        return Copper.area((int) row.number("awg")).value();
+    private static Gauge gauge(Row row) {
+        return new Gauge(
+                Copper.area((int) row.number("awg")).value(),
+                CLASSES.stream().collect(Collectors.toMap(Function.identity(), each -> row.number("c" + each))));
     }
 }

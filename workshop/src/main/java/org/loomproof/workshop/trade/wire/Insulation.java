@@ -14,6 +14,8 @@ public final class Insulation {
     private static final double BUNDLE_EXPONENT =
             Math.log(value("bundle-factor")) / Math.log(value("bundle-wires") * value("bundle-share-loaded"));
 
+    private static final double HEAT_PER_VOLUME = value("heat-per-volume");
+
     private Insulation() {}
 
     /** The temperature that insulation bears for long when nothing is said of it. */
@@ -32,7 +34,7 @@ public final class Insulation {
 
     /** Heat that a cubic millimetre of copper takes for one kelvin, in joules. */
     public static double heatPerVolume() {
-        return value("heat-per-volume");
+        return HEAT_PER_VOLUME;
     }
 
     private static double value(String quantity) {
