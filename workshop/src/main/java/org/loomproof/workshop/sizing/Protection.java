@@ -53,8 +53,7 @@ public final class Protection {
         double soon = OpeningTimes.soon();
         Celsius then = ConductorHeat.after(
                 size, around, may, rated, new Amps(soon * fuse.value()), OpeningTimes.longest(soon));
-        return OpeningTimes.surely() * fuse.value() <= may.value()
-                && then.value() <= rated.value() + OVERLOAD_KELVINS;
+        return OpeningTimes.surely() * fuse.value() <= may.value() && then.value() <= rated.value() + OVERLOAD_KELVINS;
     }
 
     /** What a tired battery sends through a short to the body at the far end of a run. */

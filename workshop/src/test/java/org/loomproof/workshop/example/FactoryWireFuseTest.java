@@ -20,6 +20,7 @@ import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.words.Messages;
+import org.loomproof.workshop.words.Phrase;
 
 /**
  * A factory wire that something added feeds is protected as well as it was: the added fuse is no larger than the factory's own,
@@ -45,6 +46,16 @@ class FactoryWireFuseTest {
     @Test
     void sidesWithFactoryFusesOfTheirOwnGetAnAddedFuseEach() {
         assertThat(fuses(PlannedExamples.job(folder(BY_RELAYS)).plan())).containsExactly(10.0, 10.0);
+    }
+
+    /** A fuse for each side is there already: what is left to do is to take a load off. */
+    @Test
+    void aFuseThatFeedsOneCircuitIsNotToldToBecomeSeveral() {
+        Plan plan = PlannedExamples.job(folder(BY_RELAYS)).plan();
+        assertThat(plan.cautions())
+                .extracting(Phrase::key)
+                .contains("caution.fuse-too-small-for-one")
+                .doesNotContain("caution.fuse-too-small");
     }
 
     @Test
