@@ -50,104 +50,49 @@ public record Entry(
 
     /** The same entry, its use and way of switching less sure: something speaks against them. */
     Entry contested() {
-        return new Entry(
-                name,
-                role.map(Answer::contested),
-                colour,
-                colourAsWritten,
-                size,
-                behaviour.map(Answer::contested),
-                spot,
-                steering,
-                doubted,
-                absent,
-                notes,
-                leftOver,
-                origin);
+        return with(role.map(Answer::contested), colour, colourAsWritten, size, behaviour.map(Answer::contested), spot);
     }
 
     /** The same entry with that answer for its role. */
     public Entry withRole(Answer<RoleReading> answer) {
-        return new Entry(
-                name,
-                Optional.of(answer),
-                colour,
-                colourAsWritten,
-                size,
-                behaviour,
-                spot,
-                steering,
-                doubted,
-                absent,
-                notes,
-                leftOver,
-                origin);
+        return with(Optional.of(answer), colour, colourAsWritten, size, behaviour, spot);
     }
 
     /** The same entry with that answer for its colour. */
     public Entry withColour(Answer<WireColour> answer) {
-        return new Entry(
-                name,
-                role,
-                Optional.of(answer),
-                "",
-                size,
-                behaviour,
-                spot,
-                steering,
-                doubted,
-                absent,
-                notes,
-                leftOver,
-                origin);
+        return with(role, Optional.of(answer), "", size, behaviour, spot);
     }
 
     /** The same entry with that answer for its size. */
     public Entry withSize(Answer<SquareMillimetres> answer) {
-        return new Entry(
-                name,
-                role,
-                colour,
-                colourAsWritten,
-                Optional.of(answer),
-                behaviour,
-                spot,
-                steering,
-                doubted,
-                absent,
-                notes,
-                leftOver,
-                origin);
+        return with(role, colour, colourAsWritten, Optional.of(answer), behaviour, spot);
     }
 
     /** The same entry with that answer for its behaviour. */
     public Entry withBehaviour(Answer<Behaviour> answer) {
-        return new Entry(
-                name,
-                role,
-                colour,
-                colourAsWritten,
-                size,
-                Optional.of(answer),
-                spot,
-                steering,
-                doubted,
-                absent,
-                notes,
-                leftOver,
-                origin);
+        return with(role, colour, colourAsWritten, size, Optional.of(answer), spot);
     }
 
     /** The same entry with that answer for its spot. */
     public Entry withSpot(Answer<Spot> answer) {
+        return with(role, colour, colourAsWritten, size, behaviour, Optional.of(answer));
+    }
+
+    private Entry with(
+            Optional<Answer<RoleReading>> otherRole,
+            Optional<Answer<WireColour>> otherColour,
+            String otherWritten,
+            Optional<Answer<SquareMillimetres>> otherSize,
+            Optional<Answer<Behaviour>> otherBehaviour,
+            Optional<Answer<Spot>> otherSpot) {
         return new Entry(
                 name,
-                role,
-                colour,
-                colourAsWritten,
-                size,
-                behaviour,
-                Optional.of(answer),
+                otherRole,
+                otherColour,
+                otherWritten,
+                otherSize,
+                otherBehaviour,
+                otherSpot,
                 steering,
                 doubted,
                 absent,

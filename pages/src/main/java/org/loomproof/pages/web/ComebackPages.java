@@ -96,13 +96,7 @@ final class ComebackPages {
                 Work.ComebackReading reading =
                         new Work.ComebackReading(visit.form("place"), visit.form("step"), value, visit.form("battery"));
                 if (known.orElseThrow().read(reading) instanceof Checked.Bad<List<Taken>>(var problems)) {
-                    show(
-                            visit,
-                            HttpStatus.UNPROCESSABLE_CONTENT,
-                            job,
-                            problems.stream()
-                                    .map(problem -> ProblemText.line(problem, visit.messages()))
-                                    .toList());
+                    show(visit, HttpStatus.UNPROCESSABLE_CONTENT, job, ProblemText.lines(problems, visit.messages()));
                 } else if (note(visit, job, reading)) {
                     back(visit, job);
                 }

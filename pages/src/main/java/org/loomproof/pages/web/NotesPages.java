@@ -51,13 +51,7 @@ final class NotesPages {
                     : WiringNotes.lines("notes.txt", visit.raw("text").getBytes(StandardCharsets.UTF_8));
             switch (lines) {
                 case Checked.Bad<String>(List<Problem> problems) ->
-                    show(
-                            visit,
-                            HttpStatus.UNPROCESSABLE_CONTENT,
-                            job,
-                            problems.stream()
-                                    .map(problem -> ProblemText.line(problem, visit.messages()))
-                                    .toList());
+                    show(visit, HttpStatus.UNPROCESSABLE_CONTENT, job, ProblemText.lines(problems, visit.messages()));
                 case Checked.Good<String>(String text) -> {
                     if (keep(visit, job, "job.notes", Map.of(WiringNotes.TEXT, text, WiringNotes.RIGHT, ""))) {
                         visit.go("/jobs/" + job.id() + "/notes");

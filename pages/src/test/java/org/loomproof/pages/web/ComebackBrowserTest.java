@@ -94,7 +94,12 @@ class ComebackBrowserTest extends InBrowser {
                         "12.6");
                 page.locator("#value").fill(meter(car, suspects.look(asked).orElseThrow()));
                 page.locator("#battery").fill("12.6");
-                button(page, "Keep the reading").first().click();
+                // The next page, and not what is left of this one.
+                page.waitForResponse(
+                        answer -> answer.request().method().equals("GET")
+                                && answer.url().contains("/comeback"),
+                        () -> button(page, "Keep the reading").first().click());
+                page.waitForLoadState();
                 readings++;
             }
             lookEverywhere(shop, id, "comeback-settled");

@@ -22,6 +22,11 @@ public final class ProblemText {
         return words.text("problem.line", place(problem.at(), words), String.join("; ", parts));
     }
 
+    /** Each of the problems in a line. */
+    public static List<String> lines(List<Problem> problems, Messages words) {
+        return problems.stream().map(problem -> line(problem, words)).toList();
+    }
+
     /** File, line, column and path, as far as there are any: {@code sheet.yaml:12:7 circuits[starter].rest}. */
     public static String place(Place at, Messages words) {
         String line = at.line() == 0 ? at.file() : at.file() + ":" + at.line();
