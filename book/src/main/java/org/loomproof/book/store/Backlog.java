@@ -128,7 +128,9 @@ public final class Backlog implements AutoCloseable {
     public Optional<TaskProgress> find(String kind, String subject) {
         Optional<TaskProgress> told = progress.find(kind, subject);
         if (isThere(kind, subject)) {
-            return Optional.of(told.orElse(new TaskProgress(TaskProgress.WAITING, 0, 0)));
+            // Given up and still there: it is just being taken away, and nobody can ask again before that is done.
+            return Optional.of(
+                    told.filter(come -> !come.isFailed()).orElse(new TaskProgress(TaskProgress.WAITING, 0, 0)));
         }
         return told.filter(TaskProgress::isFailed);
     }
