@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -110,13 +109,13 @@ public final class Shelf {
     /** The lines of a text that was found to be without a problem when it was kept. */
     private static Map<Article, Counted> counts(String text) {
         Map<Article, Counted> counts = new TreeMap<>();
-        for (CsvLines.Line line : new CsvLines(NEEDS, HEADER).of(text)) {
-            Article.Kind kind = Article.Kind.valueOf(
-                    line.cells().getFirst().toUpperCase(Locale.ROOT).replace('-', '_'));
-            Counted counted = new Counted(
-                    new Article(kind, line.cells().get(1)),
-                    new BigDecimal(line.cells().getLast()));
-            counts.put(counted.plain(), counted);
+        CsvLines lines = new CsvLines(NEEDS, HEADER);
+        for (CsvLines.Line line : lines.of(text)) {
+            List<String> cells = line.cells();
+            lines.word(Article.Kind.class, cells.getFirst(), line.number()).ifPresent(kind -> {
+                Counted counted = new Counted(new Article(kind, cells.get(1)), new BigDecimal(cells.getLast()));
+                counts.put(counted.plain(), counted);
+            });
         }
         return counts;
     }

@@ -82,7 +82,7 @@ class SharedTest {
                         CardKind.PRICES,
                         Author.CONSOLE,
                         "prices.changed",
-                        Map.of("title", "prices", "stock", "article,size,count\nfuse,7.5 A,3\ntape,,1\n"));
+                        Map.of("title", "prices", "stock", "article;size;count\nFuse;7.5 A;3\ntape;;1\n"));
         Card job = job(
                 Map.of("stage", "bench", "verdict", "proven", "needs", "article,size,count\nfuse,7.5A,2\ntape,,4\n"));
         job(Map.of("stage", "bench", "verdict", "proven", "needs", "article,size,count\nfuse,7.5 A,2\n"));

@@ -95,6 +95,15 @@ class ShopListsTest {
         return new Item(new Article(kind, size), decimal(amount), Item.From.SHELF, List.of());
     }
 
+    /** A spreadsheet's capitals name the same thing once more, and not another. */
+    @Test
+    void aWordInCapitalsIsTheSameWord() {
+        assertThat(stock("Fuse,10 A,3\nFuse Holder,10 A,2\n")).isInstanceOf(Checked.Good.class);
+        assertThat(stock("fuse,10 A,3\nFuse,10A,1\n"))
+                .isInstanceOfSatisfying(
+                        Checked.Bad.class, bad -> assertThat(bad.problems()).hasSize(1));
+    }
+
     @Test
     void allThatIsWrongIsToldAtOnce() {
         assertThat(((Checked.Bad<Stock>) stock("fuze,,2\nfuse,,two\nfuse,7.5 A,1\nfuse,7.5a,2\nrelay,3\n")).problems())

@@ -111,9 +111,14 @@ public final class CsvLines {
         return false;
     }
 
+    /** A word as words are compared: in small letters, joined by dashes. */
+    private static String plain(String word) {
+        return word.toLowerCase(Locale.ROOT).replace(' ', '-');
+    }
+
     /** Whether no line before named the same; it is noted when one did. */
     public boolean isNew(String name, String said, Line line) {
-        Long before = seen.putIfAbsent(name, line.number());
+        Long before = seen.putIfAbsent(plain(name), line.number());
         if (before != null) {
             problems.add(
                     place(line.number(), line.cells().getFirst()),
@@ -141,8 +146,7 @@ public final class CsvLines {
     /** The value of a word, by the words of an enumeration, in capitals or not; it is noted when it is none of them. */
     public <E extends Enum<E>> Optional<E> word(Class<E> type, String found, long line) {
         Map<String, E> words = Words.all(type);
-        Optional<E> value =
-                Optional.ofNullable(words.get(found.toLowerCase(Locale.ROOT).replace(' ', '-')));
+        Optional<E> value = Optional.ofNullable(words.get(plain(found)));
         if (value.isEmpty()) {
             notOneOf(found, List.copyOf(words.keySet()), line);
         }
