@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.loomproof.book.card.Author;
 import org.loomproof.book.card.Card;
@@ -106,6 +107,22 @@ public final class Cards {
                     : new Saved.Overtaken(events.read(handle, id, Integer.MAX_VALUE)
                             .orElseThrow(() -> new IllegalStateException("a card vanished")));
         });
+    }
+
+    /**
+     * Writes entries over whoever else changes the card meanwhile: what to write is made anew from the card as it is then.
+     *
+     * @param seen the card as it was last seen
+     * @param changes by name; none when there is nothing to write, and then nothing is
+     * @return done, or gone
+     */
+    public Saved amend(Card seen, Author who, String what, Function<Card, Map<String, String>> changes) {
+        Saved saved = new Saved.Overtaken(seen);
+        while (saved instanceof Saved.Overtaken(Card now)) {
+            Map<String, String> wanted = changes.apply(now);
+            saved = wanted.isEmpty() ? new Saved.Done(now) : change(now.id(), now.version(), who, what, wanted);
+        }
+        return saved;
     }
 
     /** The card as it is; nothing when there is none, or its customer was erased. */

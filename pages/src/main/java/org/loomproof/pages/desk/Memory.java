@@ -6,7 +6,6 @@ import org.loomproof.book.card.Author;
 import org.loomproof.book.card.Card;
 import org.loomproof.book.card.CardKind;
 import org.loomproof.book.card.Listing;
-import org.loomproof.book.card.Saved;
 import org.loomproof.book.store.OpenBook;
 import org.loomproof.intake.correct.Correction;
 import org.loomproof.intake.correct.ShopMemory;
@@ -42,11 +41,7 @@ public final class Memory {
                             entries(ShopMemory.empty().with(correction)));
             return;
         }
-        Card now = there.orElseThrow();
-        while (book.cards().change(now.id(), now.version(), who, CHANGED, entries(in(now).with(correction)))
-                instanceof Saved.Overtaken(Card later)) {
-            now = later;
-        }
+        book.cards().amend(there.orElseThrow(), who, CHANGED, now -> entries(in(now).with(correction)));
     }
 
     private Optional<Card> card() {

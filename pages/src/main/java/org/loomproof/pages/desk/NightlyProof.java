@@ -10,11 +10,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.loomproof.book.card.Author;
 import org.loomproof.book.card.Card;
-import org.loomproof.book.card.CardId;
 import org.loomproof.book.card.CardKind;
 import org.loomproof.book.card.CardLine;
 import org.loomproof.book.card.Listing;
-import org.loomproof.book.card.Saved;
 import org.loomproof.book.store.OpenBook;
 import org.loomproof.book.work.Task;
 import org.loomproof.book.work.TaskWatch;
@@ -122,13 +120,9 @@ public final class NightlyProof {
             book.cards().add(CardKind.FIT, who, "fit.proven", found);
             return;
         }
-        CardId id = fit.last().orElseThrow().id();
-        Optional<Card> now = book.cards().find(id);
-        while (now.isPresent()
-                && book.cards().change(id, now.orElseThrow().version(), who, "fit.proven", found)
-                        instanceof Saved.Overtaken(Card later)) {
-            now = Optional.of(later);
-        }
+        book.cards()
+                .find(fit.last().orElseThrow().id())
+                .ifPresent(card -> book.cards().amend(card, who, "fit.proven", now -> found));
     }
 
     /** What was found of one, claim by claim; nothing where its texts could not be read. */

@@ -161,11 +161,13 @@ public final class Planning {
                 .faults()
                 .ifPresent(
                         faults -> keep(asked, task, run, KeptFaults.of(made.brief(), made.plan(), faults, messages)));
-        Saved saved = new Saved.Overtaken(found.orElseThrow());
-        while (saved instanceof Saved.Overtaken(Card now) && isOfTheSameTexts(now, asked)) {
-            saved = book.cards().change(now.id(), now.version(), task.who(), what, changes(now, run, made));
-        }
-        if (saved instanceof Saved.Done(Card job)) {
+        Saved saved = book.cards()
+                .amend(
+                        found.orElseThrow(),
+                        task.who(),
+                        what,
+                        now -> isOfTheSameTexts(now, asked) ? changes(now, run, made) : Map.of());
+        if (saved instanceof Saved.Done(Card job) && job.get(Runs.LATEST).equals(run)) {
             book.attachments().drop(job.id(), Runs.nobodys(job));
         }
     }

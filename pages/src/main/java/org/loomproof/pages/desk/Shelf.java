@@ -13,7 +13,6 @@ import org.loomproof.book.card.Author;
 import org.loomproof.book.card.Card;
 import org.loomproof.book.card.CardKind;
 import org.loomproof.book.card.Listing;
-import org.loomproof.book.card.Saved;
 import org.loomproof.book.store.OpenBook;
 import org.loomproof.workshop.brief.text.CsvLines;
 import org.loomproof.workshop.goods.price.PriceList;
@@ -168,21 +167,15 @@ public final class Shelf {
     /** Takes what a job's plan needs off the shelf, as far as it was counted there. */
     public void take(Card job, Author who) {
         Map<Article, Counted> needs = needs(job);
-        Optional<Card> card = Prices.card(book);
-        while (card.isPresent()) {
-            Card now = card.orElseThrow();
-            Map<Article, Counted> left = new TreeMap<>(counts(now.get(Prices.STOCK)));
-            needs.forEach((article, taken) -> left.computeIfPresent(
-                    article,
-                    (same, was) -> new Counted(
-                            was.named(), was.count().subtract(taken.count()).max(BigDecimal.ZERO))));
-            card = left.isEmpty() || !(taken(now, left, who) instanceof Saved.Overtaken(Card later))
-                    ? Optional.empty()
-                    : Optional.of(later);
-        }
-    }
-
-    private Saved taken(Card now, Map<Article, Counted> left, Author who) {
-        return book.cards().change(now.id(), now.version(), who, "prices.taken", Map.of(Prices.STOCK, text(left)));
+        Prices.card(book)
+                .ifPresent(prices -> book.cards().amend(prices, who, "prices.taken", now -> {
+                    Map<Article, Counted> left = new TreeMap<>(counts(now.get(Prices.STOCK)));
+                    needs.forEach((article, taken) -> left.computeIfPresent(
+                            article,
+                            (same, was) -> new Counted(
+                                    was.named(),
+                                    was.count().subtract(taken.count()).max(BigDecimal.ZERO))));
+                    return left.isEmpty() ? Map.of() : Map.of(Prices.STOCK, text(left));
+                }));
     }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.loomproof.book.card.Card;
-import org.loomproof.book.card.Saved;
 import org.loomproof.pages.bay.ByRun;
 import org.loomproof.pages.desk.JobStep;
 import org.loomproof.pages.desk.Planning;
@@ -160,13 +159,7 @@ final class ComebackPages {
 
     /** What the log says already holds whoever else changes the job meanwhile. */
     private static void mark(Visit visit, Card job, String what, Map<String, String> changes) {
-        Card now = job;
-        while (visit.book()
-                        .cards()
-                        .change(now.id(), now.version(), visit.author(), what, JobStep.withStage(now, changes))
-                instanceof Saved.Overtaken(Card later)) {
-            now = later;
-        }
+        visit.book().cards().amend(job, visit.author(), what, now -> JobStep.withStage(now, changes));
     }
 
     private static void back(Visit visit, Card job) {

@@ -118,15 +118,11 @@ final class NotesPages {
 
     /** Keeps entries that no other page writes, unless somebody changed the notes meanwhile; a change of anything else is no reason to refuse. */
     private static boolean keep(Visit visit, Card job, String what, Map<String, String> entries) {
-        Card now = job;
-        while (visit.book().cards().change(now.id(), now.version(), visit.author(), what, entries)
-                instanceof Saved.Overtaken(Card later)) {
-            if (!mark(later).equals(mark(job))) {
-                return false;
-            }
-            now = later;
-        }
-        return true;
+        Saved saved = visit.book()
+                .cards()
+                .amend(job, visit.author(), what, now -> mark(now).equals(mark(job)) ? entries : Map.of());
+        return saved instanceof Saved.Done(Card now)
+                && now.entries().differing(entries).isEmpty();
     }
 
     /** What a form must have been made from: these notes, with this many corrections. */

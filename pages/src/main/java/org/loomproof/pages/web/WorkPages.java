@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.loomproof.book.card.Card;
-import org.loomproof.book.card.Saved;
 import org.loomproof.pages.desk.JobStep;
 import org.loomproof.pages.desk.Runs;
 import org.loomproof.pages.desk.Shop;
@@ -141,25 +140,12 @@ final class WorkPages {
     }
 
     private static void takeVerdictAway(Visit visit, Card job) {
-        Card now = job;
-        while (true) {
+        visit.book().cards().amend(job, visit.author(), "job.deviated", now -> {
             Map<String, String> changes = new HashMap<>(Runs.overtaken(now));
             changes.put(JobStep.TEST.entry(), "");
             changes.put(JobStep.HAND_OVER.entry(), "");
             changes.put("deviated", "yes");
-            if (visit.book()
-                            .cards()
-                            .change(
-                                    now.id(),
-                                    now.version(),
-                                    visit.author(),
-                                    "job.deviated",
-                                    JobStep.withStage(now, changes))
-                    instanceof Saved.Overtaken(Card later)) {
-                now = later;
-            } else {
-                return;
-            }
-        }
+            return JobStep.withStage(now, changes);
+        });
     }
 }

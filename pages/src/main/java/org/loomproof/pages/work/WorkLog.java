@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.loomproof.book.card.Author;
@@ -33,23 +32,12 @@ public final class WorkLog {
      * @return false when there is no such job any more, and nothing was written
      */
     public boolean add(Author who, List<Entry> entries) {
-        Optional<Card> card = book.cards().beside(job, CardKind.WORK, who, "work.begun");
-        while (card.isPresent()) {
-            Card now = card.orElseThrow();
-            Map<String, String> missing = missing(now, entries);
-            if (missing.isEmpty()) {
-                return true;
-            }
-            switch (book.cards().change(now.id(), now.version(), who, "work.noted", missing)) {
-                case Saved.Done ignored -> {
-                    return true;
-                }
-                // Another device was faster; what it wrote has other names.
-                case Saved.Overtaken(Card later) -> card = Optional.of(later);
-                case Saved.Gone ignored -> card = Optional.empty();
-            }
-        }
-        return false;
+        // What another device wrote meanwhile has other names.
+        return book.cards()
+                .beside(job, CardKind.WORK, who, "work.begun")
+                .map(card -> book.cards().amend(card, who, "work.noted", now -> missing(now, entries)))
+                .filter(Saved.Done.class::isInstance)
+                .isPresent();
     }
 
     private static Map<String, String> missing(Card card, List<Entry> entries) {
