@@ -224,12 +224,10 @@ public final class MeteredCircuit {
 
     /** True where the other end must show something else in the same situation. */
     private boolean isTelling(ExpectedReading reading) {
-        double battery = reading.batteryVolts();
         return expected.cut().stream()
                 .filter(other ->
                         other.at().end() != reading.at().end() && other.when().equals(reading.when()))
-                .anyMatch(other -> other.band().low(battery) > reading.band().high(battery)
-                        || reading.band().low(battery) > other.band().high(battery));
+                .anyMatch(other -> Taken.areApart(reading, other));
     }
 
     /** The added wires that go to an end. */

@@ -11,6 +11,8 @@ import org.loomproof.pages.work.Work.ReadingTaken;
 import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.meter.expected.ExpectedReading;
+import org.loomproof.workshop.meter.expected.Touch;
+import org.loomproof.workshop.meter.expected.VoltsBand;
 import org.loomproof.workshop.meter.finding.NamedThings;
 import org.loomproof.workshop.meter.reading.Measured;
 import org.loomproof.workshop.meter.reading.Reading;
@@ -18,6 +20,7 @@ import org.loomproof.workshop.meter.reading.Readings;
 import org.loomproof.workshop.meter.reading.ReadingsReader;
 import org.loomproof.workshop.meter.reading.Shown;
 import org.loomproof.workshop.problem.Checked;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
 
 /** The readings of a work log, read as a file of readings would be. */
 final class Taken {
@@ -94,10 +97,10 @@ final class Taken {
         if (reading.measured() != Measured.VOLTS) {
             return false;
         }
+        Allowed allowed = Allowed.by(expected, reading.batteryVolts());
         return switch (reading.shown()) {
-            case Shown.Steady(double volts, double digit) -> isWithin(expected, volts, reading.batteryVolts());
-            case Shown.Moving(double low, double high) ->
-                isWithin(expected, low, reading.batteryVolts()) && isWithin(expected, high, reading.batteryVolts());
+            case Shown.Steady(double volts, double digit) -> allowed.holds(volts);
+            case Shown.Moving(double low, double high) -> allowed.holds(low) && allowed.holds(high);
             case Shown.Floating() -> expected.floats();
             case Shown.Alternating(double rms) -> false;
             case Shown.Overload() -> false;
@@ -105,12 +108,38 @@ final class Taken {
         };
     }
 
-    private static boolean isWithin(ExpectedReading expected, double volts, OptionalDouble battery) {
-        double usual = expected.batteryVolts();
-        double few = battery.orElse(LOWEST_SHARE * usual);
-        double many = battery.orElse(HIGHEST_SHARE * usual);
-        double low = Math.min(expected.band().low(few), expected.band().low(many));
-        double high = Math.max(expected.band().high(few), expected.band().high(many));
-        return volts >= low && volts <= high;
+    /** Whether no reading can be what both must show, whatever the battery has. */
+    static boolean areApart(ExpectedReading one, ExpectedReading other) {
+        Allowed here = Allowed.by(one, OptionalDouble.empty());
+        Allowed there = Allowed.by(other, OptionalDouble.empty());
+        return here.high < there.low || there.high < here.low;
+    }
+
+    /** The volts that a meter may show. */
+    private record Allowed(double low, double high) {
+
+        /**
+         * By the battery's volts, where they are known. At a cut wire with the key at start they never are: whether the engine
+         * still turns, and so how far the battery falls, hangs on the cut itself.
+         */
+        static Allowed by(ExpectedReading expected, OptionalDouble battery) {
+            double usual = expected.batteryVolts();
+            if (expected.at().end() != Touch.End.WHOLE && expected.isCranking()) {
+                return between(
+                        expected.band(),
+                        LOWEST_SHARE * usual,
+                        HIGHEST_SHARE * SupplyPoint.REST.volts().value());
+            }
+            return between(
+                    expected.band(), battery.orElse(LOWEST_SHARE * usual), battery.orElse(HIGHEST_SHARE * usual));
+        }
+
+        private static Allowed between(VoltsBand band, double few, double many) {
+            return new Allowed(Math.min(band.low(few), band.low(many)), Math.max(band.high(few), band.high(many)));
+        }
+
+        boolean holds(double volts) {
+            return volts >= low && volts <= high;
+        }
     }
 }

@@ -39,6 +39,10 @@ public record Fit(Card sheet, Card kit, String sum, Optional<CardLine> last) {
 
     /** As the subject of a task: names of cards only. */
     String subject() {
+        return subject(sheet, kit);
+    }
+
+    static String subject(Card sheet, Card kit) {
         return sheet.id() + " " + kit.id();
     }
 }

@@ -1,7 +1,6 @@
 package org.loomproof.pages.desk;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.loomproof.book.card.Author;
 import org.loomproof.book.card.Card;
+import org.loomproof.book.card.CardId;
 import org.loomproof.book.card.CardKind;
 import org.loomproof.book.card.CardLine;
 import org.loomproof.book.card.Listing;
@@ -47,20 +47,33 @@ public final class NightlyProof {
 
     /** Every sheet with every kit. */
     public List<Fit> all() {
+        Map<String, CardLine> found = found();
+        Shared shared = new Shared(book);
+        List<Card> kits = shared.all(CardKind.KIT);
+        return shared.all(CardKind.SHEET).stream()
+                .flatMap(sheet -> kits.stream().map(kit -> fit(sheet, kit, found)))
+                .toList();
+    }
+
+    /** What was found of each pair that was ever proven, by the subject of its task. */
+    private Map<String, CardLine> found() {
         Map<String, CardLine> found = new HashMap<>();
         book.cards()
                 .list(Listing.all(CardKind.FIT, MOST))
                 .forEach(line -> found.put(line.headline().get("pair"), line));
-        Shared shared = new Shared(book);
-        List<Card> kits = shared.all(CardKind.KIT);
-        List<Fit> all = new ArrayList<>();
-        for (Card sheet : shared.all(CardKind.SHEET)) {
-            for (Card kit : kits) {
-                Fit unknown = new Fit(sheet, kit, sum(sheet, kit), Optional.empty());
-                all.add(new Fit(sheet, kit, unknown.sum(), Optional.ofNullable(found.get(unknown.subject()))));
-            }
-        }
-        return all;
+        return found;
+    }
+
+    private static Fit fit(Card sheet, Card kit, Map<String, CardLine> found) {
+        return new Fit(sheet, kit, sum(sheet, kit), Optional.ofNullable(found.get(Fit.subject(sheet, kit))));
+    }
+
+    /** The pair that a task is about; nothing when a card of it is gone. */
+    private Optional<Fit> find(String subject) {
+        List<Card> pair = Stream.of(subject.split(" ", -1))
+                .flatMap(id -> CardId.in(id).flatMap(book.cards()::find).stream())
+                .toList();
+        return pair.size() == 2 ? Optional.of(fit(pair.getFirst(), pair.getLast(), found())) : Optional.empty();
     }
 
     private static String sum(Card sheet, Card kit) {
@@ -79,11 +92,7 @@ public final class NightlyProof {
 
     /** Proves one, and keeps what was found; does nothing when that was done by another server, or a card is gone. */
     void run(Task task, TaskWatch watch) {
-        for (Fit fit : all()) {
-            if (fit.subject().equals(task.subject()) && fit.isDue()) {
-                keep(fit, task.who(), judged(fit, watch));
-            }
-        }
+        find(task.subject()).filter(Fit::isDue).ifPresent(fit -> keep(fit, task.who(), judged(fit, watch)));
     }
 
     private Map<String, String> judged(Fit fit, TaskWatch watch) {

@@ -35,6 +35,8 @@ class BayJobTest {
     private static final Map<String, String> BATTERY =
             Map.of("key off", "12.60", "key on", "12.40", "cranking", "10.20");
 
+    private static final MeterAt CRANKING = new MeterAt("cranking", "", MeterAt.VOLTS);
+
     private final Brief brief = brief();
     private final Plan plan = new Weigher().weigh(brief).plan();
     private final BayJob bay = new BayJob(brief, plan);
@@ -83,6 +85,30 @@ class BayJobTest {
         assertThat(answer.reasons()).as("never just an error").isNotEmpty();
     }
 
+    /** The key at start, the starter's wire cut: whether the engine still turns or not, the battery's volts stand at one end alone. */
+    @Test
+    void theEndsOfACutStarterWireAreToldApartHoweverFarTheBatteryFalls() {
+        for (String battery : List.of("12.30", "10.00")) {
+            assertThat(starterCut(battery, "0.00").ends())
+                    .as("towards the switch %s V", battery)
+                    .allMatch(CutStand.End::isProven);
+            assertThat(starterCut("0.00", battery).ends())
+                    .as("ends taken for each other")
+                    .noneMatch(CutStand.End::isProven);
+            assertThat(starterCut(battery, battery).isProven())
+                    .as("the cut is none")
+                    .isFalse();
+        }
+    }
+
+    private CutStand starterCut(String before, String after) {
+        List<Noted> log = battery();
+        log.add(noted("starter", "before-cut", CRANKING, before));
+        log.add(noted("starter", "after-cut", CRANKING, after));
+        log.add(new Noted(Entry.of(NOW, new Work.CutMade("starter")), Author.CONSOLE, NOW));
+        return bay.metered(new CircuitId("starter"), log).cut(log);
+    }
+
     private static CircuitReadings find(List<CircuitReadings> all, String name) {
         return all.stream()
                 .filter(one -> one.circuit().value().equals(name))
@@ -112,11 +138,12 @@ class BayJobTest {
     }
 
     private static Noted noted(CircuitId circuit, MeterAt at, String value) {
+        return noted(circuit.value(), "whole", at, value);
+    }
+
+    private static Noted noted(String circuit, String end, MeterAt at, String value) {
         return new Noted(
-                Entry.of(
-                        NOW,
-                        new Work.ReadingTaken(
-                                circuit.value(), "whole", at.step(), at.position(), value, at.unit(), "")),
+                Entry.of(NOW, new Work.ReadingTaken(circuit, end, at.step(), at.position(), value, at.unit(), "")),
                 Author.CONSOLE,
                 NOW);
     }
