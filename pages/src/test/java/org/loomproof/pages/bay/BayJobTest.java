@@ -6,8 +6,6 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.loomproof.book.card.Author;
 import org.loomproof.pages.bay.CircuitAnswer.Kind;
@@ -20,7 +18,6 @@ import org.loomproof.workshop.brief.read.ReadBrief;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.meter.expected.CircuitReadings;
 import org.loomproof.workshop.meter.expected.ExpectedReading;
-import org.loomproof.workshop.meter.expected.ExpectedReadings;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.weigh.Weigher;
@@ -32,14 +29,13 @@ class BayJobTest {
     private static final Path JOB = Path.of("..", "examples", "bakery-van");
     private static final Instant NOW = Instant.parse("2026-11-26T09:00:00Z");
     private static final int MOST_READINGS = 8;
-    private static final Map<String, String> BATTERY =
-            Map.of("key off", "12.60", "key on", "12.40", "cranking", "10.20");
 
     private static final MeterAt CRANKING = new MeterAt("cranking", "", MeterAt.VOLTS);
 
     private final Brief brief = brief();
     private final Plan plan = new Weigher().weigh(brief).plan();
     private final BayJob bay = new BayJob(brief, plan);
+    private final SoundMeter meter = new SoundMeter(brief, plan);
 
     private static Brief brief() {
         return switch (new TextRun(Messages.english())
@@ -52,14 +48,14 @@ class BayJobTest {
 
     @Test
     void theRightWireIsKnownByTheReadingsThatAreAskedFor() {
-        for (CircuitReadings circuit : ExpectedReadings.of(brief, plan)) {
+        for (CircuitReadings circuit : meter.circuits()) {
             List<Noted> log = battery();
             CircuitAnswer answer = bay.metered(circuit.circuit(), log).answer();
             assertThat(answer.isIt()).as("before anything was read").isFalse();
             int readings = 0;
             while (!answer.isIt() && answer.next().isPresent() && readings < MOST_READINGS) {
                 MeterAt at = answer.next().orElseThrow().at();
-                log.add(noted(circuit.circuit(), at, shown(circuit, at)));
+                log.add(noted(circuit.circuit(), at, shown(circuit.circuit(), at)));
                 answer = bay.metered(circuit.circuit(), log).answer();
                 readings++;
             }
@@ -72,13 +68,14 @@ class BayJobTest {
     /** What another wire of the van shows, read where this one is meant. */
     @Test
     void anotherWireIsNeverTakenForIt() {
-        List<CircuitReadings> all = ExpectedReadings.of(brief, plan);
-        CircuitReadings ignition = find(all, "ignition");
-        CircuitReadings constant = find(all, "constant");
+        CircuitReadings ignition = meter.circuits().stream()
+                .filter(one -> one.circuit().value().equals("ignition"))
+                .findFirst()
+                .orElseThrow();
         List<Noted> log = battery();
         for (ExpectedReading reading : ignition.whole()) {
             MeterAt at = MeterAt.of(reading.when(), brief.sheet());
-            log.add(noted(ignition.circuit(), at, shown(constant, at)));
+            log.add(noted(ignition.circuit(), at, shown(new CircuitId("constant"), at)));
         }
         CircuitAnswer answer = bay.metered(ignition.circuit(), log).answer();
         assertThat(answer.kind()).isIn(Kind.NOT_IT, Kind.ONE_MORE);
@@ -109,36 +106,19 @@ class BayJobTest {
         return bay.metered(new CircuitId("starter"), log).cut(log);
     }
 
-    private static CircuitReadings find(List<CircuitReadings> all, String name) {
-        return all.stream()
-                .filter(one -> one.circuit().value().equals(name))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    /** The middle of what must be shown, by the battery of that moment; the battery's own volts for a constant wire elsewhere. */
-    private String shown(CircuitReadings circuit, MeterAt at) {
-        String battery = BATTERY.getOrDefault(at.step(), "12.60");
-        return circuit.whole().stream()
-                .filter(reading -> MeterAt.of(reading.when(), brief.sheet()).isSameAs(at))
-                .findFirst()
-                .map(reading -> String.format(
-                        Locale.ROOT,
-                        "%.2f",
-                        (reading.band().low(Double.parseDouble(battery))
-                                        + reading.band().high(Double.parseDouble(battery)))
-                                / 2))
-                .orElse(at.unit().equals("ohm") ? "OL" : battery);
+    private String shown(CircuitId circuit, MeterAt at) {
+        return meter.shows(circuit.value(), Taken.WHOLE, at);
     }
 
     private static List<Noted> battery() {
         List<Noted> log = new ArrayList<>();
-        BATTERY.forEach((step, volts) -> log.add(noted(new CircuitId("battery"), new MeterAt(step, "", "V"), volts)));
+        SoundMeter.BATTERY.forEach(
+                (step, volts) -> log.add(noted(new CircuitId("battery"), new MeterAt(step, "", "V"), volts)));
         return log;
     }
 
     private static Noted noted(CircuitId circuit, MeterAt at, String value) {
-        return noted(circuit.value(), "whole", at, value);
+        return noted(circuit.value(), Taken.WHOLE, at, value);
     }
 
     private static Noted noted(String circuit, String end, MeterAt at, String value) {

@@ -8,7 +8,6 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
-import com.microsoft.playwright.options.AriaRole;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -49,12 +48,11 @@ class BayBrowserTest extends InBrowser {
     void aJobGoesThroughBenchAndBayWhileTheNetworkIsGoneAndTheServerRestarts() throws IOException {
         try (TestShop shop = TestShop.open(folder);
                 BrowserContext somebody = browsers().somebody(Screen.PHONE)) {
-            CardId id = PlannedVan.in(shop.shop.book().orElseThrow());
+            CardId id = ProvenJob.in(shop.shop.book().orElseThrow());
             String job = shop.address() + "/jobs/" + id;
             somebody.addInitScript(COUNT_TAPS);
-            Page page = somebody.newPage();
+            Page page = signedIn(somebody, shop);
             page.onDialog(dialog -> dialog.dismiss());
-            PlannedVan.signIn(page, shop);
 
             page.navigate(job + "/bench");
             Locator box = page.locator(".tickbox").first();
@@ -115,7 +113,8 @@ class BayBrowserTest extends InBrowser {
         assertThat(page.locator("#unsent a"))
                 .hasText("Sign in again to send it", new LocatorAssertions.HasTextOptions().setTimeout(A_WHILE));
         assertThat(shop.shop.unlock(Passphrase.of(TestShop.PASSPHRASE))).isEmpty();
-        PlannedVan.signIn(page, shop);
+        page.navigate(shop.address());
+        signIn(page, "bo", "a kettle for Bo!");
         page.navigate(step);
         assertThat(page.locator("#unsent"))
                 .hasText("All sent.", new LocatorAssertions.HasTextOptions().setTimeout(A_WHILE));
@@ -128,8 +127,8 @@ class BayBrowserTest extends InBrowser {
                 + " return (await Promise.all((await c.matchAll()).map(r => r.text()))).join(''); })()");
         assertThat(kept)
                 .contains("ignition")
-                .doesNotContain(PlannedVan.CUSTOMER)
-                .doesNotContain("0155 7700")
+                .doesNotContain(ProvenJob.CUSTOMER)
+                .doesNotContain(ProvenJob.PHONE)
                 .doesNotContain("glove box");
         halfTypedStays(page);
         read(page, "whole", 3, "10.10");
@@ -179,18 +178,16 @@ class BayBrowserTest extends InBrowser {
     void everyPageIsFitForGlovesEyesAndReaders() throws IOException {
         try (TestShop shop = TestShop.open(folder)) {
             String job =
-                    shop.address() + "/jobs/" + PlannedVan.in(shop.shop.book().orElseThrow());
+                    shop.address() + "/jobs/" + ProvenJob.in(shop.shop.book().orElseThrow());
             for (Screen screen : Screen.all()) {
                 try (BrowserContext somebody = browsers().somebody(screen)) {
-                    Page page = somebody.newPage();
-                    PlannedVan.signIn(page, shop);
+                    Page page = signedIn(somebody, shop);
                     looks(page, job, screen);
                 }
             }
             Screen night = new Screen("phone-night", 360, 780, Screen.PHONE.theme());
             try (BrowserContext somebody = browsers().somebody(night)) {
-                Page page = somebody.newPage();
-                PlannedVan.signIn(page, shop);
+                Page page = signedIn(somebody, shop);
                 page.navigate(job + "/bay");
                 button(page, "Night").click();
                 looks(page, job, night);
@@ -259,10 +256,5 @@ class BayBrowserTest extends InBrowser {
         page.locator("#" + end + "-" + row).check();
         page.locator("#v-" + end).fill(volts);
         page.locator("form:has(#v-" + end + ") button.act").click();
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.getByRole(
-                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
     }
 }

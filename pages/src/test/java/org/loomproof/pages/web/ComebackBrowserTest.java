@@ -66,19 +66,17 @@ class ComebackBrowserTest extends InBrowser {
             Suspects suspects = Suspects.of(file.given().brief(), file.plan(), kept);
             Vehicle car = broken(file, wrong.id());
 
-            Page page = somebody.newPage();
-            page.navigate(shop.address());
-            PagesBrowserTest.signIn(page, "bo", "a kettle for Bo!");
+            Page page = signedIn(somebody, shop);
             page.navigate(shop.address() + "/jobs/" + id);
             page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("The car came back"))
                     .click();
-            lookEverywhere(shop, id, "comeback-complaint");
+            lookEverywhere(shop, "/jobs/" + id + "/comeback", "comeback-complaint");
             button(page, "Find the cause").click();
             assertThat(page.locator(".problem")).containsText("Tick at least one");
             page.getByLabel("siren or horn silent").check();
             button(page, "Find the cause").click();
             assertThat(page.locator(".complaint")).containsText("siren or horn silent");
-            lookEverywhere(shop, id, "comeback-asks");
+            lookEverywhere(shop, "/jobs/" + id + "/comeback", "comeback-asks");
             page.locator("#value").fill("no idea");
             button(page, "Keep the reading").first().click();
             assertThat(page.locator(".problem li")).not().hasCount(0);
@@ -102,7 +100,7 @@ class ComebackBrowserTest extends InBrowser {
                 page.waitForLoadState();
                 readings++;
             }
-            lookEverywhere(shop, id, "comeback-settled");
+            lookEverywhere(shop, "/jobs/" + id + "/comeback", "comeback-settled");
             assertThat(page.locator(".stand.is-holds")).isVisible();
             assertThat(page.locator(".wrong").first()).containsText(wrong.what());
 
@@ -135,22 +133,5 @@ class ComebackBrowserTest extends InBrowser {
         return settled.point().isFloating(node)
                 ? "~0"
                 : String.format(Locale.ROOT, "%.2f", settled.point().volts(node));
-    }
-
-    private static void lookEverywhere(TestShop shop, CardId job, String name) {
-        for (Screen screen : Screen.all()) {
-            try (BrowserContext somebody = browsers().somebody(screen)) {
-                Page page = somebody.newPage();
-                page.navigate(shop.address());
-                PagesBrowserTest.signIn(page, "bo", "a kettle for Bo!");
-                page.navigate(shop.address() + "/jobs/" + job + "/comeback");
-                Browsers.lookInBay(page, screen, name);
-            }
-        }
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.getByRole(
-                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
     }
 }

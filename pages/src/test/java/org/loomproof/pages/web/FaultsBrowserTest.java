@@ -33,15 +33,13 @@ class FaultsBrowserTest extends InBrowser {
     void theWorstStandsFirstAndAPartCanBeAskedAbout() {
         try (TestShop shop = TestShop.open(folder)) {
             OpenBook book = shop.shop.book().orElseThrow();
-            CardId job = ProvenJob.in(book, Map.of());
+            CardId job = ProvenJob.in(book);
             KeptFaults kept = new Planning(book, Messages.english())
                     .faults(book.cards().find(job).orElseThrow())
                     .orElseThrow();
             for (Screen screen : Screen.all()) {
                 try (BrowserContext somebody = browsers().somebody(screen)) {
-                    Page page = somebody.newPage();
-                    page.navigate(shop.address());
-                    PagesBrowserTest.signIn(page, "bo", "a kettle for Bo!");
+                    Page page = signedIn(somebody, shop);
                     page.navigate(shop.address() + "/jobs/" + job + "/faults");
                     assertThat(page.locator(".severity").first())
                             .hasAttribute("id", Severity.FIRE_OR_LOSS_OF_CONTROL.word());
@@ -73,11 +71,9 @@ class FaultsBrowserTest extends InBrowser {
         try (TestShop shop = TestShop.open(folder);
                 BrowserContext somebody = browsers().somebody(Screen.PHONE)) {
             OpenBook book = shop.shop.book().orElseThrow();
-            CardId tried = ProvenJob.in(book, Map.of());
+            CardId tried = ProvenJob.in(book);
             Card job = withoutFaults(book, tried);
-            Page page = somebody.newPage();
-            page.navigate(shop.address());
-            PagesBrowserTest.signIn(page, "bo", "a kettle for Bo!");
+            Page page = signedIn(somebody, shop);
             page.navigate(shop.address() + "/jobs/" + job.id() + "/faults");
             Browsers.lookInBay(page, Screen.PHONE, "faults-untried");
             page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Try every fault and slip"))

@@ -38,8 +38,7 @@ class NotesBrowserTest extends InBrowser {
             String first = job(shop);
             for (Screen screen : Screen.all()) {
                 try (BrowserContext somebody = browsers().somebody(screen)) {
-                    Page page = somebody.newPage();
-                    signIn(page, shop);
+                    Page page = signedIn(somebody, shop);
                     page.navigate(first + "/notes");
                     Browsers.look(page, screen, "notes-empty");
                     paste(page, NOTES);
@@ -50,8 +49,7 @@ class NotesBrowserTest extends InBrowser {
                 }
             }
             try (BrowserContext somebody = browsers().somebody(Screen.PHONE)) {
-                Page page = somebody.newPage();
-                signIn(page, shop);
+                Page page = signedIn(somebody, shop);
                 page.navigate(first + "/notes");
                 Locator role = field(entry(page, 3), "Circuit");
                 assertThat(role).containsText("not read");
@@ -94,8 +92,7 @@ class NotesBrowserTest extends InBrowser {
         try (TestShop shop = TestShop.open(folder);
                 BrowserContext somebody = browsers().somebody(Screen.LAPTOP)) {
             String job = job(shop);
-            Page page = somebody.newPage();
-            signIn(page, shop);
+            Page page = signedIn(somebody, shop);
             page.navigate(job + "/notes");
             paste(page, "12V constant\tred\t+\tcolumn\nignition\tpink\t+\tcolumn\n");
             take(page);
@@ -129,8 +126,7 @@ class NotesBrowserTest extends InBrowser {
         try (TestShop shop = TestShop.open(folder);
                 BrowserContext somebody = browsers().somebody(Screen.LAPTOP)) {
             String job = job(shop);
-            Page page = somebody.newPage();
-            signIn(page, shop);
+            Page page = signedIn(somebody, shop);
             page.navigate(job + "/notes");
             page.getByLabel("Or a file")
                     .setInputFiles(new FilePayload("x.bin", "application/octet-stream", new byte[] {0, 1, 2, 3, 0, 0}));
@@ -139,7 +135,7 @@ class NotesBrowserTest extends InBrowser {
             assertThat(page.locator(".problem")).containsText("x.bin");
             page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Sign out"))
                     .click();
-            PagesBrowserTest.signIn(page, "cy", "a kettle for Cy!");
+            signIn(page, "cy", "a kettle for Cy!");
             page.navigate(job + "/notes");
             assertThat(page.locator("#text")).hasCount(0);
         }
@@ -165,11 +161,6 @@ class NotesBrowserTest extends InBrowser {
     private static void take(Page page) {
         page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Take as this job's sheet"))
                 .click();
-    }
-
-    private static void signIn(Page page, TestShop shop) {
-        page.navigate(shop.address());
-        PagesBrowserTest.signIn(page, "bo", "a kettle for Bo!");
     }
 
     private static String job(TestShop shop) {

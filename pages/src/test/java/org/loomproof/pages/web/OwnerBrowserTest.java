@@ -29,7 +29,7 @@ import org.loomproof.book.store.OpenBook;
 import org.loomproof.pages.web.Browsers.Screen;
 
 /** What only an owner does, in a real browser. */
-class OwnerBrowserTest {
+class OwnerBrowserTest extends InBrowser {
 
     private static final String NEXT = "five tin kettles hum";
 
@@ -38,19 +38,18 @@ class OwnerBrowserTest {
 
     @Test
     void anotherPassphraseOpensTheBookAndTheOldOneNoMore() {
-        try (TestShop shop = TestShop.open(folder);
-                Browsers browsers = Browsers.start()) {
+        try (TestShop shop = TestShop.open(folder)) {
             for (Screen screen : Screen.all()) {
-                try (BrowserContext somebody = browsers.somebody(screen)) {
-                    Page page = signedIn(somebody, shop);
+                try (BrowserContext somebody = browsers().somebody(screen)) {
+                    Page page = ownerSignedIn(somebody, shop);
                     page.navigate(shop.address() + "/book");
                     fill(page, "not the passphrase", NEXT);
                     assertThat(page.getByRole(AriaRole.ALERT)).containsText("does not open");
                     Browsers.look(page, screen, "book");
                 }
             }
-            try (BrowserContext somebody = browsers.somebody(Screen.LAPTOP)) {
-                Page page = signedIn(somebody, shop);
+            try (BrowserContext somebody = browsers().somebody(Screen.LAPTOP)) {
+                Page page = ownerSignedIn(somebody, shop);
                 page.navigate(shop.address() + "/book");
                 fill(page, TestShop.PASSPHRASE, NEXT);
                 assertThat(page.locator(".done")).containsText("was changed");
@@ -73,8 +72,7 @@ class OwnerBrowserTest {
     @Test
     void aCustomersDataIsHandedOverWholeAndForgotten() throws IOException {
         try (TestShop shop = TestShop.open(folder);
-                Browsers browsers = Browsers.start();
-                BrowserContext somebody = browsers.somebody(Screen.PHONE)) {
+                BrowserContext somebody = browsers().somebody(Screen.PHONE)) {
             OpenBook book = shop.shop.book().orElseThrow();
             Card job = book.cards()
                     .addCustomerWithJob(
@@ -83,7 +81,7 @@ class OwnerBrowserTest {
                             Map.of("name", "Odile Brandt"),
                             Map.of("plate", "QX 481 LM", "make", "Fennick", "model", "Drayling"));
             book.attachments().add(job.id(), Author.CONSOLE, "photo", new byte[] {1, 2, 3});
-            Page page = signedIn(somebody, shop);
+            Page page = ownerSignedIn(somebody, shop);
             page.navigate(shop.address() + "/jobs/" + job.id() + "/customer");
             Browsers.look(page, Screen.PHONE, "customer");
 
@@ -116,12 +114,5 @@ class OwnerBrowserTest {
             assertThat(page.navigate(shop.address() + "/jobs/" + job.id()).status())
                     .isEqualTo(404);
         }
-    }
-
-    private static Page signedIn(BrowserContext somebody, TestShop shop) {
-        Page page = somebody.newPage();
-        page.navigate(shop.address());
-        PagesBrowserTest.signIn(page, "ada", TestShop.PASSWORD);
-        return page;
     }
 }

@@ -107,13 +107,6 @@ class PagesBrowserTest extends InBrowser {
         signIn(page, name, password);
     }
 
-    static void signIn(Page page, String name, String password) {
-        page.getByLabel("Name to sign in").fill(name);
-        page.getByLabel("Password").fill(password);
-        button(page, "Sign in").click();
-        assertThat(page.locator("h1")).hasText("Jobs");
-    }
-
     private static void call(Page page, Screen screen) {
         page.getByRole(AriaRole.LINK, named("First call")).first().click();
         Browsers.look(page, screen, "call");
@@ -224,9 +217,7 @@ class PagesBrowserTest extends InBrowser {
         try (TestShop shop = TestShop.open(folder);
                 BrowserContext adas = browsers().somebody(Screen.LAPTOP);
                 BrowserContext cys = browsers().somebody(Screen.LAPTOP)) {
-            Page ada = adas.newPage();
-            ada.navigate(shop.address());
-            signIn(ada, "ada", TestShop.PASSWORD);
+            Page ada = ownerSignedIn(adas, shop);
             call(ada, Screen.LAPTOP);
             String job = ada.url();
             ada.navigate(job + "/vehicle");
@@ -278,15 +269,6 @@ class PagesBrowserTest extends InBrowser {
 
     private static Locator next(Page page, String name) {
         return page.locator("a.next", new Page.LocatorOptions().setHasText(name));
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.getByRole(
-                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
-    }
-
-    private static Page.GetByRoleOptions named(String name) {
-        return new Page.GetByRoleOptions().setName(name);
     }
 
     private static Page.GetByLabelOptions exactly() {

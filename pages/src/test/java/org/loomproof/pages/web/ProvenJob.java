@@ -23,6 +23,9 @@ import org.loomproof.workshop.words.Messages;
  */
 final class ProvenJob {
 
+    static final String CUSTOMER = "Odile Brandt-Øster";
+    static final String PHONE = "0155 7700 1234";
+
     private static final Path VAN = Path.of("..", "examples", "bakery-van");
 
     private static final Map<String, String> ENTRIES = new HashMap<>();
@@ -49,6 +52,11 @@ final class ProvenJob {
         public void goOn() {}
     }
 
+    /** A fresh one. */
+    static CardId in(OpenBook book) {
+        return in(book, Map.of());
+    }
+
     /** A fresh one, with these entries besides. */
     static synchronized CardId in(OpenBook book, Map<String, String> more) {
         CardId job = checkedIn(book, more);
@@ -56,7 +64,7 @@ final class ProvenJob {
             new Planning(book, Messages.english())
                     .run(Task.asked("plan", job.value(), Author.CONSOLE, "en"), Patient.HERE);
             Card done = book.cards().find(job).orElseThrow();
-            List.of("run", "verdict", "holds", "broken", "open", "kit-name", "parts", "stage")
+            List.of("run", "verdict", "sum", "holds", "broken", "open", "kit-name", "parts", "stage")
                     .forEach(name -> ENTRIES.put(name, done.get(name)));
             book.attachments()
                     .of(job)
@@ -76,7 +84,8 @@ final class ProvenJob {
                 "model", "Drayling",
                 "plate", "QX 481 LM",
                 "checked-in", "2026-11-26",
-                "sleep-milliamps", "22"));
+                "sleep-milliamps", "22",
+                "hidden", "behind the glove box"));
         for (String text : List.of("sheet", "kit", "order")) {
             try {
                 entries.put(text, Files.readString(VAN.resolve(text + ".yaml")));
@@ -86,7 +95,7 @@ final class ProvenJob {
         }
         entries.putAll(more);
         return book.cards()
-                .addCustomerWithJob(Author.CONSOLE, "job.called", Map.of("name", "Odile Brandt-Øster"), entries)
+                .addCustomerWithJob(Author.CONSOLE, "job.called", Map.of("name", CUSTOMER, "phone", PHONE), entries)
                 .id();
     }
 }

@@ -3,7 +3,6 @@ package org.loomproof.pages.web;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.AriaRole;
@@ -43,9 +42,7 @@ class SharedBrowserTest extends InBrowser {
                             Map.of("name", "Odile Brandt"),
                             Map.of("plate", "QX 481 LM", "make", "Fennick", "model", "Drayling"))
                     .id();
-            Page page = somebody.newPage();
-            page.navigate(shop.address());
-            PagesBrowserTest.signIn(page, "ada", TestShop.PASSWORD);
+            Page page = ownerSignedIn(somebody, shop);
 
             shareSheet(page, shop, screen);
             SharedText.kit(book, "Small kit", SharedText.of("order"));
@@ -153,14 +150,5 @@ class SharedBrowserTest extends InBrowser {
         page.navigate(path + "/past/2");
         assertThat(page.locator(".stood")).containsText("Fennick");
         Browsers.look(page, screen, "past-state");
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.getByRole(
-                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
-    }
-
-    private static Page.GetByRoleOptions named(String name) {
-        return new Page.GetByRoleOptions().setName(name);
     }
 }

@@ -4,9 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.AriaRole;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -37,7 +35,7 @@ class TestBrowserTest extends InBrowser {
         try (TestShop shop = TestShop.open(folder);
                 BrowserContext somebody = browsers().somebody(Screen.PHONE)) {
             job = ProvenJob.in(shop.shop.book().orElseThrow(), FITTED);
-            lookEverywhere(shop, job, "test-first");
+            lookEverywhere(shop, "/jobs/" + job + "/test", "test-first");
             Page page = at(shop, somebody, job);
             String first = page.locator("#step h2").innerText();
             button(page, "Not as expected").click();
@@ -57,13 +55,13 @@ class TestBrowserTest extends InBrowser {
             Page page = at(shop, somebody, job);
             assertThat(page.locator(".far")).hasText(far); // the server was gone, and nothing is lost
             assertThat(page.locator(".wrong.is-failed")).containsText("nothing moved");
-            lookEverywhere(shop, job, "test-one-open");
+            lookEverywhere(shop, "/jobs/" + job + "/test", "test-one-open");
             leaveOneOut(page);
             assertThat(page.locator(".wrong.is-waived")).containsText("no trailer here");
             while (!page.locator("#step .phase").innerText().equals("Sleep current")) {
                 closeOne(page);
             }
-            lookEverywhere(shop, job, "test-sleep");
+            lookEverywhere(shop, "/jobs/" + job + "/test", "test-sleep");
             page.locator("#seen").fill("5000");
             button(page, "Compare").click();
             assertThat(page.locator(".problem")).containsText("draws more than it may");
@@ -71,18 +69,18 @@ class TestBrowserTest extends InBrowser {
             button(page, "Compare").click();
             assertThat(page.locator("#step .stood")).containsText("nothing moved"); // what did not pass comes again
             closeOne(page);
-            lookEverywhere(shop, job, "test-closed");
+            lookEverywhere(shop, "/jobs/" + job + "/test", "test-closed");
             button(page, "The tests are passed").click();
             page.locator("a.next").click();
             assertThat(page.locator("main")).containsText("no trailer here");
             button(page, "Handed over to the customer").click();
             assertThat(page.locator(".problem")).containsText("signed");
-            lookEverywhere(shop, job, "hand-over");
+            lookEverywhere(shop, "/jobs/" + job + "/test", "hand-over");
             page.getByLabel("Name of who signs").fill("Odile Brandt-Øster");
             button(page, "Handed over to the customer").click();
             assertThat(page.locator("p.done")).isVisible();
             Browsers.look(page, Screen.PHONE, "job-done");
-            lookEverywhere(shop, job, "handed-over");
+            lookEverywhere(shop, "/jobs/" + job + "/test", "handed-over");
         }
     }
 
@@ -128,24 +126,9 @@ class TestBrowserTest extends InBrowser {
         page.locator("#step button.next").click();
     }
 
-    private static void lookEverywhere(TestShop shop, CardId job, String name) {
-        for (Screen screen : Screen.all()) {
-            try (BrowserContext somebody = browsers().somebody(screen)) {
-                Browsers.lookInBay(at(shop, somebody, job), screen, name);
-            }
-        }
-    }
-
     private static Page at(TestShop shop, BrowserContext somebody, CardId job) {
-        Page page = somebody.newPage();
-        page.navigate(shop.address());
-        PagesBrowserTest.signIn(page, "bo", "a kettle for Bo!");
+        Page page = signedIn(somebody, shop);
         page.navigate(shop.address() + "/jobs/" + job + "/test");
         return page;
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.getByRole(
-                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
     }
 }

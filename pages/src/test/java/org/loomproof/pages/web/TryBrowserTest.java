@@ -24,7 +24,7 @@ class TryBrowserTest extends InBrowser {
     void everyTurnOfAControlIsAnsweredAtOnce() throws IOException {
         try (TestShop shop = TestShop.open(folder)) {
             String job =
-                    shop.address() + "/jobs/" + PlannedVan.in(shop.shop.book().orElseThrow());
+                    shop.address() + "/jobs/" + ProvenJob.in(shop.shop.book().orElseThrow());
             for (Screen screen : Screen.all()) {
                 try (BrowserContext somebody = browsers().somebody(screen)) {
                     Page page = somebody.newPage();
@@ -34,7 +34,8 @@ class TryBrowserTest extends InBrowser {
                             refusedByPolicy.add(message.text());
                         }
                     });
-                    PlannedVan.signIn(page, shop);
+                    page.navigate(shop.address());
+                    signIn(page, "bo", "a kettle for Bo!");
                     page.navigate(job + "/try");
                     assertThat(page.locator(".drawn svg").first()).isVisible();
                     Browsers.look(page, screen, "try-rest");
@@ -57,9 +58,8 @@ class TryBrowserTest extends InBrowser {
         try (TestShop shop = TestShop.open(folder);
                 BrowserContext somebody = browsers().somebody(Screen.PHONE)) {
             String job =
-                    shop.address() + "/jobs/" + PlannedVan.in(shop.shop.book().orElseThrow());
-            Page page = somebody.newPage();
-            PlannedVan.signIn(page, shop);
+                    shop.address() + "/jobs/" + ProvenJob.in(shop.shop.book().orElseThrow());
+            Page page = signedIn(somebody, shop);
             page.route("**/files/*.js", route -> route.abort());
             page.navigate(job + "/try");
             page.getByLabel("armed", new Page.GetByLabelOptions().setExact(true))
