@@ -38,6 +38,7 @@ import org.loomproof.workshop.goods.shelf.PickList;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.file.PlanFile;
 import org.loomproof.workshop.plan.file.PlanFileReader;
+import org.loomproof.workshop.plan.file.PlanFileWriter;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.prover.FaultProof;
 import org.loomproof.workshop.prover.FaultProver;
@@ -83,11 +84,12 @@ public final class Planning {
         Consumer<Stage> told = stage -> watch.stage(stage.name().toLowerCase(Locale.ROOT));
         TextRun run = new TextRun(messages);
         AtomicInteger candidates = new AtomicInteger();
-        Checked<MadeJob> made =
-                run.make(text(job, "sheet"), text(job, "kit"), text(job, "order"), Prices.texts(book), told, () -> {
+        Checked<MadeJob> made = job.get(Texts.BY_HAND).isBlank()
+                ? run.make(text(job, "sheet"), text(job, "kit"), text(job, "order"), Prices.texts(book), told, () -> {
                     watch.goOn();
                     watch.counted(candidates.incrementAndGet(), 0);
-                });
+                })
+                : run.makeByHand(byHand(run, job, job.get(Texts.BY_HAND)), Prices.texts(book), told);
         if (made instanceof Checked.Good<MadeJob>(MadeJob good)) {
             watch.goOn();
             keep(job, task, task.id().value(), "job.proven", good);
@@ -132,6 +134,36 @@ public final class Planning {
         }
     }
 
+    /** A plan that says only what was decided, for the texts of a job. */
+    static Checked<PlanFile> byHand(TextRun run, Card job, String decided) {
+        return run.byHand(
+                new SourceText(Papers.PLAN, decided), text(job, "sheet"), text(job, "kit"), text(job, "order"));
+    }
+
+    /** The plan of a job to be changed by hand: as it was changed last, else as it was planned last; nothing while it has none. */
+    public Optional<String> decided(Card job) {
+        return job.entries()
+                .find(Texts.BY_HAND)
+                .or(() -> Runs.lastPlanned(job)
+                        .flatMap(run -> plan(job, run))
+                        .map(text -> new PlanFileWriter(messages).writeDecided(file(text))));
+    }
+
+    /** The same with other figures; nothing while the plan cannot be read. */
+    public Optional<String> decided(Card job, Map<String, Map<String, String>> figures) {
+        return decided(job)
+                .flatMap(text -> decidedFile(job, text))
+                .map(file -> new PlanFileWriter(messages).writeDecided(file, figures));
+    }
+
+    /** What a decided text says; nothing while it cannot be read. */
+    public Optional<PlanFile> decidedFile(Card job, String decided) {
+        return switch (byHand(new TextRun(messages), job, decided)) {
+            case Checked.Good<PlanFile>(PlanFile file) -> Optional.of(file);
+            case Checked.Bad<PlanFile> ignored -> Optional.empty();
+        };
+    }
+
     /** A text of a job, under the name its problems are told by. */
     public static SourceText text(Card job, String name) {
         return new SourceText(name + ".yaml", job.get(name));
@@ -173,7 +205,7 @@ public final class Planning {
     }
 
     private static boolean isOfTheSameTexts(Card now, Card asked) {
-        return Texts.OF_A_JOB.stream().allMatch(name -> now.get(name).equals(asked.get(name)));
+        return Texts.BEHIND_A_VERDICT.stream().allMatch(name -> now.get(name).equals(asked.get(name)));
     }
 
     private static Map<String, String> changes(Card job, String run, MadeJob made) {
@@ -277,15 +309,15 @@ public final class Planning {
 
     /** The plan of a job, with what it was made from; nothing while it has none. */
     public Optional<PlanFile> planFile(Card job) {
-        return kept(job, Papers.PLAN).map(bytes -> {
-            SourceText text = new SourceText(Papers.PLAN, new String(bytes, StandardCharsets.UTF_8));
-            return switch (new PlanFileReader(new TextRun(messages).briefs(), messages).read(text)) {
-                case Checked.Good<PlanFile>(PlanFile file) -> file;
-                case Checked.Bad<PlanFile>(var problems) ->
-                    throw new IllegalStateException(
-                            "a plan of our own cannot be read: " + problems.size() + " problems");
-            };
-        });
+        return plan(job, job.get(Runs.LATEST)).map(this::file);
+    }
+
+    private PlanFile file(SourceText text) {
+        return switch (new PlanFileReader(new TextRun(messages).briefs(), messages).read(text)) {
+            case Checked.Good<PlanFile>(PlanFile file) -> file;
+            case Checked.Bad<PlanFile>(var problems) ->
+                throw new IllegalStateException("a plan of our own cannot be read: " + problems.size() + " problems");
+        };
     }
 
     private Optional<byte[]> kept(Card job, String name) {

@@ -47,6 +47,11 @@ public final class Runs {
                 .filter(run -> !base(run).equals(base(job.get(LATEST))));
     }
 
+    /** The run that the job's plan is of, whether or not its verdict still stands. */
+    public static Optional<String> lastPlanned(Card job) {
+        return job.entries().find(LATEST).or(() -> job.entries().find(BEFORE));
+    }
+
     /** Which labels are those of papers of a run that the job does not name. */
     public static Predicate<String> nobodys(Card job) {
         List<String> named = Stream.of(LATEST, BEFORE, BUILT).map(job::get).toList();

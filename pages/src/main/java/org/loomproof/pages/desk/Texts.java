@@ -2,6 +2,7 @@ package org.loomproof.pages.desk;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.loomproof.book.card.Card;
 import org.loomproof.shop.job.TextRun;
 import org.loomproof.workshop.brief.sheet.Sheet;
@@ -18,6 +19,13 @@ public final class Texts {
 
     /** The entries of a job that are such texts. */
     public static final List<String> OF_A_JOB = List.of("order", "sheet", "kit");
+
+    /** The entry with the plan as somebody changed it by hand: what was decided, without the texts it was decided for. */
+    public static final String BY_HAND = "by-hand";
+
+    /** What a verdict is about. */
+    public static final List<String> BEHIND_A_VERDICT =
+            Stream.concat(OF_A_JOB.stream(), Stream.of(BY_HAND)).toList();
 
     /** Those of the shop itself. */
     public static final List<String> OF_THE_SHOP = List.of(Prices.PRICES, Prices.STOCK);
@@ -40,6 +48,11 @@ public final class Texts {
                     case Prices.STOCK -> StockReader.read(source);
                     default -> PriceListReader.read(source);
                 });
+    }
+
+    /** Every problem of a job's plan as it was changed by hand. */
+    public List<String> problemsByHand(String text, Card job) {
+        return lines(Planning.byHand(new TextRun(messages), job, text));
     }
 
     private static Optional<Sheet> sheet(TextRun run, Card job) {

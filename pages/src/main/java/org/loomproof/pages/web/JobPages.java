@@ -162,11 +162,14 @@ final class JobPages {
                 job.customer(),
                 job.version(),
                 job.entries().with(fields));
-        if (changesThePlan(job, after)) {
+        if (differ(Texts.BEHIND_A_VERDICT, job, after)) {
+            if (differ(Texts.OF_A_JOB, job, after)) {
+                changes.put(Texts.BY_HAND, ""); // it was decided for other texts
+            }
             changes.putAll(Runs.overtaken(job));
             changes.put(JobStep.TEST.entry(), "");
             changes.put(JobStep.HAND_OVER.entry(), "");
-            changes.put("deviated", ""); // the texts say now what was done
+            changes.put("deviated", ""); // the texts or the plan say now what was done
         }
         Saved saved =
                 visit.book().cards().change(job.id(), seen, visit.author(), what, JobStep.withStage(job, changes));
@@ -187,8 +190,8 @@ final class JobPages {
     }
 
     /** A verdict stands for the texts it was made from and no others. */
-    private static boolean changesThePlan(Card before, Card after) {
-        return Texts.OF_A_JOB.stream().anyMatch(name -> !before.get(name).equals(after.get(name)));
+    private static boolean differ(List<String> texts, Card before, Card after) {
+        return texts.stream().anyMatch(name -> !before.get(name).equals(after.get(name)));
     }
 
     /**

@@ -57,6 +57,7 @@ public final class Server implements AutoCloseable {
     private final JobPages jobs;
     private final CheckInPages checkIns;
     private final PlanPages plans;
+    private final ByHandPages byHand;
     private final PeoplePages people;
     private final AuthorityPages authority;
     private final OwnerPages owner;
@@ -76,6 +77,7 @@ public final class Server implements AutoCloseable {
         this.jobs = new JobPages(shop);
         this.checkIns = new CheckInPages(shop);
         this.plans = new PlanPages(shop);
+        this.byHand = new ByHandPages(shop);
         this.fits = new FitPages(shop);
         this.faults = new FaultPages(shop);
         this.tests = new TestPages(shop);
@@ -183,6 +185,8 @@ public final class Server implements AutoCloseable {
         routes.get("/jobs/{id}/plan", plans::plan, Right.WORK);
         routes.post("/jobs/{id}/plan", plans::begin, Right.WORK);
         routes.post("/jobs/{id}/plan/stop", plans::stop, Right.WORK);
+        routes.get("/jobs/{id}/plan/by-hand", byHand::show, Right.WORK);
+        routes.post("/jobs/{id}/plan/by-hand", byHand::save, Right.WORK);
         routes.get("/jobs/{id}/plan/progress", plans::progress, Right.WORK);
         routes.get("/jobs/{id}/papers/{paper}", plans::paper, Right.WORK);
         routes.get("/mark", work::mark, Right.WORK);

@@ -3,6 +3,7 @@ package org.loomproof.shop.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import org.loomproof.papers.Material;
 import org.loomproof.papers.Papers;
@@ -23,8 +24,11 @@ import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.prover.FaultProof;
 import org.loomproof.workshop.prover.FaultProver;
 import org.loomproof.workshop.prover.FaultWatch;
+import org.loomproof.workshop.prover.Prover;
+import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.trade.template.TradeDefaults;
 import org.loomproof.workshop.weigh.PlannedJob;
+import org.loomproof.workshop.weigh.Search;
 import org.loomproof.workshop.weigh.Weigher;
 import org.loomproof.workshop.words.Messages;
 
@@ -61,19 +65,52 @@ public final class TextRun {
             Consumer<Stage> told,
             Runnable beforeEachProof) {
         told.accept(Stage.READING);
+        return with(briefs.read(sheet, kit, order), texts, (read, shop) -> {
+            JudgedJob job = judge(read.brief(), told, beforeEachProof);
+            return made(new PlanFile(read, job.plan()), job.proof(), job.search(), shop, told);
+        });
+    }
+
+    /**
+     * Proves a plan that was changed by hand and makes its papers.
+     *
+     * @param file as {@link #byHand} reads it
+     * @param texts what the papers take from the shop
+     * @param told hears each stage as it begins
+     */
+    public Checked<MadeJob> makeByHand(Checked<PlanFile> file, ShopTexts texts, Consumer<Stage> told) {
+        told.accept(Stage.READING);
+        return with(file, texts, (plan, shop) -> {
+            told.accept(Stage.PROVING);
+            Proof proof = Prover.prove(plan.given().brief(), plan.plan());
+            return made(plan, proof, Search.NONE, shop, told);
+        });
+    }
+
+    /** A plan of which only what was decided is written, with the three texts it was decided for; or the problems of these three, or those of the plan. */
+    public Checked<PlanFile> byHand(SourceText decided, SourceText sheet, SourceText kit, SourceText order) {
+        return switch (briefs.read(sheet, kit, order)) {
+            case Checked.Bad<ReadBrief>(List<Problem> problems) -> new Checked.Bad<>(problems);
+            case Checked.Good<ReadBrief>(ReadBrief given) ->
+                new PlanFileReader(briefs, messages).readDecided(decided, given);
+        };
+    }
+
+    /** Goes on with what was read, or tells the problems of all texts at once. */
+    private static <T> Checked<MadeJob> with(Checked<T> read, ShopTexts texts, BiFunction<T, ShopFacts, MadeJob> work) {
         List<Problem> problems = new ArrayList<>();
-        Optional<ReadBrief> given = briefs.read(sheet, kit, order).orTell(problems);
+        Optional<T> job = read.orTell(problems);
         ShopFacts shop = texts.read(problems);
-        if (!problems.isEmpty()) {
-            return new Checked.Bad<>(List.copyOf(problems));
-        }
-        ReadBrief read = given.orElseThrow();
-        JudgedJob job = judge(read.brief(), told, beforeEachProof);
+        return problems.isEmpty()
+                ? new Checked.Good<>(work.apply(job.orElseThrow(), shop))
+                : new Checked.Bad<>(List.copyOf(problems));
+    }
+
+    private MadeJob made(PlanFile file, Proof proof, Search search, ShopFacts shop, Consumer<Stage> told) {
         told.accept(Stage.WRITING);
-        String planText = new PlanFileWriter(messages).write(new PlanFile(read, job.plan()));
-        Material material = new Material(read.brief(), job.plan(), job.proof(), Optional.empty(), planText);
-        return new Checked.Good<>(
-                new MadeJob(material, shop, job.search(), Papers.of(material, shop, Optional.empty(), messages)));
+        String planText = new PlanFileWriter(messages).write(file);
+        Material material = new Material(file.given().brief(), file.plan(), proof, Optional.empty(), planText);
+        return new MadeJob(material, shop, search, Papers.of(material, shop, Optional.empty(), messages));
     }
 
     /**

@@ -60,6 +60,21 @@ public final class PlanFileReader {
                 : new Checked.Bad<>(all);
     }
 
+    /**
+     * The plan in a text that says only what was decided.
+     *
+     * @param given what it was decided for
+     */
+    public Checked<PlanFile> readDecided(SourceText text, ReadBrief given) {
+        Problems problems = new Problems(text.name());
+        Optional<Plan> plan = FormatLine.open(text, PlanFileWriter.FORMAT, problems)
+                .map(in -> new PlanEntries(in, Optional.of(given.brief()), words).plan());
+        List<Problem> all = problems.inOrder();
+        return all.isEmpty() && plan.isPresent()
+                ? new Checked.Good<>(new PlanFile(given, plan.get()))
+                : new Checked.Bad<>(all);
+    }
+
     /** The brief in the three texts; empty, with a problem noted, when a text is not there. */
     private Optional<Checked<ReadBrief>> inputs(MappingCursor in) {
         Optional<SourceText> sheet = input(in.mapping("sheet"));

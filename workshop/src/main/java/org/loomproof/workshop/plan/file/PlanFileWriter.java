@@ -21,6 +21,10 @@ public final class PlanFileWriter {
     static final String COUPLING = "coupling.";
     static final String BY_HAND = "coupling.by-hand";
 
+    /** What a part that lies at hand may have otherwise than the one that was planned. */
+    private static final List<String> FIGURES =
+            List.of("length", "size", "rating", "resistance", "coil", "make-rating", "break-rating");
+
     private final Messages words;
 
     public PlanFileWriter(Messages words) {
@@ -29,6 +33,66 @@ public final class PlanFileWriter {
 
     /** The file's text, with a few lines at its head that say what it is and how it is used. */
     public String write(PlanFile file) {
+        Map<String, Object> entries = decided(file);
+        entries.put("inputs", inputs(file));
+        return comment("plan.file.head") + YamlPrinter.print(entries);
+    }
+
+    /** What was decided alone, to be changed by hand where the texts it was made from are kept elsewhere. */
+    public String writeDecided(PlanFile file) {
+        return writeDecided(file, Map.of());
+    }
+
+    /**
+     * The same with other figures.
+     *
+     * @param figures by the name of a part or a wire, the entries that are written otherwise, as somebody typed them: they are read,
+     *     and judged, with the text
+     */
+    public String writeDecided(PlanFile file, Map<String, Map<String, String>> figures) {
+        Map<String, Object> entries = decided(file);
+        for (String kind : List.of("parts", "wires")) {
+            entries.computeIfPresent(
+                    kind,
+                    (name, all) -> ((List<?>) all)
+                            .stream()
+                                    .map(one -> otherwise((Map<?, ?>) one, figures))
+                                    .toList());
+        }
+        return YamlPrinter.print(entries);
+    }
+
+    private static Map<Object, Object> otherwise(Map<?, ?> one, Map<String, Map<String, String>> figures) {
+        Map<Object, Object> entry = new LinkedHashMap<>(one);
+        figures.getOrDefault(String.valueOf(one.get("id")), Map.of()).forEach((name, typed) -> {
+            if (entry.containsKey(name)) {
+                entry.put(name, typed);
+            }
+        });
+        return entry;
+    }
+
+    /** The figures of a part as they stand in the file, by entry. */
+    public static Map<String, String> figures(AddedPart part) {
+        return figures(part(part));
+    }
+
+    /** Those of a wire. */
+    public static Map<String, String> figures(AddedWire wire) {
+        return figures(wire(wire));
+    }
+
+    private static Map<String, String> figures(Map<String, Object> entry) {
+        Map<String, String> figures = new LinkedHashMap<>();
+        entry.forEach((name, value) -> {
+            if (FIGURES.contains(name)) {
+                figures.put(name, String.valueOf(value));
+            }
+        });
+        return figures;
+    }
+
+    private Map<String, Object> decided(PlanFile file) {
         Map<String, Object> entries = new LinkedHashMap<>();
         entries.put("format", FORMAT);
         entries.put("settings", settings(file));
@@ -40,8 +104,7 @@ public final class PlanFileWriter {
         entries.put(
                 "refusals", file.plan().refusals().stream().map(this::refusal).toList());
         entries.put("cautions", texts(file.plan().cautions()));
-        entries.put("inputs", inputs(file));
-        return comment("plan.file.head") + YamlPrinter.print(entries);
+        return entries;
     }
 
     /** The blank of a plan written by hand: every lead on hold, with the words for deciding them explained. */

@@ -2,6 +2,7 @@ package org.loomproof.workshop.plan.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -11,9 +12,13 @@ import org.loomproof.workshop.brief.read.GivenTexts;
 import org.loomproof.workshop.brief.read.ReadBrief;
 import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.problem.Checked;
+import org.loomproof.workshop.problem.Problem;
+import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.quantity.WireGauge;
 
@@ -43,6 +48,44 @@ class PlanFileTest {
         assertThat(again.plan()).isEqualTo(byHand.plan());
         assertThat(again.given().sheet().text()).isEqualTo(GivenTexts.valid().sheet());
         assertThat(writer.write(again)).isEqualTo(once);
+    }
+
+    @Test
+    void whatWasDecidedIsReadForTheTextsItWasDecidedFor() {
+        PlanFileWriter writer = new PlanFileWriter(PlanTexts.ENGLISH);
+        String decided = writer.writeDecided(byHand);
+        assertThat(decided).doesNotContain("inputs:").doesNotContain("sha256");
+        assertThat(decided(decided).plan()).isEqualTo(byHand.plan());
+    }
+
+    @Test
+    void otherFiguresAreWrittenAsTheyWereTypedAndJudgedWhenRead() {
+        PlanFileWriter writer = new PlanFileWriter(PlanTexts.ENGLISH);
+        String wire = byHand.plan().wires().getFirst().id().value();
+        assertThat(decided(writer.writeDecided(byHand, Map.of(wire, Map.of("length", "2.4 m", "colour", "red"))))
+                        .plan()
+                        .wires()
+                        .getFirst())
+                .isEqualTo(new AddedWire(
+                        byHand.plan().wires().getFirst().id(),
+                        byHand.plan().wires().getFirst().from(),
+                        byHand.plan().wires().getFirst().to(),
+                        new Metres(2.4),
+                        byHand.plan().wires().getFirst().size()));
+        String wrong =
+                writer.writeDecided(byHand, Map.of(wire, Map.of("length", "rather long"), "K1", Map.of("coil", "")));
+        assertThat(((Checked.Bad<PlanFile>)
+                                PlanTexts.reader().readDecided(new SourceText("plan.yaml", wrong), byHand.given()))
+                        .problems())
+                .extracting(Problem::found)
+                .contains("rather long");
+    }
+
+    private PlanFile decided(String text) {
+        return switch (PlanTexts.reader().readDecided(new SourceText("plan.yaml", text), byHand.given())) {
+            case Checked.Good<PlanFile>(PlanFile file) -> file;
+            case Checked.Bad<PlanFile>(var problems) -> throw new AssertionError(problems.toString());
+        };
     }
 
     @Test
