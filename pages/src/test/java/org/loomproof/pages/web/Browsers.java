@@ -117,10 +117,15 @@ final class Browsers implements AutoCloseable {
 
     /** Somebody's own browser: nothing is shared with another's. */
     BrowserContext somebody(Screen screen) {
+        return somebody(screen, "en-GB");
+    }
+
+    /** Of somebody who reads another language. */
+    BrowserContext somebody(Screen screen, String language) {
         return browser.newContext(new Browser.NewContextOptions()
                 .setViewportSize(screen.width(), screen.height())
                 .setColorScheme(screen.theme())
-                .setLocale("en-GB"));
+                .setLocale(language));
     }
 
     /** Keeps a picture of the whole page. */
