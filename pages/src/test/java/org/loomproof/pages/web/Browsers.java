@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.loomproof.testing.Note;
+import org.loomproof.testing.Sample;
 
 /** Debian's Chromium, without a window. */
 final class Browsers implements AutoCloseable {
@@ -34,8 +35,9 @@ final class Browsers implements AutoCloseable {
         static final Screen LAPTOP = new Screen("laptop", 1280, 800, ColorScheme.LIGHT);
         static final Screen LAPTOP_DARK = new Screen("laptop-dark", 1280, 800, ColorScheme.DARK);
 
+        /** Every size in every theme; in everyday work both sizes and both themes, once each. */
         static List<Screen> all() {
-            return List.of(PHONE, PHONE_DARK, LAPTOP, LAPTOP_DARK);
+            return Sample.full() ? List.of(PHONE, PHONE_DARK, LAPTOP, LAPTOP_DARK) : List.of(PHONE, LAPTOP_DARK);
         }
     }
 
