@@ -1,12 +1,10 @@
 package org.loomproof.pages.desk;
 
-import java.time.Duration;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.locks.LockSupport;
 import org.loomproof.book.card.Author;
 import org.loomproof.book.card.CardId;
 import org.loomproof.book.store.Backlog;
@@ -20,9 +18,6 @@ public final class Background implements AutoCloseable {
 
     private static final String PLAN = "plan";
     private static final String FAULTS = "faults";
-
-    private static final Duration BETWEEN_LOOKS = Duration.ofMillis(20);
-    private static final int MOST_LOOKS = 250;
 
     /** When nobody works in the shop, and few clocks are set. */
     private static final LocalTime NIGHT = LocalTime.of(3, 20);
@@ -58,25 +53,9 @@ public final class Background implements AutoCloseable {
         return new Background(book, Backlog.Pace.USUAL);
     }
 
-    /** Has a job planned and proven; false when that is under way. */
+    /** Has a job planned and proven; false when that is under way, and goes on with the texts that the job has by then. */
     public boolean plan(CardId job, Author who, Locale language) {
         return backlog.add(Task.asked(PLAN, job.value(), who, language.toLanguageTag()));
-    }
-
-    /**
-     * Has a job planned and proven as it is now: what is under way is about other texts, and is ended first.
-     *
-     * @return false when that has not ended in five seconds; then it must be asked for again
-     */
-    public boolean planAnew(CardId job, Author who, Locale language) {
-        stop(job);
-        for (int look = 0; look < MOST_LOOKS; look++) {
-            if (plan(job, who, language)) {
-                return true;
-            }
-            LockSupport.parkNanos(BETWEEN_LOOKS.toNanos());
-        }
-        return false;
     }
 
     /** Has the faults and slips of a job's plan tried; false when that is under way. */

@@ -3,6 +3,7 @@ package org.loomproof.pages.desk;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -13,6 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.loomproof.book.card.Card;
 import org.loomproof.book.card.CardEvent;
@@ -59,6 +62,8 @@ public final class Planning {
 
     private static final int SUM_BYTES = 8;
 
+    private static final Duration BETWEEN_LOOKS = Duration.ofSeconds(1);
+
     /** What is kept among the papers and is none. */
     private static final Set<String> NO_PAPERS = Set.of(RESULT, FAULTS);
 
@@ -73,14 +78,25 @@ public final class Planning {
     /**
      * Does the whole of it for the job as it is now: first the plan with its verdicts, which are kept at once, then every fault and
      * slip, which the test order needs. Taken up again by another server it keeps nothing twice. Where the texts were changed
-     * meanwhile nothing is kept: a verdict about other wires than those on the sheet would be worse than none.
+     * meanwhile nothing is kept, since a verdict about other wires than those on the sheet would be worse than none, and it begins
+     * anew with those.
      */
     public void run(Task task, TaskWatch watch) {
-        Optional<Card> found = CardId.in(task.subject()).flatMap(book.cards()::find);
-        if (found.isEmpty()) {
-            return;
+        Optional<Card> job = job(task);
+        String run = task.id().value();
+        while (job.isPresent()) {
+            Card asked = job.orElseThrow();
+            run(asked, run, task, watch);
+            job = job(task).filter(now -> !isOfTheSameTexts(now, asked));
+            run = CardId.fresh().value();
         }
-        Card job = found.orElseThrow();
+    }
+
+    private Optional<Card> job(Task task) {
+        return CardId.in(task.subject()).flatMap(book.cards()::find);
+    }
+
+    private void run(Card job, String name, Task task, TaskWatch watch) {
         Consumer<Stage> told = stage -> watch.stage(stage.name().toLowerCase(Locale.ROOT));
         TextRun run = new TextRun(messages);
         AtomicInteger candidates = new AtomicInteger();
@@ -92,10 +108,10 @@ public final class Planning {
                 : run.makeByHand(byHand(run, job, job.get(Texts.BY_HAND)), Prices.texts(book), told);
         if (made instanceof Checked.Good<MadeJob>(MadeJob good)) {
             watch.goOn();
-            keep(job, task, task.id().value(), "job.proven", good);
-            MadeJob tried = run.tried(good, told, new TaskFaults(watch));
+            keep(job, task, name, "job.proven", good);
+            MadeJob tried = run.tried(good, told, new TaskFaults(watch, overtaken(job)));
             watch.goOn();
-            keep(job, task, task.id() + TRIED, "job.tried", tried);
+            keep(job, task, name + TRIED, "job.tried", tried);
         }
     }
 
@@ -104,7 +120,7 @@ public final class Planning {
      * stopped when it had its verdicts. Where the job has another plan by then nothing is kept.
      */
     public void tryFaults(Task task, TaskWatch watch) {
-        Optional<Card> found = CardId.in(task.subject()).flatMap(book.cards()::find);
+        Optional<Card> found = job(task);
         Optional<PlanFile> file = found.flatMap(this::planFile);
         if (file.isEmpty() || faults(found.orElseThrow()).isPresent()) {
             return;
@@ -112,7 +128,7 @@ public final class Planning {
         watch.stage(Stage.TRYING_FAULTS.name().toLowerCase(Locale.ROOT));
         Brief brief = file.orElseThrow().given().brief();
         Plan plan = file.orElseThrow().plan();
-        FaultProof faults = FaultProver.prove(brief, plan, new TaskFaults(watch));
+        FaultProof faults = FaultProver.prove(brief, plan, new TaskFaults(watch, () -> false));
         watch.goOn();
         keep(found.orElseThrow(), task, found.orElseThrow().get("run"), KeptFaults.of(brief, plan, faults, messages));
     }
@@ -121,8 +137,28 @@ public final class Planning {
         book.attachments().add(job.id(), task.who(), label(run, FAULTS), faults.json());
     }
 
-    /** Faults tell of themselves as tasks do. */
-    private record TaskFaults(TaskWatch watch) implements FaultWatch {
+    /** Whether a job's texts are others by now; looked up once a second. */
+    private BooleanSupplier overtaken(Card asked) {
+        AtomicLong looked = new AtomicLong(System.nanoTime());
+        return () -> {
+            long now = System.nanoTime();
+            if (now - looked.get() < BETWEEN_LOOKS.toNanos()) {
+                return false;
+            }
+            looked.set(now);
+            return book.cards()
+                    .find(asked.id())
+                    .filter(job -> isOfTheSameTexts(job, asked))
+                    .isEmpty();
+        };
+    }
+
+    /**
+     * Faults tell of themselves as tasks do.
+     *
+     * @param overtaken whether they are nobody's any more
+     */
+    private record TaskFaults(TaskWatch watch, BooleanSupplier overtaken) implements FaultWatch {
         @Override
         public void lookedAt(int done, int all) {
             watch.counted(done, all);
@@ -130,7 +166,7 @@ public final class Planning {
 
         @Override
         public boolean isEnough() {
-            return watch.isOver();
+            return watch.isOver() || overtaken.getAsBoolean();
         }
     }
 

@@ -141,7 +141,7 @@ final class ByHandPages {
         if (JobPages.save(visit, "text-again", job, what, changes)) {
             shop.background()
                     .orElseThrow(() -> new IllegalStateException("the book is locked"))
-                    .planAnew(job.id(), visit.author(), visit.messages().locale());
+                    .plan(job.id(), visit.author(), visit.messages().locale());
             visit.go("/jobs/" + job.id() + "/plan");
         }
     }

@@ -124,9 +124,9 @@ if (unsent) {
     }
   };
 
-  // What is half typed when an answer comes stays, with the step it was typed for and the place of the cursor.
+  // What is half typed when an answer comes stays, with the step that was chosen for it and the place of the cursor.
   const halfTyped = (part) => {
-    const typed = [...part.querySelectorAll("form")].filter((form) => [...form.querySelectorAll("input:not([type=hidden], [type=radio])")].some((each) => each.value));
+    const typed = [...part.querySelectorAll("form")].filter((form) => form.dataset.chosen || [...form.querySelectorAll("input:not([type=hidden], [type=radio])")].some((each) => each.value));
     const fields = typed.flatMap((form) => [...form.querySelectorAll("input[id]:not([type=hidden])")]).filter((each) => each.type !== "radio" || each.checked);
     const focused = part.contains(document.activeElement) ? document.activeElement.id : "";
     return () => {
@@ -134,6 +134,7 @@ if (unsent) {
         const again = document.getElementById(field.id);
         if (again && again.type === "radio") {
           again.checked = true;
+          again.form.dataset.chosen = "yes";
         } else if (again) {
           again.value = field.value;
         }
@@ -240,11 +241,18 @@ if (unsent) {
     const noted = entries.map((entry, at) => ({ job, by: unsent.dataset.person, entry: { ...entry, id: crypto.randomUUID(), when: now + at } }));
     keep([...queue(), ...noted]);
     form.querySelectorAll("input:not([type=hidden], [type=radio])").forEach((typed) => (typed.value = ""));
+    delete form.dataset.chosen;
     tell();
     await (sending ?? Promise.resolve());
     await send();
     if (form.dataset.next) {
       location.assign(form.dataset.next);
+    }
+  });
+
+  document.addEventListener("change", (event) => {
+    if (event.target.type === "radio" && event.target.form) {
+      event.target.form.dataset.chosen = "yes";
     }
   });
 
