@@ -67,7 +67,7 @@ public final class ConductorHeat {
         double lastingRise = around.insulation().value() - around.ambient().value();
         double multiple = current.value() / may.value();
         double end = around.ambient().value() + lastingRise * multiple * multiple;
-        double copper = Copper.resistivity() / (Conductors.ohmsPerMetre(size) / 1000);
+        double copper = Conductors.leastCopper(size).value();
         double hotResistivity = Copper.resistivity() * Copper.temperatureFactor(around.insulation());
         double slope = may.value() * may.value() * hotResistivity / (copper * copper * Insulation.heatPerVolume());
         double timeConstant = lastingRise / slope;

@@ -30,7 +30,7 @@ public final class Ampacity {
     private Ampacity() {}
 
     /**
-     * The current for a conductor, by the copper that is really in it: on a straight line between the table's gauges in
+     * The current for a conductor, by the copper that is in it for certain: on a straight line between the table's gauges in
      * logarithms of area and current, and on the last such line beyond them.
      *
      * @param insulation what the insulation bears; the table's next lower class is taken
@@ -41,7 +41,7 @@ public final class Ampacity {
                 .filter(c -> c <= insulation.value())
                 .reduce((lower, higher) -> higher)
                 .orElseThrow(() -> new IllegalArgumentException("no figures for insulation of " + insulation));
-        double copper = Copper.area(Conductors.ohmsPerMetre(size)).value();
+        double copper = Conductors.leastCopper(size).value();
         int right = 1;
         while (right < GAUGES.size() - 1 && GAUGES.get(right).area() < copper) {
             right++;

@@ -14,7 +14,9 @@ public final class Conductors {
     private static final double SAME_SIZE = 0.005;
 
     private static final double STRAND_SHARE = Copper.value("strand-share");
-    private static final List<Conductor> METRIC = metric();
+    private static final List<Metric> TABLE = table();
+    private static final List<Conductor> METRIC =
+            TABLE.stream().map(Metric::size).toList();
     private static final List<Conductor> GAUGES = gauges();
 
     private Conductors() {}
@@ -64,6 +66,19 @@ public final class Conductors {
                         : Copper.ohmsPerMetre(new SquareMillimetres(area.value() * STRAND_SHARE)));
     }
 
+    /**
+     * The copper that is in a conductor for certain, which decides how warm it gets. For a metric size what the limit of
+     * flexible cables leaves, which was read and is the looser one; for a gauge its solid copper; for anything between, the
+     * least share of the nominal area.
+     */
+    public static SquareMillimetres leastCopper(SquareMillimetres area) {
+        return TABLE.stream()
+                .filter(metric -> isSame(metric.size().area(), area))
+                .map(Metric::copper)
+                .findFirst()
+                .orElseGet(() -> isGauge(area) ? area : new SquareMillimetres(area.value() * STRAND_SHARE));
+    }
+
     private static boolean isGauge(SquareMillimetres area) {
         for (int gauge = -3; gauge <= 40; gauge++) {
             if (isSame(Copper.area(gauge), area)) {
@@ -77,17 +92,23 @@ public final class Conductors {
         return Math.abs(one.value() - other.value()) <= SAME_SIZE * one.value();
     }
 
-    private static List<Conductor> metric() {
-        List<Conductor> sizes = new ArrayList<>();
-        for (Row row : Table.read(Conductors.class, "metric.csv").listRows()) {
-            sizes.add(new Conductor(
+    /** A metric size and the copper that is in it at the least. */
+    private record Metric(Conductor size, SquareMillimetres copper) {
+        static Metric of(Row row) {
+            Conductor size = new Conductor(
                     row.text("nominal_mm2") + " mm²",
                     new SquareMillimetres(row.number("nominal_mm2")),
                     row.number("iso6722_mohm_per_m") / 1000,
                     new Amps(row.number("ceiling_a")),
-                    row.text("bought").equals("yes")));
+                    row.text("bought").equals("yes"));
+            return new Metric(size, Copper.area(row.number("iec60228_class5_mohm_per_m") / 1000));
         }
-        return List.copyOf(sizes);
+    }
+
+    private static List<Metric> table() {
+        return Table.read(Conductors.class, "metric.csv").listRows().stream()
+                .map(Metric::of)
+                .toList();
     }
 
     private static List<Conductor> gauges() {

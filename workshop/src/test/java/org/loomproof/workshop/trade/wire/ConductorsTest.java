@@ -71,10 +71,19 @@ class ConductorsTest {
     @Test
     void theLeastShareOfCopperIsWhatTheLimitsImply() {
         double least = Conductors.listMetric().stream()
-                .mapToDouble(c -> Copper.ohmsPerMetre(c.area()) / c.ohmsPerMetre())
+                .mapToDouble(
+                        c -> Conductors.leastCopper(c.area()).value() / c.area().value())
                 .min()
                 .orElseThrow();
         assertThat(Copper.value("strand-share")).isLessThanOrEqualTo(least).isCloseTo(least, within(0.01));
+    }
+
+    /** IEC 60228 class 5: 0.75 mm² at most 26 mΩ/m, 17.2414 / 26 = 0.663 mm²; 18 AWG by the gauge law 0.823 mm². */
+    @Test
+    void theCopperInAWireIsWhatTheLimitThatWasReadLeaves() {
+        assertThat(Conductors.leastCopper(new SquareMillimetres(0.75)).value()).isCloseTo(0.663, within(0.001));
+        assertThat(Conductors.leastCopper(Copper.area(18)).value()).isCloseTo(0.823, within(0.001));
+        assertThat(Conductors.leastCopper(new SquareMillimetres(2)).value()).isCloseTo(1.72, within(1e-9));
     }
 
     @Test
