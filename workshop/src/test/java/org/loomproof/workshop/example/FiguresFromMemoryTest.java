@@ -78,14 +78,14 @@ class FiguresFromMemoryTest {
 
     /** Between bare copper and the limit of flexible cables, IEC 60228 class 5, both read. */
     private static String metric(String row, Side side) {
-        String[] cells = row.split(",");
+        String[] cells = row.split(",", -1);
         cells[1] = side == Side.MORE ? cells[2] : Double.toString(COPPER / Double.parseDouble(cells[0]));
         return String.join(",", cells);
     }
 
     /** The kept figure, or that of the line through the two ratings that were read. */
     private static String blade(String row, Side side) {
-        String[] cells = row.split(",");
+        String[] cells = row.split(",", -1);
         double kept = Double.parseDouble(cells[1]);
         double line = onTheLine(Double.parseDouble(cells[0]));
         cells[1] = Double.toString(side == Side.LESS ? Math.min(kept, line) : Math.max(kept, line));
@@ -120,7 +120,7 @@ class FiguresFromMemoryTest {
     }
 
     private static boolean isRemembered(String line) {
-        return !line.startsWith("#") && List.of(line.split(",")).contains(Status.MEMORY.word());
+        return !line.startsWith("#") && List.of(line.split(",", -1)).contains(Status.MEMORY.word());
     }
 
     private void write(Side side) {
@@ -201,7 +201,7 @@ class FiguresFromMemoryTest {
         List<String> out = new ArrayList<>();
         for (String line : lines("trade/fuse/blade.csv")) {
             if (isRemembered(line)) {
-                String[] cells = line.split(",");
+                String[] cells = line.split(",", -1);
                 double ratio = Double.parseDouble(cells[1]) / onTheLine(Double.parseDouble(cells[0]));
                 if (Math.abs(ratio - 1) > 0.1) {
                     out.add(line + " is " + ratio + " of it");

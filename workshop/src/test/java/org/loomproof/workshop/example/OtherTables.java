@@ -21,7 +21,7 @@ final class OtherTables implements Closeable {
     OtherTables(Path folder) {
         List<URL> places = new ArrayList<>();
         places.add(url(folder));
-        Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
+        Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator, -1))
                 .map(Path::of)
                 .forEach(place -> places.add(url(place)));
         loader = new URLClassLoader(places.toArray(URL[]::new), ClassLoader.getPlatformClassLoader());

@@ -33,8 +33,10 @@ public interface Claim {
                 new DoesItsWork(),
                 new WithinRating(),
                 new CoilKick(),
+                new StaysDead(),
                 new FactoryWireFused(),
                 new PulseLongEnough(),
+                new StaysAsWorked(),
                 new OutlastsParking(),
                 new OutlivesSupply(),
                 new WithinRuleSet());

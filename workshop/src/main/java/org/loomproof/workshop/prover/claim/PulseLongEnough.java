@@ -53,7 +53,8 @@ final class PulseLongEnough implements Claim {
         return all;
     }
 
-    private static Optional<OutputBehaviour> pulsed(Behaviour behaviour, LeadId lead) {
+    /** What the kit says of a lead that gives a pulse. */
+    static Optional<OutputBehaviour> pulsed(Behaviour behaviour, LeadId lead) {
         return behaviour.outputs().stream()
                 .filter(o -> o.lead().equals(lead))
                 .filter(o -> o.timing() == OutputTiming.PULSE || o.timing() == OutputTiming.SECOND_PULSE)

@@ -9,8 +9,8 @@ import org.loomproof.workshop.trade.fuse.Fuses;
 import org.loomproof.workshop.trade.fuse.OpeningBand;
 
 /**
- * Which of two blade fuses in series opens first. Two remembered sources must agree, since neither is sure enough to be leaned
- * on alone: the bands of blade fuses (ISO 8820-3), and the least ratio of ratings at which fuses are told apart (IEC 60269).
+ * Which of two blade fuses in series opens first: by the least ratio of ratings at which a maker tells fuses apart (gG, IEC 60269;
+ * read), made stricter by the bands of blade fuses (ISO 8820-3), which are only remembered and lessen nothing.
  */
 final class Selectivity {
 

@@ -139,7 +139,7 @@ public final class HandTests {
                 "disarm",
                 ControllerState.ARMED,
                 SECONDS_TO_OPERATE,
-                List.of(Phrase.of("test.disarm")),
+                disarming(),
                 List.of(at(ControllerState.DISARMED, Moment.ACTING), at(ControllerState.DISARMED, Moment.SETTLED)));
         for (Operable operable : brief.sheet().operables()) {
             if (operable.kind() != Operable.Kind.KEY) {
@@ -157,7 +157,7 @@ public final class HandTests {
                 "arm",
                 ControllerState.DISARMED,
                 waiting(brief, ControllerState.ARMED),
-                List.of(Phrase.of("test.arm")),
+                arming(),
                 List.of(at(ControllerState.ARMING, Moment.ACTING), at(ControllerState.ARMED, Moment.SETTLED)));
         start("start-armed", ControllerState.ARMED, ControllerFeed.WHOLE, Moment.SETTLED, List.of());
         for (Operable operable : brief.sheet().operables()) {
@@ -171,6 +171,27 @@ public final class HandTests {
                                     operate("operate-armed", operable, p, ControllerState.ARMED, SECONDS_TO_OPERATE));
             }
         }
+    }
+
+    /** A factory alarm must have been disarmed by the same pulse: a door tells. */
+    private List<Phrase> disarming() {
+        String alarm = brief.sheet().vehicle().factoryAlarm();
+        Phrase disarm = Phrase.of("test.disarm");
+        return alarm.isBlank() ? List.of(disarm) : List.of(disarm, Phrase.of("test.alarm-quiet", alarm));
+    }
+
+    /** A switch on the lock wires that stays as it is put must have moved by itself. */
+    private List<Phrase> arming() {
+        List<Phrase> steps = new ArrayList<>(List.of(Phrase.of("test.arm")));
+        plan.hookups().stream()
+                .flatMap(hookup -> hookup instanceof Hookup.Connect connect && connect.serves() == Wish.LOCKS
+                        ? connect.circuits().stream()
+                        : Stream.empty())
+                .flatMap(circuit -> brief.sheet().circuit(circuit).follows().stream())
+                .distinct()
+                .filter(id -> brief.sheet().operable(id).staysAsPut())
+                .forEach(knob -> steps.add(Phrase.of("test.knob-follows", knob)));
+        return steps;
     }
 
     private void open(Operable opening) {
