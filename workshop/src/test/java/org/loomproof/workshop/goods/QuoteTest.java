@@ -10,6 +10,9 @@ import org.loomproof.workshop.fixture.Jobs;
 import org.loomproof.workshop.goods.price.PriceList;
 import org.loomproof.workshop.goods.price.PriceListReader;
 import org.loomproof.workshop.goods.price.Quote;
+import org.loomproof.workshop.goods.shelf.Article;
+import org.loomproof.workshop.goods.shelf.Item;
+import org.loomproof.workshop.goods.shelf.PickList;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.problem.ProblemKind;
@@ -75,6 +78,32 @@ class QuoteTest {
         assertThat(quote.workSum()).isEqualTo(Money.parse("BHD 23.075"));
         assertThat(quote.goodsSum()).isEqualTo(Money.parse("BHD 81.910"));
         assertThat(quote.gross()).isEqualTo(Money.parse("BHD 104.985"));
+    }
+
+    /**
+     * Halves, which other ways of rounding would lose, on lines that come to less when they are rounded together. Work at 0.75 an
+     * hour: 0.25 + 0.13 (0.125) + 0.30 + 0.25 + 0.20 + 0.25 + 0.50 + 0.38 (0.375) + 0.19 (0.1875) = 2.45, where 195 minutes at
+     * once come to 2.4375. Goods: 0.87 + 0.13 (0.125) + two kinds of fuse at 0.13 (0.125) + 4.6 m at 0.375 = 1.725, rounded
+     * 1.73; together 2.99, where the exact sum is 2.97. Net 5.44; tax of 7.8125 % is 0.425, rounded 0.43 (0.23
+     * and 0.19 of goods and work by themselves); to pay 5.87.
+     */
+    @Test
+    void halvesAreRoundedUpLineByLineAndTaxOnceOnTheirSum() {
+        Quote quote = quote(
+                "currency,,EUR\nhour,,0.75\ntax,,7.8125\n" + ARTICLES.formatted("0.87", "0.125", "0.125", "0.375"));
+        assertThat(quote.workSum()).isEqualTo(Money.parse("EUR 2.45"));
+        assertThat(quote.goodsSum()).isEqualTo(Money.parse("EUR 2.99"));
+        assertThat(quote.net()).isEqualTo(Money.parse("EUR 5.44"));
+        assertThat(quote.tax()).isEqualTo(Money.parse("EUR 0.43"));
+        assertThat(quote.gross()).isEqualTo(Money.parse("EUR 5.87"));
+    }
+
+    @Test
+    void whatComesInTheKitsBoxIsPaidWithTheKit() {
+        String list = "currency,,EUR\nhour,,78\n" + ARTICLES.formatted("1", "1", "1", "1");
+        assertThat(PickList.of(JOB.brief(), JOB.plan()).items())
+                .anyMatch(item -> item.from() == Item.From.BOX && item.article().kind() == Article.Kind.EXTRA);
+        assertThat(quote(list + "extra,,9\n").goodsSum()).isEqualTo(quote(list).goodsSum());
     }
 
     @Test
