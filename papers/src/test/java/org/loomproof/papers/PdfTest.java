@@ -150,6 +150,14 @@ class PdfTest {
         }
     }
 
+    /** Millimetres of a drawing's width on a sheet; what {@link SchematicTest} counts with is the least. */
+    private static double width(Sheet sheet) {
+        return switch (sheet) {
+            case A4 -> 280;
+            case LETTER -> 268;
+        };
+    }
+
     /** A drawing's letters are printed as shapes; how large they are follows from how wide its frame is on the page. */
     @ParameterizedTest
     @EnumSource(Sheet.class)
@@ -166,7 +174,7 @@ class PdfTest {
                     }
                 }
             }
-            assertThat((last - first) / 144.0 * 25.4).isBetween(263.0, 268.0);
+            assertThat((last - first) / 144.0 * 25.4).isBetween(width(sheet) - 5, width(sheet));
         }
     }
 
@@ -204,6 +212,16 @@ class PdfTest {
             assertThat(embedded)
                     .isNotEmpty()
                     .allSatisfy((name, inside) -> assertThat(inside).as(name).isTrue());
+        }
+    }
+
+    /** The job book keeps pages as files, and prints them when somebody asks. */
+    @Test
+    void aPageThatWasKeptPrintsAsItWouldHave() {
+        for (Page page : pages()) {
+            Page kept = Page.read(page.html());
+            assertThat(kept.html()).as(page.title()).isEqualTo(page.html());
+            assertThat(Pdf.of(kept, Sheet.A4)).as(page.title()).isEqualTo(Pdf.of(page, Sheet.A4));
         }
     }
 }

@@ -11,7 +11,7 @@ import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.goods.price.PriceList;
 import org.loomproof.workshop.goods.price.PriceListReader;
 
-/** The shop's own price list and what lies on its shelf: two texts on one card of the book. */
+/** The shop's own price list, what lies on its shelf and how long its work took: three texts on one card of the book. */
 public final class Prices {
 
     /** The entry with the price list, and the name under which its problems are told. */
@@ -19,6 +19,9 @@ public final class Prices {
 
     /** The entry with what lies on the shelf. */
     public static final String STOCK = "stock";
+
+    /** The entry with how long work took. */
+    public static final String HISTORY = "history";
 
     private Prices() {}
 
@@ -29,14 +32,16 @@ public final class Prices {
                 .flatMap(line -> book.cards().find(line.id()));
     }
 
-    /** Price list and stock as the papers take them. */
+    /** All three as the papers take them. */
     public static ShopTexts texts(OpenBook book) {
         Optional<Card> card = card(book);
-        return new ShopTexts(text(card, PRICES), text(card, STOCK));
+        return new ShopTexts(text(card, PRICES), text(card, STOCK), text(card, HISTORY));
     }
 
     private static Optional<SourceText> text(Optional<Card> card, String name) {
-        return card.flatMap(there -> there.entries().find(name)).map(text -> new SourceText(name + ".csv", text));
+        return card.flatMap(there -> there.entries().find(name))
+                .filter(text -> !text.isBlank())
+                .map(text -> new SourceText(name + ".csv", text));
     }
 
     /** The price list, when there is one without a problem. */

@@ -7,6 +7,7 @@ import org.loomproof.book.card.Card;
 import org.loomproof.shop.job.TextRun;
 import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.brief.text.SourceText;
+import org.loomproof.workshop.goods.price.HistoryReader;
 import org.loomproof.workshop.goods.price.PriceListReader;
 import org.loomproof.workshop.goods.shelf.StockReader;
 import org.loomproof.workshop.problem.Checked;
@@ -28,7 +29,7 @@ public final class Texts {
             Stream.concat(OF_A_JOB.stream(), Stream.of(BY_HAND)).toList();
 
     /** Those of the shop itself. */
-    public static final List<String> OF_THE_SHOP = List.of(Prices.PRICES, Prices.STOCK);
+    public static final List<String> OF_THE_SHOP = List.of(Prices.PRICES, Prices.STOCK, Prices.HISTORY);
 
     private final Messages messages;
 
@@ -45,6 +46,7 @@ public final class Texts {
                     case "sheet" -> run.briefs().readSheet(source);
                     case "kit" -> run.briefs().readKit(source);
                     case "order" -> run.briefs().readOrder(source, job.flatMap(card -> sheet(run, card)));
+                    case Prices.HISTORY -> HistoryReader.read(source);
                     case Prices.STOCK -> StockReader.read(source);
                     default -> PriceListReader.read(source);
                 });

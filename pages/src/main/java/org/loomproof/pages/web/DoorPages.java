@@ -1,12 +1,16 @@
 package org.loomproof.pages.web;
 
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import java.net.InetAddress;
+import java.net.URLEncoder;
 import java.net.UnknownHostException;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.loomproof.book.key.Passphrase;
 import org.loomproof.book.key.PasswordHash;
 import org.loomproof.book.key.Stretching;
@@ -18,6 +22,11 @@ import org.loomproof.pages.door.Person;
 
 /** Making the book, unlocking it, signing in and out. */
 final class DoorPages {
+
+    /** The field with the page that somebody wanted who had to sign in first. */
+    private static final String WANTED = "wanted";
+
+    private static final Pattern STEP = Pattern.compile("/jobs/[A-Za-z0-9-]+/bay/[A-Za-z0-9%@._~-]+");
 
     private final Shop shop;
     private final Guard guard;
@@ -113,7 +122,7 @@ final class DoorPages {
         if (shop.book().isEmpty()) {
             visit.go(shop.isNew() ? "/begin" : "/unlock");
         } else {
-            visit.show("sign-in", Map.of("problem", "", "signIn", ""));
+            showSignIn(visit, HttpStatus.OK, "", "");
         }
     }
 
@@ -132,18 +141,18 @@ final class DoorPages {
         boolean mayByName = attempts.begin(byName);
         boolean mayByPlace = attempts.begin(byPlace);
         if (!mayByName || !mayByPlace) {
-            tellAgain(visit, HttpStatus.TOO_MANY_REQUESTS, "pages.sign-in.wait", signIn);
+            showSignIn(visit, HttpStatus.TOO_MANY_REQUESTS, "pages.sign-in.wait", signIn);
             return;
         }
         Optional<Person> person = new People(visit.book().cards()).signIn(signIn, visit.raw("password"));
         if (person.isEmpty()) {
-            tellAgain(visit, HttpStatus.UNPROCESSABLE_CONTENT, "pages.sign-in.wrong", signIn);
+            showSignIn(visit, HttpStatus.UNPROCESSABLE_CONTENT, "pages.sign-in.wrong", signIn);
             return;
         }
         attempts.succeeded(byName);
         attempts.succeeded(byPlace);
         guard.signIn(context, person.orElseThrow());
-        visit.go("/");
+        visit.go(wanted(visit.form(WANTED)).orElse("/"));
     }
 
     void signOut(Context context) {
@@ -152,8 +161,24 @@ final class DoorPages {
         Visit.of(context).go("/sign-in");
     }
 
-    private static void tellAgain(Visit visit, HttpStatus status, String problem, String signIn) {
-        visit.show(status, "sign-in", Map.of("problem", problem, "signIn", signIn));
+    private static void showSignIn(Visit visit, HttpStatus status, String problem, String signIn) {
+        String wanted =
+                wanted(visit.query(WANTED)).or(() -> wanted(visit.form(WANTED))).orElse("");
+        visit.show(status, "sign-in", Map.of("problem", problem, "signIn", signIn, "wanted", wanted));
+    }
+
+    /** Where somebody signs in who is not yet; a code of a bay sheet still opens its step afterwards. */
+    static String signInFor(Context context) {
+        return context.method().equals(HandlerType.GET)
+                ? wanted(context.path())
+                        .map(path -> "/sign-in?" + WANTED + "=" + URLEncoder.encode(path, StandardCharsets.UTF_8))
+                        .orElse("/sign-in")
+                : "/sign-in";
+    }
+
+    /** The step of a job that a path names. Nobody is led anywhere else, least of all to another server. */
+    private static Optional<String> wanted(String path) {
+        return Optional.of(path).filter(name -> STEP.matcher(name).matches());
     }
 
     /** A book is made by somebody at the machine, not by whoever on the network comes first. */

@@ -96,7 +96,7 @@ final class Guard {
         if (shop.book().isEmpty()) {
             go(visit, shop.isNew() ? "/begin" : "/unlock");
         } else if (cookie(context).flatMap(sessions::find).isEmpty()) {
-            go(visit, "/sign-in");
+            go(visit, DoorPages.signInFor(context));
         } else if (asked.isEmpty()
                 || !asked.stream().allMatch(right -> visit.person().role().has(right))) {
             refuse(visit, HttpStatus.FORBIDDEN);

@@ -86,9 +86,18 @@ public record Listen(String host, int port, Optional<Certificate> certificate, S
         return ours.contains(name) || (isLoopback() && LOOPBACK.contains(name));
     }
 
+    /** What stands before every path of ours, asked for by this host and port. */
+    String base(String hostAndPort) {
+        return scheme() + hostAndPort;
+    }
+
+    private String scheme() {
+        return isSecure() ? "https://" : "http://";
+    }
+
     /** True when an origin is a page of ours. */
     boolean isOurs(String origin) {
-        String scheme = isSecure() ? "https://" : "http://";
+        String scheme = scheme();
         return origin.startsWith(scheme) && isMeant(origin.substring(scheme.length()));
     }
 

@@ -15,7 +15,7 @@ import org.loomproof.pages.desk.Shared;
 import org.loomproof.pages.desk.Shelf;
 import org.loomproof.pages.desk.Texts;
 
-/** Parts and prices: what lies on the shelf, what jobs take, what is to be ordered; and the two texts it comes from. */
+/** Parts and prices: what lies on the shelf, what jobs take, what is to be ordered; and the three texts it comes from. */
 final class PartsPages {
 
     private PartsPages() {}
@@ -28,7 +28,7 @@ final class PartsPages {
         show(visit, HttpStatus.OK, card, fields, List.of(), false);
     }
 
-    /** Kept only when both texts can be used, and when nobody else changed them meanwhile. */
+    /** Kept only when every text can be used, and when nobody else changed them meanwhile. */
     static void save(Context context) {
         Visit visit = Visit.of(context);
         Optional<Card> card = Prices.card(visit.book());

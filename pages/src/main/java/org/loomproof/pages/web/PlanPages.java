@@ -2,6 +2,7 @@ package org.loomproof.pages.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,18 +16,32 @@ import org.loomproof.pages.desk.Runs;
 import org.loomproof.pages.desk.Shared;
 import org.loomproof.pages.desk.Shop;
 import org.loomproof.pages.desk.Texts;
+import org.loomproof.papers.bay.ShopAddress;
+import org.loomproof.papers.bay.StepCodes;
+import org.loomproof.papers.page.Page;
+import org.loomproof.papers.pdf.Pdf;
+import org.loomproof.papers.pdf.Sheet;
 import org.loomproof.shop.job.ChangeWords;
 
 /** Sheet, kit and order of a job, its plan and proof, what a new plan changes, and its papers. */
 final class PlanPages {
 
-    private static final String PAPER_POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; sandbox;"
-            + " base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+    /** Nothing runs; of the same origin, so that who follows a step's link is still who is signed in. */
+    private static final String PAPER_POLICY =
+            "default-src 'none'; style-src 'unsafe-inline'; img-src data:; sandbox allow-same-origin;"
+                    + " base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+    private static final String HTML = ".html";
+    private static final String PDF = ".pdf";
+    private static final String BAY_SHEET = "bay-sheet" + HTML;
 
     private final Shop shop;
+    private final Listen listen;
 
-    PlanPages(Shop shop) {
+    /** @param listen where the codes of printed steps lead */
+    PlanPages(Shop shop, Listen listen) {
         this.shop = shop;
+        this.listen = listen;
     }
 
     void text(Context context) {
@@ -162,20 +177,53 @@ final class PlanPages {
         return shop.background().orElseThrow(() -> new IllegalStateException("the book is locked"));
     }
 
-    /** A paper as it was written: a page of its own that runs nothing and fetches nothing. */
+    /**
+     * A paper as it was written: a page of its own that runs nothing and fetches nothing. The codes of the bay sheet lead to where
+     * whoever looks at it found it, and a page can be had as a PDF for a printer.
+     */
     void paper(Context context) {
         Visit visit = Visit.of(context);
         String name = visit.part("paper");
         JobPages.job(visit).ifPresent(job -> {
-            Optional<byte[]> paper = new Planning(visit.book(), visit.messages()).paper(job, name);
+            Planning planning = new Planning(visit.book(), visit.messages());
+            if (name.endsWith(PDF)) {
+                Sheet sheet = Sheet.of(visit.query("sheet")).orElse(Sheet.A4);
+                String page = name.substring(0, name.length() - PDF.length()) + HTML;
+                planning.paper(job, page)
+                        .ifPresentOrElse(
+                                written -> print(context, name, Pdf.of(page(visit, job, written), sheet)),
+                                () -> visit.refuse(HttpStatus.NOT_FOUND));
+                return;
+            }
+            Optional<byte[]> paper = planning.paper(job, name);
             if (paper.isEmpty()) {
                 visit.refuse(HttpStatus.NOT_FOUND);
-            } else if (name.endsWith(".html")) {
+            } else if (name.endsWith(HTML)) {
                 context.header("Content-Security-Policy", PAPER_POLICY);
-                context.contentType("text/html; charset=utf-8").result(paper.orElseThrow());
+                context.contentType("text/html; charset=utf-8");
+                if (name.equals(BAY_SHEET)) {
+                    context.result(page(visit, job, paper.orElseThrow()).html());
+                } else {
+                    context.result(paper.orElseThrow());
+                }
             } else {
                 CheckInPages.plain(context, paper.orElseThrow());
             }
         });
+    }
+
+    /** A kept page; where it names steps, with codes that open them by the address that this request came by. */
+    private Page page(Visit visit, Card job, byte[] written) {
+        Page page = Page.read(new String(written, StandardCharsets.UTF_8));
+        return StepCodes.on(
+                page,
+                new ShopAddress(listen.base(visit.context().host()))
+                        .job(job.id().value()));
+    }
+
+    private static void print(Context context, String name, byte[] pdf) {
+        context.header("Content-Disposition", "attachment; filename=\"" + name + "\"")
+                .contentType("application/pdf")
+                .result(pdf);
     }
 }

@@ -76,7 +76,7 @@ public final class Server implements AutoCloseable {
         this.doors = new DoorPages(shop, guard, new Attempts(shop.clock()), stretching);
         this.jobs = new JobPages(shop);
         this.checkIns = new CheckInPages(shop);
-        this.plans = new PlanPages(shop);
+        this.plans = new PlanPages(shop, listen);
         this.byHand = new ByHandPages(shop);
         this.fits = new FitPages(shop);
         this.faults = new FaultPages(shop);

@@ -2,7 +2,10 @@ package org.loomproof.pages.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
@@ -18,6 +21,11 @@ import org.loomproof.book.key.Passphrase;
 import org.loomproof.book.key.Stretching;
 import org.loomproof.book.place.BookPlace;
 import org.loomproof.book.store.OpenBook;
+import org.loomproof.shop.job.MadeJob;
+import org.loomproof.shop.job.TextRun;
+import org.loomproof.workshop.brief.text.SourceText;
+import org.loomproof.workshop.problem.Checked;
+import org.loomproof.workshop.words.Messages;
 
 /** What jobs share: sheets taken and given back, parts on the shelf, and which runs' papers a job keeps. */
 class SharedTest {
@@ -99,6 +107,63 @@ class SharedTest {
                 .extracting(row -> row.there().orElseThrow())
                 .containsExactly(BigDecimal.ONE, BigDecimal.ZERO);
         assertThat(shelf.rows().getFirst().needed()).isEqualTo(BigDecimal.TWO);
+    }
+
+    /** What the shop keeps in the book comes into a job's papers: prices, its own timings with their spread, and the shelf. */
+    @Test
+    void papersTakeTimingsAndStockFromTheBook() {
+        book.cards()
+                .add(
+                        CardKind.PRICES,
+                        Author.CONSOLE,
+                        "prices.changed",
+                        Map.of(
+                                "title",
+                                "prices",
+                                "prices",
+                                "article,size,price\ncurrency,,EUR\nhour,,60.00\ntax,,20\nvalid,,30\nrelay,,5.00\n",
+                                "stock",
+                                "article,size,count\nrelay,,1\n",
+                                "history",
+                                "work,minutes\nfinal-test,20\nfinal-test,30\nfinal-test,25\nfinal-test,45\nfinal-test,40\n"));
+        Path van = Path.of("..", "examples", "bakery-van");
+        MadeJob made = switch (new TextRun(Messages.english())
+                .make(
+                        text(van, "sheet"),
+                        text(van, "kit"),
+                        text(van, "order"),
+                        Prices.texts(book),
+                        stage -> {},
+                        () -> {})) {
+            case Checked.Good<MadeJob>(MadeJob good) -> good;
+            case Checked.Bad<MadeJob>(var problems) -> throw new AssertionError(problems.toString());
+        };
+        assertThat(paper(made, "quote.txt").replaceAll("[\\s\u00A0]+", " "))
+                .as("the middle of five timings, and their quartiles")
+                .contains("(30 min each; half of our 5 such jobs took 25 to 40)");
+        assertThat(paper(made, "pick-list.csv").lines().filter(line -> line.startsWith("relay,")))
+                .isNotEmpty()
+                .allMatch(line -> line.endsWith(",1," + (count(line) - 1)));
+    }
+
+    private static String paper(MadeJob made, String name) {
+        return made.papers().stream()
+                .filter(paper -> paper.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .text();
+    }
+
+    private static int count(String line) {
+        return Integer.parseInt(line.split(",", -1)[2]);
+    }
+
+    private static SourceText text(Path folder, String name) {
+        try {
+            return new SourceText(name + ".yaml", Files.readString(folder.resolve(name + ".yaml")));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Test

@@ -166,6 +166,29 @@ class AttackTest {
     }
 
     @Test
+    void signingInLeadsToAStepOrHomeAndNowhereElse() {
+        String step = "/jobs/aaaaaaaaaaaaaaaaaaaaaaaaaa/bay/cab-doors";
+        assertThat(new Client().get(step).headers().firstValue("Location"))
+                .hasValue("/sign-in?wanted=" + URLEncoder.encode(step, StandardCharsets.UTF_8));
+        for (String wanted : List.of(
+                step,
+                "https://elsewhere.example" + step,
+                "//elsewhere.example" + step,
+                "/\\elsewhere.example" + step,
+                step + "?a=b",
+                step + "\r\nSet-Cookie: a=b",
+                "/people",
+                "")) {
+            Client client = new Client();
+            String mark = client.mark("/sign-in?wanted=" + URLEncoder.encode(wanted, StandardCharsets.UTF_8));
+            HttpResponse<String> answer = client.post(
+                    "/sign-in",
+                    Map.of("mark", mark, "sign-in", "ada", "password", TestShop.PASSWORD, "wanted", wanted));
+            assertThat(answer.headers().firstValue("Location")).as(wanted).hasValue(wanted.equals(step) ? step : "/");
+        }
+    }
+
+    @Test
     void nothingIsShownToSomebodyWhoIsNotSignedIn() {
         Client stranger = new Client();
         for (String path : List.of("/", "/call", "/people", "/prices", "/jobs/aaaaaaaaaaaaaaaaaaaaaaaaaa")) {

@@ -10,7 +10,6 @@ import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
 import org.loomproof.papers.page.Page;
 import org.loomproof.papers.page.Parts;
-import org.loomproof.papers.page.QrCode;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.sheet.CircuitId;
@@ -28,15 +27,13 @@ import org.loomproof.workshop.plan.Plan;
 public final class BaySheet {
 
     private final Brief brief;
-    private final Optional<ShopAddress> shop;
     private final Wording words;
     private final VisitText text;
     private final ReadingWords said;
     private final Map<CircuitId, CircuitReadings> readings = new HashMap<>();
     private int number;
 
-    private BaySheet(Brief brief, Plan plan, Optional<ShopAddress> shop, Wording words) {
-        this.shop = shop;
+    private BaySheet(Brief brief, Plan plan, Wording words) {
         this.brief = brief;
         this.words = words;
         this.text = new VisitText(brief, plan, words);
@@ -50,7 +47,8 @@ public final class BaySheet {
      * @param shop where its pages are found; without it there are no QR codes
      */
     public static Page page(Brief brief, Plan plan, Optional<ShopAddress> shop, Wording words) {
-        return new BaySheet(brief, plan, shop, words).page(plan);
+        Page page = new BaySheet(brief, plan, words).page(plan);
+        return shop.map(pages -> StepCodes.on(page, pages.job(brief.order()))).orElse(page);
     }
 
     private Page page(Plan plan) {
@@ -105,7 +103,7 @@ public final class BaySheet {
 
     private List<Markup> work(Visit visit) {
         List<Markup> said = new ArrayList<>();
-        visit.findCircuit().ifPresent(id -> said.add(link(id)));
+        visit.findCircuit().ifPresent(id -> said.add(StepCodes.named(id)));
         said.add(Element.of("p").styled("headline").add(Element.of("strong", text.headline(visit))));
         visit.findCircuit().ifPresent(id -> said.add(text.appearance(id)));
         if (visit instanceof Visit.Cut) {
@@ -117,17 +115,6 @@ public final class BaySheet {
             said.add(Parts.sentences("joints-here", here));
         }
         return said;
-    }
-
-    /** Opens the same step on the device; where nobody said where the shop's pages are, the step's name alone. */
-    private Element link(CircuitId id) {
-        Element link = Element.of("div").styled("step-link");
-        Element name = Element.of("span", ShopAddress.stepId(id)).styled("step-id");
-        return shop.map(pages -> pages.step(brief.order(), id))
-                .map(address -> link.add(Element.of("a")
-                        .with("href", address)
-                        .add(QrCode.of(address, words.of("bay-sheet.qr", address)), name)))
-                .orElseGet(() -> link.add(name));
     }
 
     /**

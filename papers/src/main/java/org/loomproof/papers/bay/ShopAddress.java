@@ -39,9 +39,14 @@ public record ShopAddress(String base) {
         }
     }
 
-    /** The address of the step at a circuit. */
-    public String step(Order order, CircuitId circuit) {
-        return base + "/jobs/" + sum(order.job()) + "/" + stepId(circuit);
+    /** The address of a job, by what the order calls it. */
+    public String job(Order order) {
+        return job(sum(order.job()));
+    }
+
+    /** The address of a job that the shop knows by this name. */
+    public String job(String name) {
+        return base + "/jobs/" + name;
     }
 
     /** The name of the step at a circuit inside its job. */

@@ -16,7 +16,7 @@ public final class MarkupWriter {
             "use");
 
     /** After these a line ends, for whoever reads the source. */
-    private static final Set<String> LINE_ENDS = Set.of(
+    static final Set<String> LINE_ENDS = Set.of(
             "head", "body", "header", "main", "footer", "section", "article", "nav", "div", "h1", "h2", "h3", "p", "ul",
             "ol", "li", "dl", "dt", "dd", "table", "thead", "tbody", "tr", "figure", "style", "title", "meta", "svg",
             "g", "path", "line", "rect", "circle", "polygon", "text");

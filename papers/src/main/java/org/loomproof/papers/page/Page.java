@@ -6,9 +6,12 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
+import org.loomproof.papers.markup.MarkupReader;
 import org.loomproof.papers.markup.MarkupWriter;
+import org.loomproof.papers.markup.Text;
 import org.loomproof.workshop.brief.Brief;
 
 /**
@@ -33,6 +36,34 @@ public record Page(Locale language, String title, String bodyClass, List<Markup>
     public static Page of(String name, Brief brief, String bodyClass, List<Markup> content, Wording words) {
         String title = words.of("page.title", name, brief.order().job());
         return new Page(words.messages().locale(), title, bodyClass, content);
+    }
+
+    /**
+     * A page from the file that {@link #html} made of it, to be printed later.
+     *
+     * @throws IllegalArgumentException when it is no such file
+     */
+    public static Page read(String html) {
+        Element root = MarkupReader.read(html);
+        Element head = child(root, "head");
+        Element body = child(root, "body");
+        return new Page(
+                Locale.forLanguageTag(root.attributes().getOrDefault("lang", "")),
+                child(head, "title").children().stream()
+                        .map(Text.class::cast)
+                        .map(Text::value)
+                        .collect(Collectors.joining()),
+                body.attributes().getOrDefault("class", ""),
+                child(body, "main").children());
+    }
+
+    private static Element child(Element parent, String name) {
+        return parent.children().stream()
+                .filter(Element.class::isInstance)
+                .map(Element.class::cast)
+                .filter(element -> element.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no " + name + " in " + parent.name()));
     }
 
     /** The page as a file for a browser: nothing fetched from anywhere, nothing that runs. */

@@ -76,7 +76,8 @@ public final class Pdf {
     }
 
     private static String styleSheet(Sheet sheet) {
-        String sizes = "@page { size: " + sheet.upright() + "; }\n@page across { size: " + sheet.across() + "; }\n";
+        String sizes = "@page { size: " + sheet.upright() + "; }\n@page across { size: " + sheet.across() + "; }\n"
+                + ".drawings svg { " + sheet.drawing() + "; }\n";
         try (InputStream in = resource("print.css")) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8) + sizes;
         } catch (IOException e) {

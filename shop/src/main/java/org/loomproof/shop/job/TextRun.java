@@ -97,10 +97,10 @@ public final class TextRun {
     }
 
     /** Goes on with what was read, or tells the problems of all texts at once. */
-    private static <T> Checked<MadeJob> with(Checked<T> read, ShopTexts texts, BiFunction<T, ShopFacts, MadeJob> work) {
+    private <T> Checked<MadeJob> with(Checked<T> read, ShopTexts texts, BiFunction<T, ShopFacts, MadeJob> work) {
         List<Problem> problems = new ArrayList<>();
         Optional<T> job = read.orTell(problems);
-        ShopFacts shop = texts.read(problems);
+        ShopFacts shop = texts.read(problems, messages.locale());
         return problems.isEmpty()
                 ? new Checked.Good<>(work.apply(job.orElseThrow(), shop))
                 : new Checked.Bad<>(List.copyOf(problems));

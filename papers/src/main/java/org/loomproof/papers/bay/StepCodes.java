@@ -1,0 +1,63 @@
+package org.loomproof.papers.bay;
+
+import java.util.List;
+import org.loomproof.papers.markup.Element;
+import org.loomproof.papers.markup.Markup;
+import org.loomproof.papers.markup.Text;
+import org.loomproof.papers.page.Page;
+import org.loomproof.papers.page.QrCode;
+import org.loomproof.papers.page.Wording;
+import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.words.Messages;
+
+/**
+ * QR codes that open a bay sheet's steps on a device. Where a shop's pages are found may be known only when somebody looks at a sheet
+ * that was written long before: until then each step carries its name alone.
+ */
+public final class StepCodes {
+
+    private static final String LINK = "step-link";
+    private static final String NAME = "step-id";
+
+    private StepCodes() {}
+
+    /** The place of a step's code, with its name. */
+    static Element named(CircuitId circuit) {
+        return Element.of("div")
+                .styled(LINK)
+                .add(Element.of("span", ShopAddress.stepId(circuit)).styled(NAME));
+    }
+
+    /**
+     * The sheet with a code at each step.
+     *
+     * @param job the address of the job's pages, without a slash at its end
+     */
+    public static Page on(Page sheet, String job) {
+        Wording words = new Wording(Messages.in(sheet.language()));
+        return new Page(sheet.language(), sheet.title(), sheet.bodyClass(), coded(sheet.content(), job, words));
+    }
+
+    private static List<Markup> coded(List<Markup> content, String job, Wording words) {
+        return content.stream()
+                .map(markup -> switch (markup) {
+                    case Text text -> text;
+                    case Element element -> coded(element, job, words);
+                })
+                .toList();
+    }
+
+    private static Markup coded(Element element, String job, Wording words) {
+        if (!LINK.equals(element.attributes().get("class"))) {
+            return new Element(element.name(), element.attributes(), coded(element.children(), job, words));
+        }
+        if (!(element.children().getFirst() instanceof Element name)
+                || !name.name().equals("span")) {
+            return element; // has its code already
+        }
+        String address = job + "/" + ((Text) name.children().getFirst()).value();
+        Element link =
+                Element.of("a").with("href", address).add(QrCode.of(address, words.of("bay-sheet.qr", address)), name);
+        return new Element(element.name(), element.attributes(), List.of(link));
+    }
+}
