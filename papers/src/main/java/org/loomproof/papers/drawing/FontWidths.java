@@ -1,5 +1,8 @@
 package org.loomproof.papers.drawing;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * How wide text is, without a font at hand. The figures are the advance widths of DejaVu Sans 2.37 in thousandths of the
  * type's height, read from the font; it is one of the widest of the usual sans-serif fonts, so that text set in another
@@ -47,6 +50,27 @@ public final class FontWidths {
             return 1000;
         }
         return c < 0x2E80 ? 1050 : 1500;
+    }
+
+    /**
+     * The text on as many lines as it takes, broken between words; a word that is too wide by itself is cut.
+     *
+     * @param hang what stands before each line but the first
+     */
+    public static List<String> wrapped(String text, String hang, double room, double size) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && width(longer, size, false) > room) {
+                lines.add(line.toString());
+                longer = hang + word;
+            }
+            line.setLength(0);
+            line.append(longer);
+        }
+        lines.add(line.toString());
+        return lines.stream().map(one -> fitted(one, room, size, false)).toList();
     }
 
     /** The text, cut with an ellipsis where it would be wider than there is room. */

@@ -40,8 +40,15 @@ record Wishes(Brief brief, Plan plan, Wording words) {
 
     private String said(Wish wish) {
         return wish == Wish.WATCH_OPENINGS
-                ? words.of("customer.watch-openings", brief.order().watched())
+                ? words.of("customer.watch-openings", openings())
                 : words.of("customer." + wish.word());
+    }
+
+    /** Names are the shop's own, and are told without the hyphens that tie their words together. */
+    private List<String> openings() {
+        return brief.order().watched().stream()
+                .map(opening -> opening.value().replace('-', ' '))
+                .toList();
     }
 
     private List<Wish> wishes() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.order.ShopChoices;
@@ -31,14 +32,18 @@ import org.loomproof.workshop.words.Phrase;
 /** Says in the reader's language what a brief, a plan or a situation holds. */
 public record Wording(Messages messages) {
 
-    /** A phrase in words. */
+    /** A figure and the unit behind it. */
+    private static final Pattern FIGURE = Pattern.compile("(?<![\\p{L}\\d.,])(\\d[\\d.,]*) "
+            + "(?=(?:[µmk]?[AV]|[mkM]?Ω|W|N|lbf|mm²|mm|m|s|min|h|°C|%)(?![\\p{L}\\d]))");
+
+    /** A phrase in words, each figure on one line with its unit. */
     public String of(Phrase phrase) {
-        return messages.text(phrase);
+        return FIGURE.matcher(messages.text(phrase)).replaceAll("$1\u00A0");
     }
 
-    /** A message in words. */
+    /** A message in words, each figure on one line with its unit. */
     public String of(String key, Object... arguments) {
-        return messages.text(key, arguments);
+        return of(Phrase.of(key, arguments));
     }
 
     /** What was asked for. */

@@ -19,6 +19,8 @@ import org.loomproof.workshop.plan.End;
 final class CircuitPanel {
 
     private static final double HEAD = 24;
+    private static final double LINE = 10;
+    private static final double LONGEST_PLACE = 230;
     private static final double INSET = 6;
     private static final double LANE = 13;
     private static final double FOOT = 5;
@@ -62,8 +64,12 @@ final class CircuitPanel {
 
     /** The least width that holds everything. */
     double width() {
-        double placeWidth =
-                FontWidths.width(place(), Sketch.TYPE, false) + FontWidths.width(elsewhere, Sketch.TYPE, false) + 10;
+        double placeWidth = FontWidths.width(elsewhere, Sketch.TYPE, false)
+                + 10
+                + place().stream()
+                        .mapToDouble(line -> FontWidths.width(line, Sketch.TYPE, false))
+                        .max()
+                        .orElse(0);
         double widest = Math.max(titleWidth(), placeWidth);
         for (Rung rung : rungs) {
             widest = Math.max(widest, rung.width());
@@ -94,9 +100,14 @@ final class CircuitPanel {
                 .orElse(letters);
     }
 
-    private String place() {
+    /** Where the wire is: whole, since a cavity that is left off is one that is looked for. */
+    private List<String> place() {
         String where = words.where(circuit.where());
-        return FontWidths.fitted(where.isEmpty() ? words.of("where.not-said") : where, 230, Sketch.TYPE, false);
+        return FontWidths.wrapped(where.isEmpty() ? words.of("where.not-said") : where, "", LONGEST_PLACE, Sketch.TYPE);
+    }
+
+    private double head() {
+        return HEAD + LINE * (place().size() - 1);
     }
 
     private double laneStart(Connections.Lane lane) {
@@ -137,10 +148,14 @@ final class CircuitPanel {
         Sketch s = new Sketch();
         s.letter(INSET, 10, title(), words.circuit(circuit), Ink.Anchor.START, true);
         s.letter(width - INSET, 10, wire(), Ink.Anchor.END);
-        s.letter(INSET, 20, place(), words.where(circuit.where()), Ink.Anchor.START, false);
+        double down = 20;
+        for (String line : place()) {
+            s.letter(INSET, down, line, Ink.Anchor.START);
+            down += LINE;
+        }
         s.letter(width - INSET, 20, elsewhere, Ink.Anchor.END);
         List<Port> ports = new ArrayList<>();
-        double y = HEAD;
+        double y = head();
         for (Rung rung : rungs) {
             rung.draw(s, INSET, y);
             y += rung.height();

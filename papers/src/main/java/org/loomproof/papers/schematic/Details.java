@@ -44,18 +44,18 @@ public final class Details {
         this.words = words;
     }
 
-    /** One coupling: its drawing, under a title and over lines of text. */
-    private record Cell(String title, PlacedDrawing drawing, List<String> lines) {
+    /** One coupling: its drawing, under a title and over sentences of a line or more. */
+    private record Cell(String title, PlacedDrawing drawing, List<List<String>> sentences) {
 
         double width() {
             return Math.max(LEAST_WIDTH, drawing.width());
         }
 
         double height() {
-            return TITLE + drawing.height() + LINE * (linesAColumn() + 0.5);
+            return TITLE + drawing.height() + LINE * (tallest() + 0.5);
         }
 
-        /** Itself; or drawing and lines apart where they are too high together for a sheet. */
+        /** Itself; or drawing and sentences apart where they are too high together for a sheet. */
         List<Cell> onPaper() {
             if (SheetFrame.fits(width(), height())) {
                 return List.of(this);
@@ -64,14 +64,35 @@ public final class Details {
             cells.add(new Cell(title, drawing, List.of()));
             PlacedDrawing none = new PlacedDrawing(
                     Math.min(drawing.width(), SheetFrame.roomAcross()), 0, List.of(), List.of(), List.of());
-            cells.add(new Cell(FontWidths.fitted(title, none.width() - INDENT, Sketch.TYPE, true), none, lines));
+            cells.add(new Cell(FontWidths.fitted(title, none.width() - INDENT, Sketch.TYPE, true), none, sentences));
             return cells;
         }
 
-        /** The lines stand in as many columns as the drawing is wide. */
-        int linesAColumn() {
-            int columns = columns(width());
-            return (lines.size() + columns - 1) / columns;
+        int tallest() {
+            return columns().stream().mapToInt(List::size).max().orElse(0);
+        }
+
+        /** The lines in at most as many columns as the drawing is wide, as low as they can be with every sentence whole. */
+        List<List<String>> columns() {
+            int rows = 0;
+            List<List<String>> filled;
+            do {
+                rows++;
+                filled = filled(rows);
+            } while (filled.size() > columns(width()));
+            return filled;
+        }
+
+        /** Column by column, none with more rows than that unless one sentence has. */
+        private List<List<String>> filled(int rows) {
+            List<List<String>> filled = new ArrayList<>();
+            for (List<String> sentence : sentences) {
+                if (filled.isEmpty() || filled.getLast().size() + sentence.size() > rows) {
+                    filled.add(new ArrayList<>());
+                }
+                filled.getLast().addAll(sentence);
+            }
+            return filled;
         }
 
         static int columns(double width) {
@@ -115,31 +136,15 @@ public final class Details {
                 .collect(Collectors.joining("; "));
         Nets nets = new Nets(piece);
         double width = Math.max(LEAST_WIDTH, Math.min(drawing.width(), SheetFrame.roomAcross()));
-        List<String> lines = new ArrayList<>();
-        for (String sentence : new JointText(joints, words).at(piece.wires(), end -> !nets.isElsewhere(end))) {
-            lines.addAll(wrapped(sentence, width / Cell.columns(width) - GAP));
-        }
+        double column = width / Cell.columns(width) - GAP;
+        List<List<String>> sentences = new JointText(joints, words)
+                .at(piece.wires(), end -> !nets.isElsewhere(end)).stream()
+                        .map(sentence -> FontWidths.wrapped(sentence, "\u2003", column, Sketch.TYPE))
+                        .toList();
         String title = leads.isEmpty()
                 ? piece.parts().stream().map(part -> part.id().value()).collect(Collectors.joining(", "))
                 : words.of("schematic.detail", leads, couplings);
-        return new Cell(FontWidths.fitted(title, width - INDENT, Sketch.TYPE, true), drawing, lines);
-    }
-
-    private static List<String> wrapped(String sentence, double width) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : sentence.split(" ", -1)) {
-            String longer = line.isEmpty() ? word : line + " " + word;
-            if (!line.isEmpty() && FontWidths.width(longer, Sketch.TYPE, false) > width) {
-                lines.add(line.toString());
-                line.setLength(0);
-                longer = "\u2003" + word;
-            }
-            line.setLength(0);
-            line.append(longer);
-        }
-        lines.add(FontWidths.fitted(line.toString(), width, Sketch.TYPE, false));
-        return lines;
+        return new Cell(FontWidths.fitted(title, width - INDENT, Sketch.TYPE, true), drawing, sentences);
     }
 
     /**
@@ -193,14 +198,12 @@ public final class Details {
         s.letter(x + INDENT, y + LINE, cell.title(), cell.title(), Ink.Anchor.START, true);
         double below = y + TITLE + cell.drawing().height() + LINE - 2;
         double column = cell.width() / Cell.columns(cell.width());
-        for (int i = 0; i < cell.lines().size(); i++) {
-            int row = i % cell.linesAColumn();
-            int across = i / cell.linesAColumn();
-            s.letter(
-                    x + INDENT + column * across,
-                    below + LINE * row,
-                    cell.lines().get(i),
-                    Ink.Anchor.START);
+        double across = x + INDENT;
+        for (List<String> lines : cell.columns()) {
+            for (int row = 0; row < lines.size(); row++) {
+                s.letter(across, below + LINE * row, lines.get(row), Ink.Anchor.START);
+            }
+            across += column;
         }
         List<PlacedDrawing.Route> routes = new ArrayList<>(sheet.routes());
         routes.addAll(placed.routes());

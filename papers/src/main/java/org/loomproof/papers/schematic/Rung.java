@@ -28,6 +28,10 @@ final class Rung {
 
     private static final double LINE = 8.5;
     private static final double LONGEST_NAME = 64;
+
+    /** Of a point that a path goes on from: the same name stands at both places, and must be known again. */
+    private static final double LONGEST_FLAG = 90;
+
     private static final double CUT = 34;
     private static final double JOINT = 16;
 
@@ -91,7 +95,11 @@ final class Rung {
     }
 
     private static double flagWidth(String name) {
-        return FontWidths.width(fitted(name), Sketch.TYPE, false) + 16;
+        return FontWidths.width(onFlag(name), Sketch.TYPE, false) + 16;
+    }
+
+    private static String onFlag(String name) {
+        return FontWidths.fittedName(name, LONGEST_FLAG, Sketch.TYPE);
     }
 
     private static String fitted(String text) {
@@ -221,10 +229,10 @@ final class Rung {
         s.line(pen, isFirst ? right : x, y, isFirst ? x + width : left, y);
         if (isFirst) {
             s.outline(Pen.INK, left, y - 5, right - 4, y - 5, right, y, right - 4, y + 5, left, y + 5);
-            s.letter(left + 2, y + 2.6, fitted(name), name, Ink.Anchor.START, false);
+            s.letter(left + 2, y + 2.6, onFlag(name), name, Ink.Anchor.START, false);
         } else {
             s.outline(Pen.INK, left, y, left + 4, y - 5, right, y - 5, right, y + 5, left + 4, y + 5);
-            s.letter(right - 2, y + 2.6, fitted(name), name, Ink.Anchor.END, false);
+            s.letter(right - 2, y + 2.6, onFlag(name), name, Ink.Anchor.END, false);
         }
     }
 
@@ -233,7 +241,7 @@ final class Rung {
         double middle = x + width / 2;
         s.line(pen, x, y, x + width, y);
         s.joint(middle, y);
-        s.letter(middle, y + 15.5, fitted(name), name, Ink.Anchor.MIDDLE, false);
+        s.letter(middle, y + 15.5, onFlag(name), name, Ink.Anchor.MIDDLE, false);
     }
 
     private void part(Sketch s, PathStep.Part part, double x, double y, double right) {

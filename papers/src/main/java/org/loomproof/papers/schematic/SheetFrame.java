@@ -9,13 +9,13 @@ import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.brief.Brief;
 
 /**
- * The border, the heading and the legend around a drawing, on a sheet as large as the style sheet of the printer makes it: what
- * both A4 and Letter have room for, lying. A drawing that is too large gets a larger sheet of the same shape, to be printed
+ * The border, the heading and the legend around a drawing, on a sheet as large as the printer makes it at least: what Letter
+ * has room for, lying; on A4 it is printed a little larger. A drawing that is too large gets a larger sheet of the same shape, to be printed
  * smaller.
  */
 final class SheetFrame {
 
-    /** Points of print, as {@code print.css} says: 268 mm by 189.5 mm. */
+    /** Points of print on Letter: 268 mm by 189.5 mm. */
     static final double WIDTH = 759.7;
 
     static final double HEIGHT = 537.2;

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
 import org.loomproof.papers.page.Page;
@@ -123,17 +122,27 @@ public final class PickListPage {
     }
 
     private Element row(Item item) {
-        String uses = item.uses().isEmpty()
-                ? words.of(use(item))
-                : item.uses().stream().map(this::coloured).collect(Collectors.joining(", "));
         Element row = Element.of("tr")
                 .add(
                         Parts.tick(articles.name(item.article())),
                         Element.of("th", articles.amount(item)).with("scope", "row"),
                         Parts.cell(words.of("pick-list.article"), articles.name(item.article())),
-                        Parts.cell(words.of("pick-list.for"), uses));
+                        uses(item));
         return stock.map(shelf -> row.add(Parts.cell(words.of("pick-list.stock"), onTheShelf(item, shelf))))
                 .orElse(row);
+    }
+
+    /** What it is for; no name is broken at a line's end. */
+    private Element uses(Item item) {
+        if (item.uses().isEmpty()) {
+            return Parts.cell(words.of("pick-list.for"), words.of(use(item)));
+        }
+        Element cell = Parts.cell(words.of("pick-list.for"), "");
+        for (String use : item.uses()) {
+            cell = cell.add(use.equals(item.uses().getFirst()) ? "" : ", ")
+                    .add(Element.of("span", coloured(use)).styled("together"));
+        }
+        return cell;
     }
 
     private String onTheShelf(Item item, Stock shelf) {

@@ -18,6 +18,9 @@ public final class SvgDrawing {
     private static final String FONTS = "'DejaVu Sans', Verdana, 'Segoe UI', Arial, sans-serif";
     private static final String EDGE = "#2b333b";
 
+    /** Points of print on each side: thinner, a white wire is lost on a small screen. */
+    private static final double EDGE_WIDTH = 0.6;
+
     private SvgDrawing() {}
 
     /**
@@ -104,7 +107,7 @@ public final class SvgDrawing {
         if (!pen.edged()) {
             return List.of(base);
         }
-        Element edge = way.with("stroke", EDGE).with("stroke-width", number(pen.width() + 0.8));
+        Element edge = way.with("stroke", EDGE).with("stroke-width", number(pen.width() + 2 * EDGE_WIDTH));
         return pen.tracer()
                 .map(tracer -> List.of(
                         edge,
