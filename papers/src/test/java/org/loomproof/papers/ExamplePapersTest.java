@@ -166,6 +166,7 @@ class ExamplePapersTest {
                 assertThat(found.tooSmall()).as(at).isEmpty();
                 assertThat(found.outside()).as(at).isEmpty();
                 assertThat(found.overlaps()).as(at).isEmpty();
+                assertThat(found.orphans()).as(at).isEmpty();
                 hidesPlaces(brief, paper.name(), found.text());
                 if (IN_FULL && sheet == Sheet.A4) {
                     assertThat(PdfUa.of(paper.bytes()).broken()).as(at).isEmpty();

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -20,10 +21,25 @@ import org.loomproof.papers.drawing.Box;
  * @param tooSmall letters under 7 pt, as printed
  * @param outside letters that leave the page
  * @param overlaps pairs of letters that lie on each other
+ * @param orphans headings and heads of tables that are the last thing on a page
  * @param text everything that can be read, hyphenation and line ends left as they are
  */
 record PrintInspection(
-        int pages, int letters, List<String> tooSmall, List<String> outside, List<String> overlaps, String text) {
+        int pages,
+        int letters,
+        List<String> tooSmall,
+        List<String> outside,
+        List<String> overlaps,
+        List<String> orphans,
+        String text) {
+
+    /** Points of the type of headings of sections, and of table heads. */
+    private static final double HEADING = 11.5;
+
+    private static final double TABLE_HEAD = 7.5;
+
+    /** The number of the page stands lower than this above its end, in points: within the margin of 15 mm. */
+    private static final double FOOT = 42;
 
     /** Seven points, less what rounding in the file may take. */
     private static final double SMALLEST_POINTS = 6.99;
@@ -44,6 +60,7 @@ record PrintInspection(
                     positions.tooSmall,
                     positions.outside,
                     positions.overlaps,
+                    positions.orphans,
                     text);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -56,6 +73,8 @@ record PrintInspection(
         private final List<String> tooSmall = new ArrayList<>();
         private final List<String> outside = new ArrayList<>();
         private final List<String> overlaps = new ArrayList<>();
+        private final List<String> orphans = new ArrayList<>();
+        private Optional<TextPosition> lowest = Optional.empty();
         private final List<Letter> onPage = new ArrayList<>();
         private int letters;
 
@@ -78,6 +97,10 @@ record PrintInspection(
                     || text.getY() < 0
                     || text.getY() > text.getPageHeight()) {
                 outside.add(place);
+            }
+            if (text.getY() < text.getPageHeight() - FOOT
+                    && lowest.filter(last -> last.getY() > text.getY()).isEmpty()) {
+                lowest = Optional.of(text);
             }
             double width = text.getWidth() * SLACK;
             double height = text.getYScale() * CAPITALS;
@@ -103,6 +126,15 @@ record PrintInspection(
                 }
             }
             onPage.clear();
+            lowest.filter(Positions::isHeading)
+                    .ifPresent(last -> orphans.add(last.getUnicode() + " on page " + getCurrentPageNo()));
+            lowest = Optional.empty();
+        }
+
+        private static boolean isHeading(TextPosition text) {
+            double size = text.getYScale();
+            boolean sized = Math.abs(size - HEADING) < 0.1 || Math.abs(size - TABLE_HEAD) < 0.1;
+            return sized && text.getFont().getName().contains("Bold");
         }
     }
 }

@@ -64,7 +64,7 @@ public final class Pdf {
                         Element.of("title", page.title()),
                         Element.of("meta").with("name", "description").with("content", page.title()),
                         printed.bookmarks(),
-                        Element.of("style", styleSheet(sheet)));
+                        Element.of("style", styleSheet(sheet) + printed.roomRules()));
         return MarkupWriter.xml(Element.of("html")
                 .with("xmlns", "http://www.w3.org/1999/xhtml")
                 .with("lang", page.language().toLanguageTag())

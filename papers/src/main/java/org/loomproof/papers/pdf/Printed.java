@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
 import org.loomproof.papers.markup.Text;
@@ -15,15 +17,80 @@ import org.loomproof.papers.markup.Text;
  *
  * @param content what stands on the page
  * @param headings the text of each heading by its anchor, in order
+ * @param rooms millimetres that must be left on a page for a heading to begin there, by its anchor: a table's head is no company
+ *     for it, so that there must be room for the first row too
  */
-record Printed(List<Markup> content, Map<String, String> headings) {
+record Printed(List<Markup> content, Map<String, String> headings, Map<String, Integer> rooms) {
 
     /** The classes of lists whose items stand beside each other. */
     private static final Set<String> BESIDE = Set.of("tiles", "tally", "terminals");
 
+    private static final Set<String> ITEMS = Set.of("p", "li");
+
+    /** Of heading and table head together, and of a paragraph or an item of one line or two. */
+    private static final int HEADS_MILLIMETRES = 28;
+
+    private static final int ITEM_MILLIMETRES = 6;
+
+    /** More than a page can always give. */
+    private static final int MOST_MILLIMETRES = 230;
+
     static Printed of(List<Markup> content) {
         Map<String, String> headings = new LinkedHashMap<>();
-        return new Printed(printed(content, headings), headings);
+        Map<String, Integer> rooms = new LinkedHashMap<>();
+        List<Markup> printed = printed(content, headings);
+        rooms(printed, rooms);
+        return new Printed(printed, headings, rooms);
+    }
+
+    /** The same as rules of a style sheet. */
+    String roomRules() {
+        StringBuilder rules = new StringBuilder();
+        rooms.forEach((anchor, millimetres) ->
+                rules.append("#%s { -fs-page-break-min-height: %dmm; }%n".formatted(anchor, millimetres)));
+        return rules.toString();
+    }
+
+    private static void rooms(List<Markup> siblings, Map<String, Integer> rooms) {
+        String heading = "";
+        for (Markup sibling : siblings) {
+            if (!(sibling instanceof Element element)) {
+                continue;
+            }
+            switch (element.name()) {
+                case "h2" -> heading = element.attributes().getOrDefault("id", "");
+                case "table" -> {
+                    if (!heading.isEmpty()) {
+                        int needed = HEADS_MILLIMETRES + ITEM_MILLIMETRES * firstRow(element);
+                        rooms.put(heading, Math.min(MOST_MILLIMETRES, needed));
+                        heading = "";
+                    }
+                }
+                default -> rooms(element.children(), rooms);
+            }
+        }
+    }
+
+    /** How many paragraphs and items stand in a table's first row. */
+    private static int firstRow(Element table) {
+        return find(table, "tbody")
+                .flatMap(body -> find(body, "tr"))
+                .map(Printed::items)
+                .orElse(0);
+    }
+
+    private static Optional<Element> find(Element parent, String name) {
+        return elements(parent).filter(child -> child.name().equals(name)).findFirst();
+    }
+
+    private static int items(Element parent) {
+        return elements(parent)
+                .mapToInt(child -> ITEMS.contains(child.name()) ? 1 : items(child))
+                .sum();
+    }
+
+    private static Stream<Element> elements(Element parent) {
+        return parent.children().stream().filter(Element.class::isInstance).map(Element.class::cast);
     }
 
     /** What the PDF's reader lists beside the pages. */

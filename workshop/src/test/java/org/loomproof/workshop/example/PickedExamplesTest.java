@@ -5,11 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.goods.joint.Joints;
+import org.loomproof.workshop.goods.joint.PlacedJoint;
 import org.loomproof.workshop.goods.shelf.Article;
 import org.loomproof.workshop.goods.shelf.Item;
 import org.loomproof.workshop.goods.shelf.PickList;
@@ -17,6 +22,7 @@ import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.quantity.Figures;
+import org.loomproof.workshop.sizing.JointChoice;
 import org.loomproof.workshop.weigh.PlannedJob;
 
 class PickedExamplesTest {
@@ -70,6 +76,55 @@ class PickedExamplesTest {
                         assertThat(item.amount().doubleValue()).isBetween(1.1 * runs - 1e-9, 1.1 * runs + 0.1);
                     });
         }
+    }
+
+    /** What makes a joint, by the sizes of which it is counted. */
+    private static final Set<Article.Kind> JOINTS = EnumSet.of(
+            Article.Kind.TAP, Article.Kind.SPLICE, Article.Kind.TERMINAL, Article.Kind.RING, Article.Kind.SLEEVE);
+
+    private static final Set<JointChoice.Method> SOLDERED =
+            EnumSet.of(JointChoice.Method.WRAP_AND_SOLDER, JointChoice.Method.SOLDER_SPLICE);
+
+    /** A tie holds each joint and each 0.9 m of the runs; common practice, no published source. */
+    private static final double RUN_A_TIE_METRES = 0.9;
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void everyJointIsPickedOnceOrToldToBeMeasuredAndEveryOneIsHeld(Path folder) {
+        Plan plan = PlannedExamples.job(folder).plan();
+        Brief brief = ExamplesAreReadTest.brief(folder);
+        PickList list = PickList.of(brief, plan);
+        List<PlacedJoint> joints = new Joints(brief, plan).list();
+        for (PlacedJoint joint : joints) {
+            assertThat(list.items().stream()
+                            .filter(item -> JOINTS.contains(item.article().kind())
+                                    && item.uses().contains(joint.name()))
+                            .count())
+                    .as(joint.name())
+                    .isEqualTo(joint.choice().isPresent() ? 1 : 0);
+        }
+        assertThat(list.unsized())
+                .isEqualTo(joints.stream()
+                        .filter(joint -> joint.choice().isEmpty())
+                        .toList());
+        BigDecimal crimped = list.items().stream()
+                .filter(item ->
+                        JOINTS.contains(item.article().kind()) && item.article().kind() != Article.Kind.SLEEVE)
+                .map(Item::amount)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        assertThat(crimped)
+                .isEqualByComparingTo(BigDecimal.valueOf(joints.stream()
+                        .flatMap(joint -> joint.choice().stream())
+                        .filter(choice -> !SOLDERED.contains(choice.method()))
+                        .count()));
+        double metres =
+                plan.wires().stream().mapToDouble(wire -> wire.length().value()).sum();
+        assertThat(list.items().stream()
+                        .filter(item -> item.article().kind() == Article.Kind.TIE)
+                        .map(Item::amount)
+                        .reduce(BigDecimal.ZERO, BigDecimal::add))
+                .isEqualByComparingTo(BigDecimal.valueOf(
+                        plan.wires().isEmpty() ? 0 : joints.size() + (long) Math.ceil(metres / RUN_A_TIE_METRES)));
     }
 
     private static List<Item> usedBy(PickList list, Article.Kind kind, String name) {
