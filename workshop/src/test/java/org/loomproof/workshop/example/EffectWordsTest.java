@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.loomproof.workshop.brief.Brief;
@@ -40,6 +41,14 @@ class EffectWordsTest {
                 }
             }
         }
+    }
+
+    /** The terminal counts claims by their kind: one without a kind would end the report. */
+    @Test
+    void everyClaimHasAKindOnTheTerminal() {
+        assertThat(Claim.all())
+                .allSatisfy(claim -> assertThat(Messages.english().text("claim-kind." + claim.name()))
+                        .isNotBlank());
     }
 
     static List<Path> examples() throws IOException {
