@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -206,6 +207,40 @@ abstract class BacklogContract {
     private static void slowly(Task task, ConcurrentLinkedQueue<String> done) {
         LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(60)); // the work itself, so that the other server gets some
         done.add(task.subject());
+    }
+
+    @Test
+    void whatSomebodyWaitsForGoesBeforeWhatNobodyWaitsFor() {
+        String first = CardId.fresh().value();
+        List<String> night =
+                IntStream.range(0, 6).mapToObj(i -> CardId.fresh().value()).toList();
+        String job = CardId.fresh().value();
+        CountDownLatch begun = new CountDownLatch(1);
+        CountDownLatch goOn = new CountDownLatch(1);
+        ConcurrentLinkedQueue<String> order = new ConcurrentLinkedQueue<>();
+        try (OpenBook book = open();
+                Backlog backlog = backlog(book, (task, watch) -> {
+                    order.add(task.subject());
+                    if (task.subject().equals(first)) {
+                        begun.countDown();
+                        await(goOn);
+                    }
+                });
+                OpenBook same = open();
+                Backlog beside = Backlog.asking(same, List.of(KIND))) {
+            backlog.addBehind(task(first));
+            await(begun);
+            night.forEach(fit -> beside.addBehind(task(fit)));
+            assertThat(beside.add(task(job))).as("asked last of all").isTrue();
+            goOn.countDown();
+            await(() -> order.size() == night.size() + 2);
+        }
+        List<String> done = new ArrayList<>(order);
+        assertThat(done.indexOf(job))
+                .as("behind the one in hand, and one more at most that was looked ahead to")
+                .isBetween(1, 2);
+        done.removeAll(List.of(first, job));
+        assertThat(done).as("of equals the first first").containsExactlyElementsOf(night);
     }
 
     @Test

@@ -8,6 +8,7 @@ import com.github.kagkarlsson.scheduler.task.Execution;
 import com.github.kagkarlsson.scheduler.task.ExecutionComplete;
 import com.github.kagkarlsson.scheduler.task.ExecutionContext;
 import com.github.kagkarlsson.scheduler.task.ExecutionOperations;
+import com.github.kagkarlsson.scheduler.task.Priority;
 import com.github.kagkarlsson.scheduler.task.TaskInstance;
 import com.github.kagkarlsson.scheduler.task.TaskInstanceId;
 import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
@@ -52,6 +53,16 @@ public final class Backlog implements AutoCloseable {
     private static final int MISSED_HEARTBEATS = 4;
     private static final int TRIES = 3;
 
+    /** Tasks to look ahead to, for each at work: were it more, what is urgent would stand behind those. */
+    private static final double AHEAD = 1.0;
+
+    private static final double ASK_AGAIN_BELOW = 0.5;
+
+    /** Somebody sits before the page and waits, or nobody does: the greater goes first, and of equals whoever asked first. */
+    private static final int SOMEBODY_WAITS = Priority.HIGH;
+
+    private static final int NOBODY_WAITS = Priority.LOW;
+
     /** A proof looks up about once a second. */
     private static final Duration UNTIL_LEFT = Duration.ofSeconds(15);
 
@@ -75,6 +86,8 @@ public final class Backlog implements AutoCloseable {
                 .schedulerName(new SchedulerName.Fixed(CardId.fresh().value()))
                 .jdbcCustomization(book.database().scheduling())
                 .serializer(new PlainText())
+                .enablePriority()
+                .pollUsingFetchAndLockOnExecute(ASK_AGAIN_BELOW, AHEAD)
                 .threads(1)
                 .pollingInterval(pace.looking())
                 .heartbeatInterval(pace.heartbeat())
@@ -112,15 +125,30 @@ public final class Backlog implements AutoCloseable {
                 Pace.USUAL);
     }
 
-    /** Adds a task; false, with nothing changed, when one of its kind about its subject is there. */
+    /** Adds a task that somebody waits for; false, with nothing changed, when one of its kind about its subject is there. */
     public boolean add(Task task) {
+        return add(task, SOMEBODY_WAITS);
+    }
+
+    /**
+     * Adds a task that nobody waits for: those that somebody waits for go first, save that a server ends what it has in hand and may
+     * have looked ahead to one more.
+     */
+    public boolean addBehind(Task task) {
+        return add(task, NOBODY_WAITS);
+    }
+
+    private boolean add(Task task, int priority) {
         if (isThere(task.kind(), task.subject())) {
             return false;
         }
         progress.begin(task.kind(), task.subject());
         return scheduler.scheduleIfNotExists(
                 kind(task.kind())
-                        .instance(task.subject(), task.id() + " " + task.who().value() + " " + task.language()),
+                        .instanceBuilder(task.subject())
+                        .data(task.id() + " " + task.who().value() + " " + task.language())
+                        .priority(priority)
+                        .build(),
                 Instant.now());
     }
 

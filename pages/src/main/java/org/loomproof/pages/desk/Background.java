@@ -13,7 +13,7 @@ import org.loomproof.book.work.Task;
 import org.loomproof.book.work.TaskProgress;
 import org.loomproof.workshop.words.Messages;
 
-/** The long work of a shop: jobs being planned and proven, and at night every vehicle sheet with every kit; one after another on each server of the book, while it is unlocked. */
+/** The long work of a shop: jobs being planned and proven, and at night every vehicle sheet with every kit; one after another on each server of the book, while it is unlocked. What is for a job goes before what is for the night. */
 public final class Background implements AutoCloseable {
 
     private static final String PLAN = "plan";
@@ -39,7 +39,7 @@ public final class Background implements AutoCloseable {
                 NIGHT,
                 all -> new NightlyProof(book, Messages.english())
                         .due(Author.CONSOLE)
-                        .forEach(all::add),
+                        .forEach(all::addBehind),
                 pace);
         this.book = book;
     }
@@ -77,7 +77,7 @@ public final class Background implements AutoCloseable {
     /** Has every sheet proven with every kit where that is due; how many that are. What is under way is not asked for twice. */
     public int proveDue(Author who, Locale language) {
         List<Task> due = new NightlyProof(book, Messages.in(language)).due(who);
-        due.forEach(backlog::add);
+        due.forEach(backlog::addBehind);
         return due.size();
     }
 
