@@ -15,10 +15,14 @@ public enum CardKind {
     SHEET,
     /** One security system, for all jobs. */
     KIT,
+    /** How often a meter confirmed what a vehicle sheet says, beside the sheet; of no customer. */
+    TALLY,
     /** A vehicle sheet with a kit, and what the proof of the two came to. */
     FIT,
     /** The shop's price list; there is one. */
     PRICES,
+    /** How long the work of jobs took, kind by kind, of no customer; there is one. */
+    TIMINGS,
     /** What the shop remembers of the readings it put right; there is one. */
     MEMORY,
     /** Somebody who works with the book. */
@@ -35,7 +39,7 @@ public enum CardKind {
             case FIT -> List.of("pair", "verdict", "holds", "broken", "open", "sum");
             case PERSON -> List.of("name", "sign-in", "role", "active");
             case REMAINS -> List.of("make", "model", "year");
-            case WORK -> List.of();
+            case WORK, TALLY, TIMINGS -> List.of();
         };
     }
 
@@ -46,7 +50,7 @@ public enum CardKind {
             case JOB -> List.of("plate", "number", "make", "model", "title", "sheet-from", "sum");
             case SHEET, KIT, PRICES, MEMORY -> List.of("title");
             case PERSON -> List.of("sign-in");
-            case FIT, REMAINS, WORK -> List.of();
+            case FIT, REMAINS, WORK, TALLY, TIMINGS -> List.of();
         };
     }
 

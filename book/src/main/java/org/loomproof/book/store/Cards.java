@@ -67,16 +67,16 @@ public final class Cards {
     }
 
     /**
-     * The card that goes with a job as its only one of a kind, empty when it was not there yet; of several who ask at once all get the
-     * same. Nothing when there is no such job.
+     * The card that goes with another, such as a job, as its only one of a kind, empty when it was not there yet; of several who ask at
+     * once all get the same. It is whose the other one is. Nothing when there is no such card.
      */
-    public Optional<Card> beside(CardId job, CardKind kind, Author who, String what) {
-        CardId id = CardId.beside(job, kind);
+    public Optional<Card> beside(CardId other, CardKind kind, Author who, String what) {
+        CardId id = CardId.beside(other, kind);
         return database.jdbi().inTransaction(handle -> {
             Optional<Card> there = events.read(handle, id, Integer.MAX_VALUE);
             return there.isPresent()
                     ? there
-                    : events.read(handle, job, Integer.MAX_VALUE)
+                    : events.read(handle, other, Integer.MAX_VALUE)
                             .flatMap(card -> insertRow(handle, id, kind, card.customer())
                                     ? Optional.of(first(handle, id, kind, card.customer(), who, what, Map.of()))
                                     : events.read(handle, id, Integer.MAX_VALUE));

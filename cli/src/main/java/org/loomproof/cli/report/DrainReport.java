@@ -12,6 +12,7 @@ import org.loomproof.workshop.meter.drain.Hunt;
 import org.loomproof.workshop.meter.drain.Plateau;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Figures;
+import org.loomproof.workshop.trade.battery.StandbyDrain;
 import org.loomproof.workshop.words.Messages;
 import org.loomproof.workshop.words.Phrase;
 
@@ -47,7 +48,13 @@ public final class DrainReport {
         addVerdict(lines, finding);
         finding.mild()
                 .ifPresent(mild -> lines.wrap(
-                        say("drain.days", days(mild), days(finding.cold().orElse(mild))), "  "));
+                        say(
+                                "drain.days",
+                                days(mild),
+                                days(finding.cold().orElse(mild)),
+                                StandbyDrain.MILD.signed(),
+                                StandbyDrain.COLD.signed()),
+                        "  "));
         finding.hunt()
                 .ifPresent(hunt -> addHunt(lines.gap(), hunt, finding.settled().isPresent()));
         lines.gap();

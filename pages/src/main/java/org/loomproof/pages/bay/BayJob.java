@@ -114,6 +114,11 @@ public final class BayJob {
                         .findFirst());
     }
 
+    /** True for a circuit that the plan joins something to. */
+    public boolean joins(CircuitId circuit) {
+        return expected.containsKey(circuit);
+    }
+
     /** What the readings of a work log say of a circuit that the plan joins something to. */
     public MeteredCircuit metered(CircuitId circuit, List<Noted> standing) {
         Taken taken = new Taken(brief.sheet(), standing);

@@ -122,6 +122,12 @@ public final class MeteredCircuit {
         return new CircuitAnswer(Kind.ONE_MORE, reasons, next(found), found.cautions());
     }
 
+    /** True when the readings contradict the sheet: it is another wire, or all that must be shown was read and not all of it was shown. */
+    public boolean isContradicted() {
+        return answer().kind() == Kind.NOT_IT
+                || (!expected.whole().isEmpty() && firstUnread().isEmpty() && !wrong().isEmpty());
+    }
+
     /** What the sheet calls something else is in no drawn car: only what must be shown can tell. */
     private static boolean isKnownByReadings(List<WireRole> meant) {
         return meant.stream().anyMatch(role -> role != WireRole.NONE_OF_THESE);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.loomproof.book.card.Card;
 
 /**
@@ -24,6 +25,9 @@ public enum JobStep {
 
     /** The entry that a job has while nobody knows why it came back, and its stage then. */
     public static final String COME_BACK = "come-back";
+
+    /** The entry that a job has while it waits for parts, with the day since when, and its stage then. */
+    public static final String PARTS = "waits-for-parts";
 
     private final String entry;
 
@@ -60,11 +64,12 @@ public enum JobStep {
         return List.of(values()).stream().filter(step -> !step.isDone(job)).findFirst();
     }
 
-    /** The stage that lists show: that it came back, else the step that is next. */
+    /** The stage that lists show: that it came back, or waits for parts, else the step that is next. */
     public static String stage(Card job) {
-        return !job.get(COME_BACK).isEmpty()
-                ? COME_BACK
-                : next(job).map(JobStep::word).orElse("done");
+        return Stream.of(COME_BACK, PARTS)
+                .filter(entry -> !job.get(entry).isEmpty())
+                .findFirst()
+                .orElseGet(() -> next(job).map(JobStep::word).orElse("done"));
     }
 
     /** These changes of a job, and the stage that comes of them. */

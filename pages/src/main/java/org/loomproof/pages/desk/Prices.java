@@ -35,7 +35,7 @@ public final class Prices {
     /** All three as the papers take them. */
     public static ShopTexts texts(OpenBook book) {
         Optional<Card> card = card(book);
-        return new ShopTexts(text(card, PRICES), text(card, STOCK), text(card, HISTORY));
+        return new ShopTexts(text(card, PRICES), text(card, STOCK), new Timings(book).with(text(card, HISTORY)));
     }
 
     private static Optional<SourceText> text(Optional<Card> card, String name) {

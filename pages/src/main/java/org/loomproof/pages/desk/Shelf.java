@@ -6,9 +6,12 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.loomproof.book.card.Author;
 import org.loomproof.book.card.Card;
 import org.loomproof.book.card.CardKind;
@@ -155,27 +158,60 @@ public final class Shelf {
 
     /** Jobs with a plan whose loom is not prepared yet; also those that nobody has checked in. */
     private List<Card> waiting() {
-        return EnumSet.range(JobStep.CHECK_IN, JobStep.BENCH).stream()
-                .flatMap(step ->
-                        book.cards().list(Listing.all(CardKind.JOB, MOST).at(step.word())).stream())
+        Stream<String> stages = Stream.concat(
+                Stream.of(JobStep.PARTS),
+                EnumSet.range(JobStep.CHECK_IN, JobStep.BENCH).stream().map(JobStep::word));
+        return stages.flatMap(stage ->
+                        book.cards().list(Listing.all(CardKind.JOB, MOST).at(stage)).stream())
                 .filter(line -> line.headline().find("verdict").isPresent())
                 .flatMap(line -> book.cards().find(line.id()).stream())
                 .filter(job -> job.get(JobStep.BENCH.entry()).isBlank())
                 .toList();
     }
 
+    /** What a job's plan takes and the shelf has too little of for this job alone, of what is counted there. */
+    public List<Article> lacking(Card job) {
+        Map<Article, Counted> there = there();
+        return needs(job).entrySet().stream()
+                .filter(need -> there.containsKey(need.getKey())
+                        && Objects.requireNonNull(there.get(need.getKey()))
+                                        .count()
+                                        .compareTo(need.getValue().count())
+                                < 0)
+                .map(need -> need.getValue().named())
+                .toList();
+    }
+
     /** Takes what a job's plan needs off the shelf, as far as it was counted there. */
     public void take(Card job, Author who) {
-        Map<Article, Counted> needs = needs(job);
+        change(needs(job), "prices.taken", BigDecimal::subtract, who);
+    }
+
+    /** Takes so many of an article off the shelf, as far as it was counted there. */
+    public void take(Article article, BigDecimal count, Author who) {
+        change(one(article, count), "prices.taken", BigDecimal::subtract, who);
+    }
+
+    /** Puts so many of an article back, where it is counted. */
+    public void putBack(Article article, BigDecimal count, Author who) {
+        change(one(article, count), "prices.put-back", BigDecimal::add, who);
+    }
+
+    private static Map<Article, Counted> one(Article article, BigDecimal count) {
+        Counted counted = new Counted(article, count);
+        return Map.of(counted.plain(), counted);
+    }
+
+    private void change(Map<Article, Counted> counts, String what, BinaryOperator<BigDecimal> how, Author who) {
         Prices.card(book)
-                .ifPresent(prices -> book.cards().amend(prices, who, "prices.taken", now -> {
-                    Map<Article, Counted> left = new TreeMap<>(counts(now.get(Prices.STOCK)));
-                    needs.forEach((article, taken) -> left.computeIfPresent(
+                .ifPresent(prices -> book.cards().amend(prices, who, what, now -> {
+                    Map<Article, Counted> after = new TreeMap<>(counts(now.get(Prices.STOCK)));
+                    counts.forEach((article, moved) -> after.computeIfPresent(
                             article,
                             (same, was) -> new Counted(
                                     was.named(),
-                                    was.count().subtract(taken.count()).max(BigDecimal.ZERO))));
-                    return left.isEmpty() ? Map.of() : Map.of(Prices.STOCK, text(left));
+                                    how.apply(was.count(), moved.count()).max(BigDecimal.ZERO))));
+                    return after.isEmpty() ? Map.of() : Map.of(Prices.STOCK, text(after));
                 }));
     }
 }

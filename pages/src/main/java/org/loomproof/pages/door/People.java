@@ -33,20 +33,23 @@ public final class People {
         NAME_MISSING,
         SIGN_IN_TAKEN,
         PASSWORD_TOO_SHORT,
-        PASSWORD_TOO_LONG
+        PASSWORD_TOO_LONG;
+
+        /** As it stands in message files. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
     }
 
     /** Adds somebody, unless the name to sign in with is taken or the password will not do. */
-    public Added add(Author who, String name, String signIn, String password, Role role) {
+    public Added add(Author who, String name, String signIn, String chosen, Role role) {
         String folded = folded(signIn);
         if (name.isBlank() || folded.isEmpty()) {
             return Added.NAME_MISSING;
         }
-        if (password.codePointCount(0, password.length()) < PasswordHash.FEWEST_CHARACTERS) {
-            return Added.PASSWORD_TOO_SHORT;
-        }
-        if (password.length() > PasswordHash.MOST_CHARACTERS) {
-            return Added.PASSWORD_TOO_LONG;
+        Added password = judged(chosen);
+        if (password != Added.DONE) {
+            return password;
         }
         if (card(folded).isPresent()) {
             return Added.SIGN_IN_TAKEN;
@@ -58,10 +61,35 @@ public final class People {
                 Map.of(
                         "name", name.strip(),
                         "sign-in", folded,
-                        "password", PasswordHash.of(password),
+                        "password", PasswordHash.of(chosen),
                         "role", role.word(),
                         "active", "yes"));
         return Added.DONE;
+    }
+
+    private static Added judged(String password) {
+        if (password.codePointCount(0, password.length()) < PasswordHash.FEWEST_CHARACTERS) {
+            return Added.PASSWORD_TOO_SHORT;
+        }
+        return password.length() > PasswordHash.MOST_CHARACTERS ? Added.PASSWORD_TOO_LONG : Added.DONE;
+    }
+
+    /** Gives somebody another password, unless it will not do; to end their sessions is for whoever asks. */
+    public Added setPassword(CardId id, String password, Author who) {
+        Added judged = judged(password);
+        if (judged == Added.DONE) {
+            Map<String, String> changes = Map.of("password", PasswordHash.of(password));
+            cards.find(id)
+                    .filter(card -> card.kind() == CardKind.PERSON)
+                    .ifPresent(card -> cards.amend(card, who, "person.password", now -> changes));
+        }
+        return judged;
+    }
+
+    /** True when that is somebody's password. */
+    public boolean isPassword(CardId id, String password) {
+        return PasswordHash.matches(
+                password, cards.find(id).map(card -> card.get("password")).orElse(NOBODY));
     }
 
     /** Whoever signs in with this name and password; nobody when either is wrong or the person has left. */

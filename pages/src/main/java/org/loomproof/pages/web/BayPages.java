@@ -12,10 +12,9 @@ import java.util.function.BiConsumer;
 import org.loomproof.book.card.Card;
 import org.loomproof.pages.bay.BatteryRows;
 import org.loomproof.pages.bay.BayJob;
+import org.loomproof.pages.bay.BayJobs;
 import org.loomproof.pages.bay.BayStep;
-import org.loomproof.pages.bay.ByRun;
 import org.loomproof.pages.bay.MeteredCircuit;
-import org.loomproof.pages.desk.Planning;
 import org.loomproof.pages.work.Noted;
 import org.loomproof.pages.work.Work;
 import org.loomproof.pages.work.WorkLog;
@@ -33,7 +32,11 @@ final class BayPages {
     /** The battery's own readings, by which all others are judged. */
     private static final String BATTERY = "@battery";
 
-    private final ByRun<BayJob> jobs = new ByRun<>();
+    private final BayJobs jobs;
+
+    BayPages(BayJobs jobs) {
+        this.jobs = jobs;
+    }
 
     void bench(Context context) {
         Visit visit = Visit.of(context);
@@ -119,14 +122,8 @@ final class BayPages {
 
     private void planned(Visit visit, BiConsumer<Card, BayJob> show) {
         JobPages.job(visit)
-                .ifPresent(job -> jobs.of(job, () -> bay(visit, job))
+                .ifPresent(job -> jobs.of(job, visit.book())
                         .ifPresentOrElse(bay -> show.accept(job, bay), () -> visit.refuse(HttpStatus.CONFLICT)));
-    }
-
-    private static Optional<BayJob> bay(Visit visit, Card job) {
-        return new Planning(visit.book(), visit.messages())
-                .planFile(job)
-                .map(file -> new BayJob(file.given().brief(), file.plan()));
     }
 
     private static List<Noted> standing(Visit visit, Card job) {

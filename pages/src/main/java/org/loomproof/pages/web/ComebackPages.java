@@ -150,7 +150,8 @@ final class ComebackPages {
             return new WorkLog(visit.book(), job.id())
                     .add(
                             visit.author(),
-                            List.of(new Entry(visit.form("entry"), shop.clock().instant(), work)));
+                            List.of(new Entry(visit.form("entry"), shop.clock().instant(), work)))
+                    .isPresent();
         } catch (IllegalArgumentException e) {
             visit.refuse(HttpStatus.BAD_REQUEST);
             return false;

@@ -65,7 +65,7 @@ final class Guard {
         if (listen.isSecure()) {
             context.header("Strict-Transport-Security", "max-age=" + A_YEAR_SECONDS + "; includeSubDomains");
         }
-        Messages messages = spoken.computeIfAbsent(Visit.language(context), Messages::in);
+        Messages messages = spoken.computeIfAbsent(UnitsPages.of(context).with(Visit.language(context)), Messages::in);
         Optional<Session> session = cookie(context).flatMap(sessions::find);
         Optional<Person> person =
                 session.flatMap(s -> shop.book().flatMap(book -> new People(book.cards()).find(s.person())));

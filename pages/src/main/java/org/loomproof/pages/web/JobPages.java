@@ -15,6 +15,7 @@ import org.loomproof.book.card.Entries;
 import org.loomproof.book.card.Listing;
 import org.loomproof.book.card.Saved;
 import org.loomproof.book.vehicle.VehicleNumber;
+import org.loomproof.pages.bay.Spent;
 import org.loomproof.pages.desk.JobStep;
 import org.loomproof.pages.desk.Runs;
 import org.loomproof.pages.desk.Shelf;
@@ -22,6 +23,7 @@ import org.loomproof.pages.desk.Shop;
 import org.loomproof.pages.desk.Texts;
 import org.loomproof.pages.door.People;
 import org.loomproof.pages.door.Right;
+import org.loomproof.pages.work.WorkLog;
 
 /** The list of jobs, and one job with what is entered of it. */
 final class JobPages {
@@ -31,9 +33,11 @@ final class JobPages {
     private static final List<String> HIDDEN = List.of("hidden");
 
     private final Shop shop;
+    private final SheetChecks checks;
 
-    JobPages(Shop shop) {
+    JobPages(Shop shop, SheetChecks checks) {
         this.shop = shop;
+        this.checks = checks;
     }
 
     void list(Context context) {
@@ -100,11 +104,16 @@ final class JobPages {
             visit.show(
                     "job",
                     Map.of(
+                            "lacking", JobStep.BENCH.isDone(job) ? List.of() : new Shelf(visit.book()).lacking(job),
                             "job", job,
                             "customer", customer(visit, job),
                             "steps", List.of(JobStep.values()),
                             "next", JobStep.next(job),
-                            "history", history));
+                            "history", history,
+                            "spent",
+                                    Optional.of(visit.person().role())
+                                            .filter(role -> role.has(Right.WORK))
+                                            .map(role -> Spent.of(new WorkLog(visit.book(), job.id()).standing()))));
         });
     }
 
@@ -128,6 +137,19 @@ final class JobPages {
         job(visit).ifPresent(job -> save(visit, "vehicle", job, "job.vehicle", fields));
     }
 
+    /** Says that a job waits for parts, or that they are here. */
+    void parts(Context context) {
+        Visit visit = Visit.of(context);
+        boolean waits = visit.form("waits").equals("yes");
+        job(visit)
+                .ifPresent(job -> save(
+                        visit,
+                        "vehicle",
+                        job,
+                        waits ? "job.waits-for-parts" : "job.parts-here",
+                        Map.of(JobStep.PARTS, waits ? shop.today() : "")));
+    }
+
     /** Says that a step is done which only a person can know. */
     void said(Context context) {
         Visit visit = Visit.of(context);
@@ -141,8 +163,12 @@ final class JobPages {
             JobStep step = said.orElseThrow();
             Map<String, String> done = new HashMap<>(Runs.built(job));
             done.put(step.entry(), shop.today());
-            if (save(visit, "vehicle", job, "job." + step.word(), done) && step == JobStep.BENCH) {
-                new Shelf(visit.book()).take(job, visit.author());
+            if (save(visit, "vehicle", job, "job." + step.word(), done)) {
+                if (step == JobStep.BENCH) {
+                    new Shelf(visit.book()).take(job, visit.author());
+                } else {
+                    checks.bayDone(visit, job);
+                }
             }
         });
     }

@@ -2,6 +2,7 @@ package org.loomproof.pages.web;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.text.NumberFormat;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -14,8 +15,12 @@ import org.loomproof.pages.door.Right;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
 import org.loomproof.papers.markup.MarkupWriter;
+import org.loomproof.papers.page.Wording;
+import org.loomproof.papers.shelf.ArticleWords;
+import org.loomproof.workshop.goods.shelf.Article;
 import org.loomproof.workshop.words.Messages;
 import org.loomproof.workshop.words.Phrase;
+import org.loomproof.workshop.words.ReaderUnits;
 
 /**
  * What every template is given.
@@ -26,6 +31,8 @@ import org.loomproof.workshop.words.Phrase;
  * @param path of the page
  */
 public record Look(Messages messages, Optional<Person> person, String formMark, String path) {
+
+    private static final long A_HOUR = 60;
 
     /** A sentence in the reader's language. */
     public String text(String key, Object... arguments) {
@@ -69,7 +76,28 @@ public record Look(Messages messages, Optional<Person> person, String formMark, 
 
     /** The language as a tag for the page. */
     public String language() {
-        return messages.locale().toLanguageTag();
+        return messages.locale().getLanguage();
+    }
+
+    /** An article of the shelf with its size. */
+    public String article(Article article) {
+        return new ArticleWords(new Wording(messages)).name(article);
+    }
+
+    /** In which units the reader wants to read. */
+    public ReaderUnits units() {
+        return ReaderUnits.of(messages.locale());
+    }
+
+    /** A time in hours and minutes. */
+    public String minutes(double minutes) {
+        long whole = Math.round(minutes);
+        return messages.text("pages.spent.time", whole / A_HOUR, whole % A_HOUR);
+    }
+
+    /** A number as people write it. */
+    public String number(double number) {
+        return NumberFormat.getInstance(messages.locale()).format(number);
     }
 
     /** A moment as people write it, in the shop's own time. */

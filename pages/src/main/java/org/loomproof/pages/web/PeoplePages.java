@@ -3,7 +3,6 @@ package org.loomproof.pages.web;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.loomproof.book.card.CardId;
@@ -41,8 +40,7 @@ final class PeoplePages {
         if (added == People.Added.DONE) {
             visit.go("/people");
         } else {
-            String word = added.name().toLowerCase(Locale.ROOT).replace('_', '-');
-            show(visit, HttpStatus.UNPROCESSABLE_CONTENT, "pages.people." + word);
+            show(visit, HttpStatus.UNPROCESSABLE_CONTENT, "pages.people." + added.word());
         }
     }
 
@@ -61,6 +59,25 @@ final class PeoplePages {
             sessions.endAll(id.orElseThrow());
         }
         visit.go("/people");
+    }
+
+    /** A new password for somebody who forgot theirs, told by the owner and to be changed by them; ends their sessions. */
+    void setPassword(Context context) {
+        Visit visit = Visit.of(context);
+        Optional<CardId> id =
+                visit.card().filter(card -> !card.equals(visit.person().id()));
+        if (id.isEmpty()) {
+            visit.refuse(HttpStatus.CONFLICT);
+            return;
+        }
+        People.Added set =
+                new People(visit.book().cards()).setPassword(id.orElseThrow(), visit.raw("password"), visit.author());
+        if (set == People.Added.DONE) {
+            sessions.endAll(id.orElseThrow());
+            visit.go("/people");
+        } else {
+            show(visit, HttpStatus.UNPROCESSABLE_CONTENT, "pages.people." + set.word());
+        }
     }
 
     private static void show(Visit visit, HttpStatus status, String problem) {

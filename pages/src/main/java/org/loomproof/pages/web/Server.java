@@ -25,6 +25,7 @@ import org.eclipse.jetty.util.ssl.SslContextFactory;
 import org.jspecify.annotations.Nullable;
 import org.loomproof.book.card.CardKind;
 import org.loomproof.book.key.Stretching;
+import org.loomproof.pages.bay.BayJobs;
 import org.loomproof.pages.desk.Shop;
 import org.loomproof.pages.door.Attempts;
 import org.loomproof.pages.door.Picture;
@@ -67,22 +68,32 @@ public final class Server implements AutoCloseable {
     private final FaultPages faults;
     private final TestPages tests;
     private final ComebackPages comebacks;
-    private final BayPages bay = new BayPages();
+    private final BayPages bay;
     private final WorkPages work;
+    private final SpentPages spent;
+    private final UnitsPages units;
+    private final PasswordPages passwords;
 
     private Server(Shop shop, Listen listen, Stretching stretching) {
         Sessions sessions = new Sessions(shop.clock());
         this.guard = new Guard(shop, sessions, new Views(), listen);
-        this.doors = new DoorPages(shop, guard, new Attempts(shop.clock()), stretching);
-        this.jobs = new JobPages(shop);
+        Attempts attempts = new Attempts(shop.clock());
+        this.doors = new DoorPages(shop, guard, attempts, stretching);
+        this.passwords = new PasswordPages(guard, sessions, attempts);
+        BayJobs bays = new BayJobs();
+        SheetChecks checks = new SheetChecks(shop, bays);
+        this.bay = new BayPages(bays);
+        this.jobs = new JobPages(shop, checks);
         this.checkIns = new CheckInPages(shop);
         this.plans = new PlanPages(shop, listen);
         this.byHand = new ByHandPages(shop);
         this.fits = new FitPages(shop);
         this.faults = new FaultPages(shop);
-        this.tests = new TestPages(shop);
+        this.units = new UnitsPages(listen);
+        this.spent = new SpentPages(shop, bays);
+        this.tests = new TestPages(shop, spent);
         this.comebacks = new ComebackPages(shop);
-        this.work = new WorkPages(shop);
+        this.work = new WorkPages(shop, checks);
         this.people = new PeoplePages(sessions);
         this.owner = new OwnerPages(stretching);
         this.authority = new AuthorityPages(listen.certificate().flatMap(Listen.Certificate::authority));
@@ -165,6 +176,9 @@ public final class Server implements AutoCloseable {
         routes.get("/sign-in", doors::askWho, Right.ANYONE);
         routes.post("/sign-in", doors::signIn, Right.ANYONE);
         routes.post("/sign-out", doors::signOut, Right.JOBS);
+        routes.get("/password", passwords::show, Right.JOBS);
+        routes.post("/password", passwords::change, Right.JOBS);
+        routes.post("/units", units::choose, Right.JOBS);
 
         routes.get("/jobs/" + WORKER, context -> file(context, WORKER, "text/javascript; charset=utf-8"), Right.ANYONE);
         routes.get("/", jobs::list, Right.JOBS);
@@ -207,6 +221,11 @@ public final class Server implements AutoCloseable {
         routes.post("/jobs/{id}/comeback/undo", comebacks::undo, Right.WORK);
         routes.post("/jobs/{id}/comeback/cause", comebacks::found, Right.WORK);
         routes.post("/jobs/{id}/said/{step}", jobs::said, Right.WORK);
+        routes.post("/jobs/{id}/parts", jobs::parts, Right.WORK);
+        routes.get("/jobs/{id}/spent", spent::show, Right.WORK);
+        routes.post("/jobs/{id}/spent/minutes", spent::noteMinutes, Right.WORK);
+        routes.post("/jobs/{id}/spent/part", spent::notePart, Right.WORK);
+        routes.post("/jobs/{id}/spent/undo", spent::undo, Right.WORK);
 
         routes.post("/jobs/{id}/texts/{text}/taken", SharedPages::taken, Right.WORK);
         routes.post("/jobs/{id}/texts/{text}/given", SharedPages::given, Right.WORK);
@@ -237,6 +256,7 @@ public final class Server implements AutoCloseable {
         routes.get("/people", people::list, Right.PEOPLE);
         routes.post("/people", people::add, Right.PEOPLE);
         routes.post("/people/{id}/active", people::setActive, Right.PEOPLE);
+        routes.post("/people/{id}/password", people::setPassword, Right.PEOPLE);
 
         routes.exception(HttpResponseException.class, (e, context) -> refuse(context, e.getStatus()));
         routes.exception(Exception.class, Server::ourFault);
@@ -278,7 +298,8 @@ public final class Server implements AutoCloseable {
         String number = Long.toString(System.nanoTime(), 36);
         System.getLogger(Server.class.getName())
                 .log(System.Logger.Level.ERROR, "fault " + number + " in a " + context.method() + " request", e);
-        refuse(context, 500);
+        Optional<Visit> visit = Optional.ofNullable(context.attribute("visit"));
+        visit.ifPresentOrElse(v -> v.fault(number), () -> refuse(context, 500));
     }
 
     private static boolean isBadMessage(@Nullable Throwable e) {

@@ -11,8 +11,10 @@ import org.loomproof.book.card.Card;
 import org.loomproof.book.card.CardId;
 import org.loomproof.book.card.CardKind;
 import org.loomproof.book.card.Saved;
+import org.loomproof.pages.desk.Confirmations;
 import org.loomproof.pages.desk.Shared;
 import org.loomproof.pages.desk.Texts;
+import org.loomproof.papers.page.Wording;
 
 /** Vehicle sheets or kits that all jobs share: the list, and one with its texts. */
 final class SharedPages {
@@ -105,12 +107,24 @@ final class SharedPages {
                 status,
                 "shared",
                 Map.of(
-                        "kind", kind.word(),
-                        "texts", Shared.texts(kind),
-                        "card", card,
-                        "fields", fields,
-                        "problems", problems,
-                        "overtaken", overtaken));
+                        "met",
+                        card.filter(one -> kind == CardKind.SHEET)
+                                .map(sheet -> new Confirmations(visit.book(), visit.messages()).of(sheet))
+                                .orElse(List.of()),
+                        "words",
+                        new Wording(visit.messages()),
+                        "kind",
+                        kind.word(),
+                        "texts",
+                        Shared.texts(kind),
+                        "card",
+                        card,
+                        "fields",
+                        fields,
+                        "problems",
+                        problems,
+                        "overtaken",
+                        overtaken));
     }
 
     /** What is done with the card of the address. */

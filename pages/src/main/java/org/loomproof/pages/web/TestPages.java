@@ -29,9 +29,11 @@ final class TestPages {
     private static final String SIGNATURE = "signature-hand-over";
 
     private final Shop shop;
+    private final SpentPages spent;
 
-    TestPages(Shop shop) {
+    TestPages(Shop shop, SpentPages spent) {
         this.shop = shop;
+        this.spent = spent;
     }
 
     /** What is known when a page of this job is shown or a form of it comes in. */
@@ -220,12 +222,10 @@ final class TestPages {
                 return;
             }
             drawn.ifPresent(bytes -> visit.book().attachments().add(job.id(), visit.author(), SIGNATURE, bytes));
-            JobPages.save(
-                    visit,
-                    "vehicle",
-                    job,
-                    "job.hand-over",
-                    Map.of(JobStep.HAND_OVER.entry(), shop.today(), "handed-over-to", by));
+            Map<String, String> done = Map.of(JobStep.HAND_OVER.entry(), shop.today(), "handed-over-to", by);
+            if (JobPages.save(visit, "vehicle", job, "job.hand-over", done)) {
+                spent.count(visit, job);
+            }
         });
     }
 }

@@ -129,7 +129,13 @@ final class Visit {
 
     /** A page that says what was refused and nothing else. */
     void refuse(HttpStatus status) {
-        show(status, "refused", Map.of("code", status.getCode()));
+        show(status, "refused", Map.of("code", status.getCode(), "number", ""));
+    }
+
+    /** A page that says that it was our fault, and the number under which the log has the rest. */
+    void fault(String number) {
+        HttpStatus status = HttpStatus.INTERNAL_SERVER_ERROR;
+        show(status, "refused", Map.of("code", status.getCode(), "number", number));
     }
 
     static Locale language(Context context) {

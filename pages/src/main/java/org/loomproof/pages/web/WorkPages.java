@@ -33,9 +33,11 @@ final class WorkPages {
     private static final int MOST_ENTRIES = 500;
 
     private final Shop shop;
+    private final SheetChecks checks;
 
-    WorkPages(Shop shop) {
+    WorkPages(Shop shop, SheetChecks checks) {
         this.shop = shop;
+        this.checks = checks;
     }
 
     /** What the device asks before it sends what it kept: the mark of whoever is signed in. */
@@ -57,8 +59,8 @@ final class WorkPages {
         });
     }
 
-    private static void noteLines(Visit visit, Card job, List<String> lines) {
-        List<Optional<Entry>> read = lines.stream().map(EntryText::read).toList();
+    private void noteLines(Visit visit, Card job, List<String> lines) {
+        List<Optional<Entry>> read = lines.stream().map(WorkPages::given).toList();
         if (lines.size() > MOST_ENTRIES) {
             visit.refuse(HttpStatus.CONTENT_TOO_LARGE);
         } else if (add(visit, job, read.stream().flatMap(Optional::stream).toList())) {
@@ -91,7 +93,7 @@ final class WorkPages {
                 fields(visit).forEach(entry::put);
             }
             entry.put("id", ids.get(k)).put("when", shop.clock().millis());
-            Optional<Entry> read = EntryText.read(entry.toString());
+            Optional<Entry> read = given(entry.toString());
             if (read.isEmpty()) {
                 visit.refuse(HttpStatus.UNPROCESSABLE_CONTENT);
                 return;
@@ -104,6 +106,13 @@ final class WorkPages {
         } else {
             visit.refuse(HttpStatus.NOT_FOUND);
         }
+    }
+
+    /** What a device may write; what comes of its readings the book says itself, and what was used goes over the shelf. */
+    private static Optional<Entry> given(String text) {
+        return EntryText.read(text)
+                .filter(entry ->
+                        !(entry.work() instanceof Work.SheetChecked) && !(entry.work() instanceof Work.PartUsed));
     }
 
     private static Map<String, String> fields(Visit visit) {
@@ -126,7 +135,7 @@ final class WorkPages {
     }
 
     /** A deviation takes the verdict away before it is written down: should that fail, a plan too many is proven again. */
-    private static boolean add(Visit visit, Card job, List<Entry> entries) {
+    private boolean add(Visit visit, Card job, List<Entry> entries) {
         WorkLog log = new WorkLog(visit.book(), job.id());
         boolean deviates = entries.stream().anyMatch(entry -> entry.work() instanceof Work.Deviation);
         if (deviates) {
@@ -136,7 +145,9 @@ final class WorkPages {
                 takeVerdictAway(visit, job);
             }
         }
-        return log.add(visit.author(), entries);
+        Optional<List<Entry>> written = log.add(visit.author(), entries);
+        written.ifPresent(now -> checks.noted(visit, job, now));
+        return written.isPresent();
     }
 
     private static void takeVerdictAway(Visit visit, Card job) {

@@ -12,6 +12,7 @@ import com.fasterxml.jackson.annotation.JsonTypeName;
 @JsonSubTypes({
     @JsonSubTypes.Type(Work.Tick.class),
     @JsonSubTypes.Type(Work.ReadingTaken.class),
+    @JsonSubTypes.Type(Work.SheetChecked.class),
     @JsonSubTypes.Type(Work.JointMade.class),
     @JsonSubTypes.Type(Work.CutEvidence.class),
     @JsonSubTypes.Type(Work.CutMade.class),
@@ -29,6 +30,9 @@ public sealed interface Work {
 
     /** The longest text of an entry, in characters. */
     int LONGEST = 2_000;
+
+    /** The longest time of an entry, in minutes. */
+    int A_DAY = 24 * 60;
 
     /**
      * A step ticked off, or its tick taken back.
@@ -68,6 +72,31 @@ public sealed interface Work {
             named(value);
             bounded(unit);
             bounded(battery);
+        }
+    }
+
+    /**
+     * What all readings together came to for an entry of the job's sheet, each time that changed. The book writes it, no device.
+     *
+     * @param circuit the entry's name
+     * @param entry a sum of what it said
+     * @param says what the meter says of it
+     */
+    @JsonTypeName("sheet-checked")
+    record SheetChecked(String circuit, String entry, Says says) implements Work {
+
+        /** What a meter says of an entry. */
+        public enum Says {
+            CONFIRMED,
+            /** Another wire, or not all that must be shown was shown. */
+            CONTRADICTED,
+            /** Not decided, or no longer. */
+            OPEN
+        }
+
+        public SheetChecked {
+            named(circuit);
+            named(entry);
         }
     }
 
@@ -166,18 +195,26 @@ public sealed interface Work {
     }
 
     /**
-     * A part that went into the car.
+     * Something that was used besides what the plan takes.
      *
-     * @param part its name in the plan, such as {@code K1}
-     * @param article what was taken
+     * @param article in the word of a file of stock: {@code tie}
+     * @param size what tells it from others of its kind; empty where there is only one
+     * @param count pieces or metres
      * @param lot its lot or serial number; may be empty
      */
     @JsonTypeName("part")
-    record PartUsed(String part, String article, String lot) implements Work {
+    record PartUsed(String article, String size, double count, String lot) implements Work {
+
+        /** The most that is used of anything at one car. */
+        public static final double MOST = 10_000;
+
         public PartUsed {
-            named(part);
-            bounded(article);
+            named(article);
+            bounded(size);
             bounded(lot);
+            if (!(count > 0 && count <= MOST)) {
+                throw new IllegalArgumentException("no such count: " + count);
+            }
         }
     }
 
@@ -284,7 +321,7 @@ public sealed interface Work {
     }
 
     private static void counted(double minutes) {
-        if (!(minutes >= 0 && minutes <= 24 * 60)) {
+        if (!(minutes >= 0 && minutes <= A_DAY)) {
             throw new IllegalArgumentException("no such time: " + minutes + " minutes");
         }
     }

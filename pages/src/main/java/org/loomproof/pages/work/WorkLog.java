@@ -2,9 +2,10 @@ package org.loomproof.pages.work;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.loomproof.book.card.Author;
 import org.loomproof.book.card.Card;
@@ -29,25 +30,34 @@ public final class WorkLog {
      * Writes entries down, all or none; durably, when this has returned. Those that were written down before, by their names, are
      * not written again.
      *
-     * @return false when there is no such job any more, and nothing was written
+     * @return those that are written now; nothing when there is no such job any more, and nothing was written
      */
-    public boolean add(Author who, List<Entry> entries) {
-        // What another device wrote meanwhile has other names.
+    public Optional<List<Entry>> add(Author who, List<Entry> entries) {
+        List<Entry> written = new ArrayList<>();
         return book.cards()
                 .beside(job, CardKind.WORK, who, "work.begun")
-                .map(card -> book.cards().amend(card, who, "work.noted", now -> missing(now, entries)))
+                .map(card -> book.cards().amend(card, who, "work.noted", now -> {
+                    // What another device wrote meanwhile has other names.
+                    written.clear();
+                    written.addAll(missing(now, entries));
+                    return texts(written);
+                }))
                 .filter(Saved.Done.class::isInstance)
-                .isPresent();
+                .map(saved -> List.copyOf(written));
     }
 
-    private static Map<String, String> missing(Card card, List<Entry> entries) {
-        Map<String, String> missing = new TreeMap<>();
+    private static List<Entry> missing(Card card, List<Entry> entries) {
+        Map<String, Entry> missing = new LinkedHashMap<>();
         for (Entry entry : entries) {
             if (card.entries().find(entry.id()).isEmpty()) {
-                missing.putIfAbsent(entry.id(), EntryText.of(entry));
+                missing.putIfAbsent(entry.id(), entry);
             }
         }
-        return missing;
+        return List.copyOf(missing.values());
+    }
+
+    private static Map<String, String> texts(List<Entry> entries) {
+        return entries.stream().collect(Collectors.toMap(Entry::id, EntryText::of));
     }
 
     /** Every entry in the order in which they reached the book; those sent together in the order of the device's clock. */

@@ -2,7 +2,6 @@ package org.loomproof.pages.bay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,39 +11,24 @@ import org.loomproof.pages.bay.CircuitAnswer.Kind;
 import org.loomproof.pages.work.Entry;
 import org.loomproof.pages.work.Noted;
 import org.loomproof.pages.work.Work;
-import org.loomproof.shop.job.TextRun;
 import org.loomproof.workshop.brief.Brief;
-import org.loomproof.workshop.brief.read.ReadBrief;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.meter.expected.CircuitReadings;
 import org.loomproof.workshop.meter.expected.ExpectedReading;
 import org.loomproof.workshop.plan.Plan;
-import org.loomproof.workshop.problem.Checked;
-import org.loomproof.workshop.weigh.Weigher;
-import org.loomproof.workshop.words.Messages;
 
 /** The bakery's van in the bay: what its wires show, followed reading by reading as the answers ask for them. */
 class BayJobTest {
 
-    private static final Path JOB = Path.of("..", "examples", "bakery-van");
     private static final Instant NOW = Instant.parse("2026-11-26T09:00:00Z");
     private static final int MOST_READINGS = 8;
 
     private static final MeterAt CRANKING = new MeterAt("cranking", "", MeterAt.VOLTS);
 
-    private final Brief brief = brief();
-    private final Plan plan = new Weigher().weigh(brief).plan();
-    private final BayJob bay = new BayJob(brief, plan);
+    private final BayJob bay = BayVan.planned();
+    private final Brief brief = bay.brief();
+    private final Plan plan = bay.plan();
     private final SoundMeter meter = new SoundMeter(brief, plan);
-
-    private static Brief brief() {
-        return switch (new TextRun(Messages.english())
-                .briefs()
-                .read(JOB.resolve("sheet.yaml"), JOB.resolve("kit.yaml"), JOB.resolve("order.yaml"))) {
-            case Checked.Good<ReadBrief>(ReadBrief good) -> good.brief();
-            case Checked.Bad<ReadBrief>(var problems) -> throw new AssertionError(problems.toString());
-        };
-    }
 
     @Test
     void theRightWireIsKnownByTheReadingsThatAreAskedFor() {

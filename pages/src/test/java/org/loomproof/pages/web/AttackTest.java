@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.net.CookieManager;
 import java.net.HttpCookie;
@@ -26,14 +28,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.logging.Handler;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.loomproof.book.card.Author;
+import org.loomproof.book.card.CardId;
 import org.loomproof.book.card.CardKind;
 import org.loomproof.book.card.CardLine;
 import org.loomproof.book.card.Listing;
+import org.loomproof.book.store.OpenBook;
 import org.loomproof.pages.door.Attempts;
 import org.loomproof.pages.door.Requests;
 import org.loomproof.pages.door.Sessions;
@@ -436,6 +445,54 @@ class AttackTest {
         assertThat(stranger.upload(path, Map.of("mark", stranger.mark("/sign-in")), "photo.png", new byte[9])
                         .statusCode())
                 .isEqualTo(403);
+    }
+
+    /** A kept result that cannot be read is our own fault; what it holds is a customer's. */
+    @Test
+    void ourOwnFaultGivesANumberAndTellsNothingOfWhatItMet() {
+        OpenBook book = shop().shop.book().orElseThrow();
+        CardId job = book.cards()
+                .addCustomerWithJob(
+                        Author.CONSOLE,
+                        "job.called",
+                        Map.of("name", "Odile Marrow"),
+                        Map.of("plate", "QX 481 LM", "run", "first"))
+                .id();
+        book.attachments()
+                .add(job, Author.CONSOLE, "first/result.json", "{ Odile Marrow }".getBytes(StandardCharsets.UTF_8));
+        List<LogRecord> logged = new CopyOnWriteArrayList<>();
+        Logger logger = Logger.getLogger(Server.class.getName());
+        Handler handler = new Handler() {
+            @Override
+            public void publish(LogRecord line) {
+                logged.add(line);
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        };
+        logger.addHandler(handler);
+        try {
+            HttpResponse<String> page = signedIn().get("/jobs/" + job + "/plan");
+            assertThat(page.statusCode()).isEqualTo(500);
+            assertThat(logged).hasSize(1);
+            LogRecord line = logged.getFirst();
+            assertThat(line.getMessage()).matches("fault [0-9a-z]+ in a GET request");
+            assertThat(page.body())
+                    .as("by which the two are found together")
+                    .contains(line.getMessage().replaceFirst("fault (\\S+) .*", "$1"))
+                    .doesNotContain("Exception", "org.loomproof", "result.json", "Marrow");
+            StringWriter whole = new StringWriter();
+            line.getThrown().printStackTrace(new PrintWriter(whole));
+            assertThat(whole.toString())
+                    .contains("a result of our own cannot be read")
+                    .doesNotContain("Marrow", "QX 481", job.value());
+        } finally {
+            logger.removeHandler(handler);
+        }
     }
 
     @Test

@@ -43,7 +43,8 @@ class WorkLogTest {
             new Work.CutMade("starter"),
             new Work.EndProven("starter", "before-cut", "10.1 V while cranking"),
             new Work.TestResult("armed-start", "run", Work.TestResult.Result.WAIVED, "", "Ada Quill", "no key"),
-            new Work.PartUsed("K1", "relay 40 A", "lot 7"),
+            new Work.PartUsed("fuse", "7.5 A", 2, "lot 7"),
+            new Work.SheetChecked("horn", "0a1b", Work.SheetChecked.Says.CONFIRMED),
             new Work.MinutesSpent("bench", 35),
             new Work.Deviation("bay/horn", "P1-4 capped", "joined", "asked for by the customer"),
             new Work.Complaint("no-start,flat-battery", true),
@@ -85,7 +86,8 @@ class WorkLogTest {
             assertThat(EntryText.read(EntryText.of(entry))).hasValue(entry);
         }
         WorkLog log = new WorkLog(book(), job);
-        assertThat(entries.stream().allMatch(entry -> log.add(BO, List.of(entry))))
+        assertThat(entries.stream()
+                        .allMatch(entry -> log.add(BO, List.of(entry)).isPresent()))
                 .isTrue();
         assertThat(log.all()).extracting(Noted::entry).containsExactlyElementsOf(entries);
         assertThat(log.all()).allSatisfy(noted -> assertThat(noted.who()).isEqualTo(BO));
@@ -103,8 +105,10 @@ class WorkLogTest {
         Entry same = new Entry(first.id(), MORNING.plusSeconds(9), new Work.MinutesSpent("bench", 50));
         Entry second = Entry.of(MORNING.plusSeconds(1), new Work.MinutesSpent("bay/horn", 2));
         log.add(BO, List.of(first));
-        log.add(BO, List.of(first, second));
-        log.add(BO, List.of(same, second));
+        assertThat(log.add(BO, List.of(first, second)))
+                .as("what is written now")
+                .hasValue(List.of(second));
+        assertThat(log.add(BO, List.of(same, second))).hasValue(List.of());
         assertThat(log.all()).extracting(Noted::entry).containsExactly(first, second);
     }
 
@@ -152,7 +156,7 @@ class WorkLogTest {
         log.add(BO, List.of(entry));
         book().customers().erase(book().cards().find(job).orElseThrow().customer(), BO);
         assertThat(log.all()).isEmpty();
-        assertThat(log.add(BO, List.of(entry))).isFalse();
+        assertThat(log.add(BO, List.of(entry))).isEmpty();
     }
 
     @Test

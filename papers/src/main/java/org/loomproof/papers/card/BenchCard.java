@@ -59,7 +59,8 @@ public final class BenchCard {
                                 gap(Workmanship.leastGap()),
                                 gap(Workmanship.mostGap(THIN)),
                                 gap(Workmanship.mostGap(THICK)),
-                                Math.round(100 * Workmanship.retentionShare())))
+                                Math.round(100 * Workmanship.retentionShare()),
+                                words.size(THICK)))
                 .styled("joints"));
         content.add(Parts.cautions(words.of("bench-card.cautions"), plan.cautions(), words));
         BenchLead.byPlug(brief, plan, words).forEach((plug, leads) -> content.add(plug(plug, leads)));

@@ -35,7 +35,7 @@ public record Page(Locale language, String title, String bodyClass, List<Markup>
      */
     public static Page of(String name, Brief brief, String bodyClass, List<Markup> content, Wording words) {
         String title = words.of("page.title", name, brief.order().job());
-        return new Page(words.messages().locale(), title, bodyClass, content);
+        return new Page(words.messages().locale().stripExtensions(), title, bodyClass, content);
     }
 
     /**

@@ -22,8 +22,6 @@ import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.quantity.Quantity;
 import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.sizing.ResistorHeat;
-import org.loomproof.workshop.trade.wire.Conductor;
-import org.loomproof.workshop.trade.wire.Conductors;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.words.Messages;
@@ -123,12 +121,9 @@ public record Wording(Messages messages) {
         return Figures.plain(length.value() * 1000) + "\u00A0mm";
     }
 
-    /** A conductor's size as the trade buys it, metric or gauge. */
+    /** A conductor's size as the trade buys it, metric or gauge, and behind it in the reader's own measure where that is the other one. */
     public String size(SquareMillimetres area) {
-        return Conductors.find(area)
-                .map(Conductor::name)
-                .orElse(area.toString())
-                .replace(' ', '\u00A0');
+        return area.in(messages.locale()).replace(' ', '\u00A0');
     }
 
     /** A wire: size and length. */

@@ -4,16 +4,28 @@ import java.math.BigDecimal;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.workshop.goods.shelf.Article;
 import org.loomproof.workshop.goods.shelf.Item;
+import org.loomproof.workshop.quantity.QuantityText;
+import org.loomproof.workshop.quantity.SquareMillimetres;
+import org.loomproof.workshop.quantity.Unit;
 
 /** Articles and amounts in words. */
 public record ArticleWords(Wording words) {
 
     /** An article with its size, such as {@code fuse 7.5 A}. */
     public String name(Article article) {
-        String size = article.size().replace(' ', '\u00A0');
+        String size = size(article).replace(' ', '\u00A0');
         String sleeve = "article.sleeve-colour." + size;
         return words.of("article." + article.kind().word(), words.messages().knows(sleeve) ? words.of(sleeve) : size)
                 .strip();
+    }
+
+    /** As the shop calls it; a wire's in the reader's own measure too. */
+    private String size(Article article) {
+        return article.kind() == Article.Kind.WIRE
+                        && QuantityText.read(article.size(), Unit.SQUARE_MILLIMETRES)
+                                instanceof QuantityText.Outcome.Read<SquareMillimetres>(var range)
+                ? words.size(range.typical())
+                : article.size();
     }
 
     /** How many, or how long. */

@@ -3,6 +3,8 @@ package org.loomproof.shop.job;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.loomproof.papers.page.Wording;
+import org.loomproof.papers.shelf.ArticleWords;
 import org.loomproof.workshop.goods.change.PlanChange;
 import org.loomproof.workshop.goods.change.Undo;
 import org.loomproof.workshop.goods.shelf.Article;
@@ -71,7 +73,7 @@ public final class ChangeWords {
     }
 
     private String article(Article article, BigDecimal more) {
-        String name = messages.text("article." + article.kind().word(), article.size());
+        String name = new ArticleWords(new Wording(messages)).name(article).replace('\u00A0', ' ');
         return messages.text("change.article", signed(more), name);
     }
 

@@ -12,9 +12,6 @@ import org.loomproof.workshop.quantity.QuantityText.Outcome;
  */
 public final class QuantityWriter {
 
-    private static final int THICKEST_GAUGE = -3;
-    private static final int FINEST_GAUGE = 40;
-
     /** Longest number that is still pleasant to read; a longer one is tried in the other units first. */
     private static final int SHORT_NUMBER = 6;
 
@@ -98,14 +95,7 @@ public final class QuantityWriter {
     }
 
     private static Optional<String> gauge(List<Double> values) {
-        if (!values.getFirst().equals(values.getLast())) {
-            return Optional.empty();
-        }
-        for (int gauge = THICKEST_GAUGE; gauge <= FINEST_GAUGE; gauge++) {
-            if (WireGauge.area(gauge).value() == values.getFirst()) {
-                return Optional.of((gauge > 0 ? Integer.toString(gauge) : (1 - gauge) + "/0") + " AWG");
-            }
-        }
-        return Optional.empty();
+        return WireGauge.name(new SquareMillimetres(values.getFirst()))
+                .filter(text -> readsAs(text, Unit.SQUARE_MILLIMETRES, values));
     }
 }

@@ -66,7 +66,9 @@ public final class Standby {
                 Math.round(Math.floor(mildDays)),
                 longest,
                 Math.round(Math.floor(coldDays)),
-                Phrase.of("term.state." + worst.word()));
+                Phrase.of("term.state." + worst.word()),
+                StandbyDrain.MILD.signed(),
+                StandbyDrain.COLD.signed());
     }
 
     /** What the plan adds to the car's own sleep current with the controller in that state, key out; amps, typical values. */

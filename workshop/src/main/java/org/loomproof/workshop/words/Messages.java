@@ -72,7 +72,7 @@ public final class Messages {
             lay("en/" + room + ".properties", patterns);
         }
         boolean spoken = lay(locale.getLanguage() + ".properties", patterns);
-        return new Messages(spoken ? locale : Locale.ENGLISH, patterns);
+        return new Messages(spoken ? locale : ReaderUnits.of(locale).with(Locale.ENGLISH), patterns);
     }
 
     private static boolean lay(String file, Map<String, String> over) {
@@ -90,7 +90,7 @@ public final class Messages {
         }
     }
 
-    /** The language of the words. */
+    /** The language of the words, with the units of whoever reads them ({@link ReaderUnits}). */
     public Locale locale() {
         return locale;
     }
@@ -113,6 +113,7 @@ public final class Messages {
     private Object rendered(Object argument) {
         return switch (argument) {
             case Phrase nested -> text(nested);
+            case Written written -> written.in(locale);
             case Number number -> number;
             case Collection<?> many -> joined(many);
             default -> argument.toString();

@@ -117,7 +117,8 @@ public record Labour(List<Line> lines) {
         return panel.isBlank() ? circuit.toString() : panel;
     }
 
-    private static Work work(Brief brief, AddedPart part) {
+    /** What putting an added part in place counts as. */
+    public static Work work(Brief brief, AddedPart part) {
         return switch (part) {
             case AddedPart.PinSwitch pin -> Work.PIN_SWITCH;
             case AddedPart.StandbyBattery battery -> Work.ADDED_PART;

@@ -17,6 +17,7 @@ import org.loomproof.workshop.prover.reach.Reach;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.prover.verdict.Verdict;
+import org.loomproof.workshop.quantity.Celsius;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.Situation;
@@ -24,6 +25,9 @@ import org.loomproof.workshop.words.Phrase;
 
 /** Decides cases area by area, and tells what was looked at and what was not. */
 public final class Explorer {
+
+    /** At which parts are rated, and figures of copper stand. */
+    private static final Celsius ROOM = new Celsius(20);
 
     private final ExplorerJob job;
     private final List<Area> areas;
@@ -114,7 +118,7 @@ public final class Explorer {
         bounds.add(Phrase.of("bound.moments"));
         bounds.add(Phrase.of("bound.histories"));
         bounds.add(Phrase.of("bound.by-hand"));
-        bounds.add(Phrase.of("bound.room-temperature"));
+        bounds.add(Phrase.of("bound.room-temperature", ROOM));
         if (!job.variations().isEmpty()) {
             bounds.add(Phrase.of("bound.corners"));
         }
