@@ -52,8 +52,7 @@ public final class Timings {
         List<String> all = Stream.concat(own, counted).toList();
         return all.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new SourceText(
-                        FILE, String.join(",", HEADER) + "\n" + String.join("\n", all) + "\n"));
+                : Optional.of(new SourceText(FILE, String.join(",", HEADER) + "\n" + String.join("\n", all) + "\n"));
     }
 
     /** What was counted of jobs; nothing before the first one. */

@@ -88,10 +88,7 @@ class TwoKitsTest {
 
     private static boolean isOurs(Brief brief, Situation at) {
         return at.feed() == ControllerFeed.WHOLE
-                && brief.kit()
-                        .behaviour()
-                        .listOn(at.controller(), at.moment())
-                        .contains(LEAD);
+                && brief.kit().behaviour().listOn(at.controller(), at.moment()).contains(LEAD);
     }
 
     /** The older box draws what it drew before, and into our lead flows nothing, in every state and under every loss of a feed. */
