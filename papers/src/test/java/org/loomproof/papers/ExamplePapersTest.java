@@ -14,6 +14,7 @@ import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.loomproof.papers.bay.ShopAddress;
+import org.loomproof.papers.drawing.Ink;
 import org.loomproof.papers.drawing.Inspection;
 import org.loomproof.papers.drawing.PlacedDrawing;
 import org.loomproof.papers.folder.FolderOutcome;
@@ -204,6 +205,10 @@ class ExamplePapersTest {
     private static void assertNothingIsInTheWay(PlacedDrawing sheet) {
         Inspection found = Inspection.of(sheet);
         assertThat(found.overlaps()).isEmpty();
+        assertThat(sheet.listLettering())
+                .extracting(Ink.Lettering::text)
+                .as("cut at their ends")
+                .noneMatch(text -> text.endsWith("…"));
         assertThat(found.struck()).isEmpty();
         assertThat(found.outside()).isEmpty();
         assertThat(SchematicTest.printedPoints(sheet)).isGreaterThanOrEqualTo(7.0 - 1e-9);

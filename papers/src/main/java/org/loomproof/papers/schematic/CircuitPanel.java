@@ -90,7 +90,7 @@ final class CircuitPanel {
     }
 
     private String title() {
-        return FontWidths.fitted(words.circuit(circuit), 150, Sketch.TYPE, true);
+        return FontWidths.fitted(words.circuit(circuit), LONGEST_PLACE, Sketch.TYPE, true);
     }
 
     private String wire() {

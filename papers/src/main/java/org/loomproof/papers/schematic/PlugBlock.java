@@ -22,7 +22,7 @@ final class PlugBlock {
     private static final double PITCH = 15;
     private static final double HEAD = 16;
     private static final double POSITION = 20;
-    private static final double LONGEST_ROLE = 96;
+    private static final double LONGEST_ROLE = 150;
 
     private final Plan plan;
     private final Connections connections;

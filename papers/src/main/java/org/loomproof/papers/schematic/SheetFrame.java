@@ -82,12 +82,8 @@ final class SheetFrame {
         s.line(Pen.OUTLINE, left, MARGIN + 17, right, MARGIN + 17);
         s.line(Pen.OUTLINE, left, bottom - FOOT, right, bottom - FOOT);
         s.letter(right - 6, MARGIN + 11.5, sheet, Ink.Anchor.END);
-        String job = words.of(
-                "schematic.heading",
-                brief.order().job(),
-                brief.sheet().vehicle().name(),
-                brief.kit().name());
         double room = right - left - 24 - FontWidths.width(sheet, Sketch.TYPE, false);
+        String job = heading(room);
         s.letter(left + 6, MARGIN + 11.5, FontWidths.fitted(job, room, Sketch.TYPE, true), job, Ink.Anchor.START, true);
         String legend = words.of("schematic.legend");
         s.letter(
@@ -104,6 +100,17 @@ final class SheetFrame {
             zone(s, "schematic.controller", dx + content.width() - 6, Ink.Anchor.END);
         }
         return content.on(width, height, dx, MARGIN + HEAD).with(s.ink());
+    }
+
+    /** Job, kit and vehicle; the vehicle is left out where it would be cut off, or the job is named after it. */
+    private String heading(double room) {
+        String job = brief.order().job();
+        String vehicle = brief.sheet().vehicle().name();
+        String whole = words.of("schematic.heading", job, vehicle, brief.kit().name());
+        boolean isRoom = FontWidths.width(whole, Sketch.TYPE, true) <= room && !job.contains(vehicle);
+        return isRoom
+                ? whole
+                : words.of("schematic.heading-short", job, brief.kit().name());
     }
 
     private void zone(Sketch s, String key, double x, Ink.Anchor anchor) {

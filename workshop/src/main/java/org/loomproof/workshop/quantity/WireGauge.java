@@ -13,7 +13,7 @@ public final class WireGauge {
     private static final double RATIO_OF_39_STEPS = 92;
 
     /** Two areas this close are one size: gauge and metric sizes lie further apart than this everywhere. */
-    private static final double SAME_SIZE = 0.005;
+    private static final double SAME_SIZE = 0.003;
 
     private static final int THICKEST = -3;
     private static final int FINEST = 40;
