@@ -27,10 +27,15 @@ record Printed(List<Markup> content, Map<String, String> headings, Map<String, I
 
     private static final Set<String> ITEMS = Set.of("p", "li");
 
-    /** Of heading and table head together, and of a paragraph or an item of one line or two. */
+    /** Of heading and table head together, and the least of a paragraph or an item, which may be of two short lines. */
     private static final int HEADS_MILLIMETRES = 28;
 
     private static final int ITEM_MILLIMETRES = 6;
+
+    /** Of a line in a narrow column, and the letters that it holds. */
+    private static final int LINE_MILLIMETRES = 4;
+
+    private static final int LETTERS_A_LINE = 36;
 
     /** More than a page can always give. */
     private static final int MOST_MILLIMETRES = 230;
@@ -61,7 +66,7 @@ record Printed(List<Markup> content, Map<String, String> headings, Map<String, I
                 case "h2" -> heading = element.attributes().getOrDefault("id", "");
                 case "table" -> {
                     if (!heading.isEmpty()) {
-                        int needed = HEADS_MILLIMETRES + ITEM_MILLIMETRES * firstRow(element);
+                        int needed = HEADS_MILLIMETRES + firstRow(element);
                         rooms.put(heading, Math.min(MOST_MILLIMETRES, needed));
                         heading = "";
                     }
@@ -71,11 +76,11 @@ record Printed(List<Markup> content, Map<String, String> headings, Map<String, I
         }
     }
 
-    /** How many paragraphs and items stand in a table's first row. */
+    /** Millimetres of all paragraphs and items in a table's first row, as if they stood under each other. */
     private static int firstRow(Element table) {
         return find(table, "tbody")
                 .flatMap(body -> find(body, "tr"))
-                .map(Printed::items)
+                .map(Printed::millimetres)
                 .orElse(0);
     }
 
@@ -83,10 +88,15 @@ record Printed(List<Markup> content, Map<String, String> headings, Map<String, I
         return elements(parent).filter(child -> child.name().equals(name)).findFirst();
     }
 
-    private static int items(Element parent) {
+    private static int millimetres(Element parent) {
         return elements(parent)
-                .mapToInt(child -> ITEMS.contains(child.name()) ? 1 : items(child))
+                .mapToInt(child -> ITEMS.contains(child.name()) ? item(child) : millimetres(child))
                 .sum();
+    }
+
+    private static int item(Element item) {
+        return Math.max(
+                ITEM_MILLIMETRES, LINE_MILLIMETRES * Math.ceilDiv(text(item).length(), LETTERS_A_LINE));
     }
 
     private static Stream<Element> elements(Element parent) {
