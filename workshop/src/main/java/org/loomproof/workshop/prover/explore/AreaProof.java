@@ -160,14 +160,14 @@ final class AreaProof {
         Case each = cases.get(c);
         Found worst = finding.worst().orElseThrow();
         Found soonest = finding.soonestBroken().orElseThrow();
-        Margin margin = each.margin(typical.at(worst.key()).deciding(each));
+        Margin margin = each.margin(typical.deciding(each, worst.key()));
         Situation situation = typical.situation(c, soonest.key());
         return new Verdict.Broken(
                 margin,
                 new Witness(
                         stepsTo.list(situation),
                         situation,
-                        each.observations(typical.at(soonest.key()).deciding(each))));
+                        each.observations(typical.deciding(each, soonest.key()))));
     }
 
     private Verdict unsettled(int c, Unsettled trouble) {
@@ -189,7 +189,7 @@ final class AreaProof {
         Found worst = sweep.findings().get(inSweep).worst().orElseThrow();
         Case each = cases.get(c);
         return new Verdict.Holds(
-                each.margin(sweep.at(worst.key()).deciding(each)), sweep.situation(inSweep, worst.key()));
+                each.margin(sweep.deciding(each, worst.key())), sweep.situation(inSweep, worst.key()));
     }
 
     private Verdict atCorner(Sweep sweep, int inSweep, int c, Sensitivity sensitivity) {

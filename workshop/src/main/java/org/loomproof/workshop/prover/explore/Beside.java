@@ -67,12 +67,6 @@ public record Beside(Space space, Key key, Vehicle stock, Vehicle fitted, Workin
         return solve().map(pairs -> slack(each, pairs)).orElse(Double.NaN);
     }
 
-    /** The pair that decides a case here. */
-    Pair deciding(Case each) {
-        return deciding(
-                each, solve().orElseThrow(() -> new IllegalStateException("settled once, not settled again: " + key)));
-    }
-
     /** The pair that decides a case: the least of the fitted vehicle's answers, beside the stock answer that suits it. */
     public static Pair deciding(Case each, List<List<Pair>> pairs) {
         return pairs.stream()

@@ -21,6 +21,7 @@ public final class Concern {
     private final StepsTo stepsTo;
     private final int[] supplySteps;
     private final int[] positionSteps;
+    private final int[][] conditionSteps;
     private final List<Case> cases;
 
     /** Works out where each case is asked. */
@@ -37,6 +38,15 @@ public final class Concern {
             }
             positions.add(at);
         }
+        this.conditionSteps = doings.stream()
+                .map(each -> each.stream()
+                        .mapToInt(doing -> doing.map(this::steps).orElse(0))
+                        .toArray())
+                .toArray(int[][]::new);
+    }
+
+    private int steps(Condition.Doing doing) {
+        return (stepsTo.isSupposed(doing) ? SUPPOSED : 0) + stepsTo.count(doing);
     }
 
     private static Optional<Condition.Doing> doing(Case each, Condition condition) {
@@ -61,9 +71,7 @@ public final class Concern {
 
     /** How many steps lead a person to where the case is asked; what is only supposed comes after all that is sure. */
     public int steps(int caseIndex, Key key) {
-        Condition.Doing doing = doing(caseIndex, key.condition());
-        return (stepsTo.isSupposed(doing) ? SUPPOSED : 0)
-                + stepsTo.count(doing)
+        return conditionSteps[caseIndex][key.condition()]
                 + supplySteps[key.supply()]
                 + positionSteps[key.positions()];
     }

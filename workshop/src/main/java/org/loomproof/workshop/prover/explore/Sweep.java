@@ -1,8 +1,10 @@
 package org.loomproof.workshop.prover.explore;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -35,6 +37,8 @@ final class Sweep {
     private final StockTable stockTable;
     private final Concern concern;
     private final List<Finding> findings = new ArrayList<>();
+    private final Workbench bench = new Workbench();
+    private final Map<Key, List<List<Pair>>> solvedAgain = new HashMap<>();
     private long solves;
     private long situations;
 
@@ -78,7 +82,7 @@ final class Sweep {
     Sweep walk(Onlooker.Watch watch) {
         List<Strip> strips = IntStream.range(0, STRIPS)
                 .parallel()
-                .mapToObj(k -> new Strip(watch).walk(k))
+                .mapToObj(k -> new Strip(watch, this.bench.beside()).walk(k))
                 .toList();
         cases.forEach(each -> findings.add(new Finding()));
         for (Strip strip : strips) {
@@ -107,14 +111,15 @@ final class Sweep {
 
     private final class Strip {
 
-        private final Workbench bench = new Workbench();
+        private final Workbench bench;
         private final List<Finding> found =
                 cases.stream().map(c -> new Finding()).toList();
         private final Onlooker.Watch watch;
         private long situations;
 
-        Strip(Onlooker.Watch watch) {
+        Strip(Onlooker.Watch watch, Workbench bench) {
             this.watch = watch;
+            this.bench = bench;
         }
 
         Strip walk(int strip) {
@@ -178,9 +183,14 @@ final class Sweep {
         return concern.doing(caseIndex, key.condition());
     }
 
-    /** Both vehicles at a place, to be solved once more. */
-    Beside at(Key key) {
-        return new Beside(space, key, stock, fitted, stockTable.working(), new Workbench());
+    /** The pair that decides a case at a place, which is solved once more, once for all cases. */
+    Pair deciding(Case each, Key key) {
+        return Beside.deciding(
+                each,
+                solvedAgain.computeIfAbsent(
+                        key, k -> new Beside(space, k, stock, fitted, stockTable.working(), bench)
+                                .solve()
+                                .orElseThrow(() -> new IllegalStateException("settled once, not settled again: " + k))));
     }
 
     /** What the stock loads get when they work. */

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.Setting;
@@ -24,8 +25,28 @@ public final class Workbench {
 
     private final Map<Network, Solver> solvers = new HashMap<>();
     private final Map<Network, Histories> histories = new HashMap<>();
-    private final Map<Network, Map<PartId, Vehicle>> variants = new HashMap<>();
+    private final Shared shared;
     private long solves;
+
+    /** What benches that work side by side, one a thread, lay out once between them. */
+    private static final class Shared {
+        private final Map<Network, Solver> laidOut = new ConcurrentHashMap<>();
+        private final Map<Network, Map<PartId, Vehicle>> variants = new ConcurrentHashMap<>();
+    }
+
+    /** A bench of its own. */
+    public Workbench() {
+        this(new Shared());
+    }
+
+    private Workbench(Shared shared) {
+        this.shared = shared;
+    }
+
+    /** A bench for another thread, at which what one of the two lays out need not be laid out again. */
+    Workbench beside() {
+        return new Workbench(shared);
+    }
 
     /** Operating points asked for so far. */
     public long solves() {
@@ -41,7 +62,8 @@ public final class Workbench {
 
     /** A vehicle made from another by changing one part; made once. */
     public Vehicle variant(Vehicle of, PartId changed, UnaryOperator<Vehicle> making) {
-        return variants.computeIfAbsent(of.wired().network(), n -> new HashMap<>())
+        return shared.variants
+                .computeIfAbsent(of.wired().network(), n -> new ConcurrentHashMap<>())
                 .computeIfAbsent(changed, part -> making.apply(of));
     }
 
@@ -94,8 +116,9 @@ public final class Workbench {
     }
 
     private Solver solver(Wired wired) {
-        return solvers.computeIfAbsent(
-                wired.network(), n -> Solver.of(n, SolverOptions.USUAL.withoutOtherStablePoints()));
+        return solvers.computeIfAbsent(wired.network(), n -> shared.laidOut
+                .computeIfAbsent(n, laid -> Solver.of(laid, SolverOptions.USUAL.withoutOtherStablePoints()))
+                .fresh());
     }
 
     private static Optional<Answers> take(
