@@ -33,11 +33,23 @@ public final class Prover {
      * @throws IllegalArgumentException if the plan names a circuit or lead that the brief does not have
      */
     public static Proof prove(Brief brief, Plan plan) {
+        return proveUntilLost(brief, plan, Integer.MAX_VALUE);
+    }
+
+    /**
+     * The proof of a plan for a brief, given up as soon as the plan has lost against another: then it tells what was decided by
+     * then, and nothing of what is reached or of threats. Where it is given up depends on brief and plan alone.
+     *
+     * @param mostBroken with more broken claims than this that a plan decides it has lost
+     */
+    public static Proof proveUntilLost(Brief brief, Plan plan, int mostBroken) {
         Fitting fitting = fitting(brief, plan);
         Sightings sightings = new Sightings(fitting.brief().kit());
         Proof proof = proof(
-                fitting, Explorer.ofWholeRanges(fitting.brief(), plan, fitting.stock(), fitting.fitted(), sightings));
-        return fitting.lifeOnHold().isPresent()
+                fitting,
+                Explorer.ofWholeRanges(fitting.brief(), plan, fitting.stock(), fitting.fitted(), sightings),
+                mostBroken);
+        return fitting.lifeOnHold().isPresent() || proof.countBroken() > mostBroken
                 ? proof
                 : Reachable.of(fitting, sightings)
                         .map(reachable -> reachable.told(proof))
@@ -48,7 +60,10 @@ public final class Prover {
     /** The claims that do not hold already with every figure at its typical value: the short answer, which proves nothing. */
     public static List<ClaimResult> listObjections(Brief brief, Plan plan) {
         Fitting fitting = fitting(brief, plan);
-        return proof(fitting, Explorer.ofTypicalValues(fitting.brief(), plan, fitting.stock(), fitting.fitted()))
+        return proof(
+                        fitting,
+                        Explorer.ofTypicalValues(fitting.brief(), plan, fitting.stock(), fitting.fitted()),
+                        Integer.MAX_VALUE)
                 .results()
                 .stream()
                 .filter(result -> !(result.verdict() instanceof Verdict.Holds))
@@ -61,14 +76,21 @@ public final class Prover {
                 brief, plan, Vehicle.stock(brief, Corner.TYPICAL), Vehicle.fitted(brief, plan, Corner.TYPICAL));
     }
 
-    private static Proof proof(Fitting fitting, Explorer explorer) {
+    private static Proof proof(Fitting fitting, Explorer explorer, int mostBroken) {
         List<Claimed> claimed = new ArrayList<>();
         Claim.all().forEach(claim -> claimed.addAll(claim.in(fitting)));
         fitting.lifeOnHold().ifPresent(hold -> claimed.replaceAll(each -> leftOpen(each, hold)));
-        explorer.decide(claimed.stream()
-                .filter(Claimed.ToShow.class::isInstance)
-                .map(c -> ((Claimed.ToShow) c).toShow())
-                .toList());
+        int byFigures = (int) claimed.stream()
+                .filter(each -> each instanceof Claimed.Decided(ClaimResult result) && result.countsAsBroken())
+                .count();
+        if (byFigures <= mostBroken) {
+            explorer.decide(
+                    claimed.stream()
+                            .filter(Claimed.ToShow.class::isInstance)
+                            .map(c -> ((Claimed.ToShow) c).toShow())
+                            .toList(),
+                    mostBroken - byFigures);
+        }
         List<ClaimResult> results = new ArrayList<>();
         for (Claimed each : claimed) {
             switch (each) {

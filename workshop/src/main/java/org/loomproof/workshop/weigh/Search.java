@@ -6,13 +6,14 @@ import org.loomproof.workshop.planner.rule.Searched;
 /**
  * How much was looked through before a plan was picked.
  *
- * @param plansProven how many whole plans the prover judged
+ * @param plansProven how many whole plans the prover judged, each until it had lost
+ * @param solves operating points that were solved for it
  * @param leads how much of the grammar was enumerated, lead by lead, where a lead's coupling comes from it
  */
-public record Search(long plansProven, List<Searched> leads) {
+public record Search(long plansProven, long solves, List<Searched> leads) {
 
     /** A plan that was not searched for. */
-    public static final Search NONE = new Search(0, List.of());
+    public static final Search NONE = new Search(0, 0, List.of());
 
     public Search {
         leads = List.copyOf(leads);

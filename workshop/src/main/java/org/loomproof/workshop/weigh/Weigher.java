@@ -3,7 +3,6 @@ package org.loomproof.workshop.weigh;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.plan.Plan;
@@ -18,18 +17,25 @@ import org.loomproof.workshop.words.Phrase;
 /**
  * Has candidates proven in the planner's order and picks the best. It stops as soon as a plan is proven that no candidate left
  * can beat: nothing broken, nothing open but what waits for a reading, and none of the rest turns down or holds less or has
- * fewer parts.
+ * fewer parts. A candidate is proven only until it has lost.
  */
 public final class Weigher {
 
     /** More candidates than this are not proven. */
     public static final int MOST_WEIGHED = 24;
 
-    private final BiFunction<Brief, Plan, Proof> prover;
+    /** What proves a plan as long as it may still win. */
+    @FunctionalInterface
+    interface Proving {
+        /** The proof of a plan that has lost once more than so many claims are broken. */
+        Proof prove(Brief brief, Plan plan, int mostBroken);
+    }
+
+    private final Proving prover;
 
     /** Weighs with the prover. */
     public Weigher() {
-        this(Prover::prove);
+        this(Prover::proveUntilLost);
     }
 
     /**
@@ -38,13 +44,13 @@ public final class Weigher {
      * @param beforeEachProof is called before each candidate is proven; what it throws ends the weighing
      */
     public Weigher(Runnable beforeEachProof) {
-        this((brief, plan) -> {
+        this((brief, plan, mostBroken) -> {
             beforeEachProof.run();
-            return Prover.prove(brief, plan);
+            return Prover.proveUntilLost(brief, plan, mostBroken);
         });
     }
 
-    Weigher(BiFunction<Brief, Plan, Proof> prover) {
+    Weigher(Proving prover) {
         this.prover = prover;
     }
 
@@ -59,8 +65,7 @@ public final class Weigher {
     /** What is broken and may not be in another plan. */
     private static List<ClaimResult> listBroken(PlannedJob job) {
         return job.proof().results().stream()
-                .filter(ClaimResult::planDecides)
-                .filter(r -> r.verdict() instanceof Verdict.Broken)
+                .filter(ClaimResult::countsAsBroken)
                 .toList();
     }
 
@@ -96,14 +101,14 @@ public final class Weigher {
         Brief asked = down.without(brief);
         PlannedJob rest = weigh(asked, Planner.plan(asked));
         Plan plan = down.tell(rest.plan());
-        PlannedJob job = new PlannedJob(plan, prover.apply(brief, plan), rest.search(), rest.bounds());
+        PlannedJob job = new PlannedJob(plan, prover.prove(brief, plan, Integer.MAX_VALUE), rest.search(), rest.bounds());
         return new Rest(down, job, listBroken(job).size());
     }
 
     PlannedJob weigh(Brief brief, Candidates candidates) {
         List<Weighed> weighed = new ArrayList<>();
         List<Plan> left = new ArrayList<>(candidates.plans());
-        Weighed best = take(brief, left.removeFirst(), weighed);
+        Weighed best = take(brief, left.removeFirst(), weighed, Integer.MAX_VALUE);
         while (!left.isEmpty() && weighed.size() < MOST_WEIGHED) {
             Weighed toBeat = best;
             // A plan that waits for the same readings can at best leave the same claims open.
@@ -114,7 +119,7 @@ public final class Weigher {
                     break;
                 }
             }
-            Weighed next = take(brief, left.removeFirst(), weighed);
+            Weighed next = take(brief, left.removeFirst(), weighed, best.score().broken());
             if (next.score().compareTo(best.score()) < 0) {
                 best = next;
             }
@@ -129,11 +134,17 @@ public final class Weigher {
                 winner = Losers.tell(winner, other.plan(), other.proof(), Losers.isWorse(other.score(), best.score()));
             }
         }
-        return new PlannedJob(winner, best.proof(), new Search(weighed.size(), candidates.searches()), bounds);
+        return new PlannedJob(winner, best.proof(), new Search(weighed.size(), solves(weighed), candidates.searches()), bounds);
     }
 
-    private Weighed take(Brief brief, Plan plan, List<Weighed> weighed) {
-        Proof proof = prover.apply(brief, plan);
+    private static long solves(List<Weighed> weighed) {
+        return weighed.stream()
+                .mapToLong(each -> each.proof().effort().solves())
+                .sum();
+    }
+
+    private Weighed take(Brief brief, Plan plan, List<Weighed> weighed, int mostBroken) {
+        Proof proof = prover.prove(brief, plan, mostBroken);
         Weighed result = new Weighed(plan, proof, Score.of(brief, plan, proof));
         weighed.add(result);
         return result;

@@ -44,7 +44,7 @@ class WeigherTest {
 
     @Test
     void theFirstWayIsTakenWhenItIsProvenAndNoneHasFewerParts() {
-        PlannedJob job = new Weigher((brief, plan) -> proof(false, false)).weigh(brief());
+        PlannedJob job = new Weigher((brief, plan, most) -> proof(false, false)).weigh(brief());
 
         assertThat(coupling(job.plan())).isEqualTo("coupling.straight");
         assertThat(job.search().plansProven()).isEqualTo(1);
@@ -54,7 +54,7 @@ class WeigherTest {
     @Test
     void aBrokenWayLosesToTheNextAndLeavesItsReason() {
         PlannedJob job =
-                new Weigher((brief, plan) -> proof(coupling(plan).equals("coupling.straight"), false)).weigh(brief());
+                new Weigher((brief, plan, most) -> proof(coupling(plan).equals("coupling.straight"), false)).weigh(brief());
 
         assertThat(coupling(job.plan())).isEqualTo("coupling.isolation-diodes");
         assertThat(reasons(job.plan())).anyMatch(r -> r.contains("straight joint") && r.contains("would break"));
@@ -62,8 +62,8 @@ class WeigherTest {
 
     @Test
     void moreToSpareComesBeforeFewerPartsAndHundredthsDecideNothing() {
-        PlannedJob tight = new Weigher((brief, plan) -> holding(plan, "coupling.straight", 0.05)).weigh(brief());
-        PlannedJob alike = new Weigher((brief, plan) -> holding(plan, "coupling.straight", 0.31)).weigh(brief());
+        PlannedJob tight = new Weigher((brief, plan, most) -> holding(plan, "coupling.straight", 0.05)).weigh(brief());
+        PlannedJob alike = new Weigher((brief, plan, most) -> holding(plan, "coupling.straight", 0.31)).weigh(brief());
 
         assertThat(coupling(tight.plan())).isEqualTo("coupling.isolation-diodes");
         assertThat(reasons(tight.plan())).anyMatch(r -> r.contains("straight joint") && r.contains("less to spare"));
@@ -85,7 +85,7 @@ class WeigherTest {
     @Test
     void anOpenWayLosesToAProvenOne() {
         PlannedJob job =
-                new Weigher((brief, plan) -> proof(false, !coupling(plan).equals("coupling.relay"))).weigh(brief());
+                new Weigher((brief, plan, most) -> proof(false, !coupling(plan).equals("coupling.relay"))).weigh(brief());
 
         assertThat(coupling(job.plan())).isEqualTo("coupling.relay");
         assertThat(job.search().plansProven()).isEqualTo(5);
@@ -96,7 +96,7 @@ class WeigherTest {
 
     @Test
     void whenEveryWayIsBrokenTheSimplestIsGivenWithItsProof() {
-        PlannedJob job = new Weigher((brief, plan) -> proof(true, false)).weigh(brief());
+        PlannedJob job = new Weigher((brief, plan, most) -> proof(true, false)).weigh(brief());
 
         assertThat(coupling(job.plan())).isEqualTo("coupling.straight");
         assertThat(job.proof().results()).anyMatch(r -> r.verdict() instanceof Verdict.Broken);
@@ -106,7 +106,7 @@ class WeigherTest {
     @Test
     void aWishThatOnlyBreaksThingsIsTurnedDownAndTheRestIsPlanned() {
         PlannedJob job = new Weigher(
-                        (brief, plan) -> proof(plan.findHookup(HORN).orElseThrow() instanceof Hookup.Connect, false))
+                        (brief, plan, most) -> proof(plan.findHookup(HORN).orElseThrow() instanceof Hookup.Connect, false))
                 .weigh(brief());
 
         assertThat(job.proof().results()).isEmpty();
@@ -137,7 +137,7 @@ class WeigherTest {
                 AnOrder.forWishes(Wish.HORN, Wish.SIREN).order());
         List<LeadId> breaking = List.of(HORN, new LeadId("siren"));
 
-        PlannedJob job = new Weigher((b, plan) -> proof(countConnected(plan, breaking))).weigh(brief);
+        PlannedJob job = new Weigher((b, plan, most) -> proof(countConnected(plan, breaking))).weigh(brief);
 
         assertThat(job.plan().refusals()).extracting(r -> r.wish()).containsExactlyInAnyOrder(Wish.HORN, Wish.SIREN);
         assertThat(breaking)
@@ -173,7 +173,7 @@ class WeigherTest {
                         .lowSide("light", LeadRole.INTERIOR_LIGHT, 0.5, Set.of(ControllerState.DISARMED))
                         .kit(),
                 AnOrder.forWishes(Wish.HORN, Wish.INTERIOR_LIGHT).order());
-        PlannedJob job = new Weigher((b, plan) -> openUntil(plan)).weigh(waiting);
+        PlannedJob job = new Weigher((b, plan, most) -> openUntil(plan)).weigh(waiting);
 
         assertThat(coupling(job.plan())).isEqualTo("coupling.straight");
         assertThat(job.search().plansProven()).isEqualTo(1);

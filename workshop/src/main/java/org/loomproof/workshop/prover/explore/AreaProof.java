@@ -69,8 +69,15 @@ final class AreaProof {
         return space.leftAtRest();
     }
 
-    /** The results, by the ids of the cases; a case that has nothing to say may have none. */
-    Map<String, ClaimResult> results() {
+    /**
+     * The results, by the ids of the cases; a case that has nothing to say may have none. With more broken at typical values than
+     * so many, nothing further is looked at: those alone are told.
+     */
+    Map<String, ClaimResult> results(int mostBroken) {
+        Map<String, ClaimResult> lost = brokenAtTypical();
+        if (lost.size() > mostBroken) {
+            return lost;
+        }
         Map<String, ClaimResult> results = new HashMap<>();
         Map<Integer, Sensitivity> sensitivities = sensitivities();
         List<Integer> holding = new ArrayList<>();
@@ -106,6 +113,17 @@ final class AreaProof {
             }
         });
         return results;
+    }
+
+    private Map<String, ClaimResult> brokenAtTypical() {
+        Map<String, ClaimResult> broken = new HashMap<>();
+        for (int c = 0; c < cases.size(); c++) {
+            Case each = cases.get(c);
+            beforeCorners(c)
+                    .filter(Verdict.Broken.class::isInstance)
+                    .ifPresent(v -> broken.put(each.id(), new ClaimResult(each.id(), each.statement(), v, List.of())));
+        }
+        return broken;
     }
 
     /** What is decided at typical values already; empty for what holds there, or has nothing to say and falls away. */

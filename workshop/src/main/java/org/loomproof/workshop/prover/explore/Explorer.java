@@ -58,6 +58,11 @@ public final class Explorer {
 
     /** Decides the cases; afterwards each has a result, unless it had nothing to say and fell away. */
     public Explorer decide(List<Case> cases) {
+        return decide(cases, Integer.MAX_VALUE);
+    }
+
+    /** The same, given up once more cases than so many are broken; then some have no result. */
+    public Explorer decide(List<Case> cases, int mostBroken) {
         Map<Area, List<Case>> byArea = new LinkedHashMap<>();
         for (Case each : cases) {
             byArea.computeIfAbsent(areaOf(each), a -> new ArrayList<>()).add(each);
@@ -68,11 +73,17 @@ public final class Explorer {
                 Optional<ClaimResult> untouched = area.touched() ? Optional.empty() : untouched(each);
                 untouched.ifPresentOrElse(result -> results.put(each.id(), result), () -> toSolve.add(each));
             }
-            if (!toSolve.isEmpty()) {
-                solve(area, toSolve);
+            int broken = countBroken();
+            if (!toSolve.isEmpty() && broken <= mostBroken) {
+                solve(area, toSolve, mostBroken - broken);
             }
         });
         return this;
+    }
+
+    private int countBroken() {
+        return (int)
+                results.values().stream().filter(ClaimResult::countsAsBroken).count();
     }
 
     private Area areaOf(Case each) {
@@ -90,9 +101,9 @@ public final class Explorer {
                         new ClaimResult(each.id(), each.statement(), new Verdict.Holds(margin, rest), List.of()));
     }
 
-    private void solve(Area area, List<Case> cases) {
+    private void solve(Area area, List<Case> cases, int mostBroken) {
         AreaProof proof = new AreaProof(job, area, cases);
-        results.putAll(proof.results());
+        results.putAll(proof.results(mostBroken));
         leftAtRest.addAll(proof.leftAtRest());
         situations += proof.situations();
         solves += proof.solves();

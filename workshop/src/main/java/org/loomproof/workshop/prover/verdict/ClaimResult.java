@@ -22,4 +22,9 @@ public record ClaimResult(String id, Phrase statement, Verdict verdict, List<Ass
     public ClaimResult {
         restsOn = List.copyOf(restsOn);
     }
+
+    /** True for one that is broken and that another plan may meet. */
+    public boolean countsAsBroken() {
+        return planDecides && verdict instanceof Verdict.Broken;
+    }
 }

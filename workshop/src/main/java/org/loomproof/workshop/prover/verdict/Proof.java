@@ -32,6 +32,11 @@ public record Proof(
         this(results, List.of(), List.of(), effort, bounds);
     }
 
+    /** How many claims are broken that another plan may meet. */
+    public int countBroken() {
+        return (int) results.stream().filter(ClaimResult::countsAsBroken).count();
+    }
+
     /** The same proof with what a thief may try, and what is left. */
     public Proof with(List<ThreatResult> tried, List<Residual> left) {
         return new Proof(results, tried, left, effort, bounds);
