@@ -106,7 +106,8 @@ public final class ResultJson {
     }
 
     private ObjectNode search(Search search) {
-        ObjectNode node = mapper.createObjectNode().put("plansProven", search.plansProven())
+        ObjectNode node = mapper.createObjectNode()
+                .put("plansProven", search.plansProven())
                 .put("solves", search.solves());
         ArrayNode leads = node.putArray("leads");
         for (Searched each : search.leads()) {

@@ -11,7 +11,6 @@ import org.loomproof.workshop.planner.search.Candidates;
 import org.loomproof.workshop.prover.Prover;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
-import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -101,7 +100,8 @@ public final class Weigher {
         Brief asked = down.without(brief);
         PlannedJob rest = weigh(asked, Planner.plan(asked));
         Plan plan = down.tell(rest.plan());
-        PlannedJob job = new PlannedJob(plan, prover.prove(brief, plan, Integer.MAX_VALUE), rest.search(), rest.bounds());
+        PlannedJob job =
+                new PlannedJob(plan, prover.prove(brief, plan, Integer.MAX_VALUE), rest.search(), rest.bounds());
         return new Rest(down, job, listBroken(job).size());
     }
 
@@ -134,7 +134,8 @@ public final class Weigher {
                 winner = Losers.tell(winner, other.plan(), other.proof(), Losers.isWorse(other.score(), best.score()));
             }
         }
-        return new PlannedJob(winner, best.proof(), new Search(weighed.size(), solves(weighed), candidates.searches()), bounds);
+        return new PlannedJob(
+                winner, best.proof(), new Search(weighed.size(), solves(weighed), candidates.searches()), bounds);
     }
 
     private static long solves(List<Weighed> weighed) {

@@ -8,9 +8,9 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.loomproof.workshop.brief.Brief;
 import org.loomproof.testing.Note;
 import org.loomproof.testing.Sample;
+import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.planner.Planner;
 import org.loomproof.workshop.prover.Prover;
@@ -64,7 +64,7 @@ class ProvenUntilLostTest {
     static void tellHowMuch() {
         assertThat(LOST.get()).as("candidates that lose").isPositive();
         assertThat(SOLVES_UNTIL_LOST.get()).isLessThan(SOLVES_WHOLE.get());
-        Note.that(LOST.get() + " candidates lost after " + SOLVES_UNTIL_LOST.get() + " operating points, " + SOLVES_WHOLE.get()
-                + " in whole");
+        Note.that(LOST.get() + " candidates lost after " + SOLVES_UNTIL_LOST.get() + " operating points, "
+                + SOLVES_WHOLE.get() + " in whole");
     }
 }

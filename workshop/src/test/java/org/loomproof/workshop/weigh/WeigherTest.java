@@ -53,8 +53,8 @@ class WeigherTest {
 
     @Test
     void aBrokenWayLosesToTheNextAndLeavesItsReason() {
-        PlannedJob job =
-                new Weigher((brief, plan, most) -> proof(coupling(plan).equals("coupling.straight"), false)).weigh(brief());
+        PlannedJob job = new Weigher((brief, plan, most) -> proof(coupling(plan).equals("coupling.straight"), false))
+                .weigh(brief());
 
         assertThat(coupling(job.plan())).isEqualTo("coupling.isolation-diodes");
         assertThat(reasons(job.plan())).anyMatch(r -> r.contains("straight joint") && r.contains("would break"));
@@ -84,8 +84,9 @@ class WeigherTest {
 
     @Test
     void anOpenWayLosesToAProvenOne() {
-        PlannedJob job =
-                new Weigher((brief, plan, most) -> proof(false, !coupling(plan).equals("coupling.relay"))).weigh(brief());
+        PlannedJob job = new Weigher(
+                        (brief, plan, most) -> proof(false, !coupling(plan).equals("coupling.relay")))
+                .weigh(brief());
 
         assertThat(coupling(job.plan())).isEqualTo("coupling.relay");
         assertThat(job.search().plansProven()).isEqualTo(5);
@@ -105,8 +106,8 @@ class WeigherTest {
 
     @Test
     void aWishThatOnlyBreaksThingsIsTurnedDownAndTheRestIsPlanned() {
-        PlannedJob job = new Weigher(
-                        (brief, plan, most) -> proof(plan.findHookup(HORN).orElseThrow() instanceof Hookup.Connect, false))
+        PlannedJob job = new Weigher((brief, plan, most) ->
+                        proof(plan.findHookup(HORN).orElseThrow() instanceof Hookup.Connect, false))
                 .weigh(brief());
 
         assertThat(job.proof().results()).isEmpty();

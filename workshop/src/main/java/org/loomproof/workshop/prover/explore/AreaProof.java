@@ -183,9 +183,7 @@ final class AreaProof {
         return new Verdict.Broken(
                 margin,
                 new Witness(
-                        stepsTo.list(situation),
-                        situation,
-                        each.observations(typical.deciding(each, soonest.key()))));
+                        stepsTo.list(situation), situation, each.observations(typical.deciding(each, soonest.key()))));
     }
 
     private Verdict unsettled(int c, Unsettled trouble) {
@@ -206,8 +204,7 @@ final class AreaProof {
     private Verdict.Holds holds(Sweep sweep, int inSweep, int c) {
         Found worst = sweep.findings().get(inSweep).worst().orElseThrow();
         Case each = cases.get(c);
-        return new Verdict.Holds(
-                each.margin(sweep.deciding(each, worst.key())), sweep.situation(inSweep, worst.key()));
+        return new Verdict.Holds(each.margin(sweep.deciding(each, worst.key())), sweep.situation(inSweep, worst.key()));
     }
 
     private Verdict atCorner(Sweep sweep, int inSweep, int c, Sensitivity sensitivity) {

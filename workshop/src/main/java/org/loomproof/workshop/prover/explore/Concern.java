@@ -71,9 +71,7 @@ public final class Concern {
 
     /** How many steps lead a person to where the case is asked; what is only supposed comes after all that is sure. */
     public int steps(int caseIndex, Key key) {
-        return conditionSteps[caseIndex][key.condition()]
-                + supplySteps[key.supply()]
-                + positionSteps[key.positions()];
+        return conditionSteps[caseIndex][key.condition()] + supplySteps[key.supply()] + positionSteps[key.positions()];
     }
 
     /** The doing of the controller that stands for a condition in the words of a case. */

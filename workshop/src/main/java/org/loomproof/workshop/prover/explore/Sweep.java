@@ -188,9 +188,11 @@ final class Sweep {
         return Beside.deciding(
                 each,
                 solvedAgain.computeIfAbsent(
-                        key, k -> new Beside(space, k, stock, fitted, stockTable.working(), bench)
+                        key,
+                        k -> new Beside(space, k, stock, fitted, stockTable.working(), bench)
                                 .solve()
-                                .orElseThrow(() -> new IllegalStateException("settled once, not settled again: " + k))));
+                                .orElseThrow(
+                                        () -> new IllegalStateException("settled once, not settled again: " + k))));
     }
 
     /** What the stock loads get when they work. */

@@ -116,9 +116,11 @@ public final class Workbench {
     }
 
     private Solver solver(Wired wired) {
-        return solvers.computeIfAbsent(wired.network(), n -> shared.laidOut
-                .computeIfAbsent(n, laid -> Solver.of(laid, SolverOptions.USUAL.withoutOtherStablePoints()))
-                .fresh());
+        return solvers.computeIfAbsent(
+                wired.network(),
+                n -> shared.laidOut
+                        .computeIfAbsent(n, laid -> Solver.of(laid, SolverOptions.USUAL.withoutOtherStablePoints()))
+                        .fresh());
     }
 
     private static Optional<Answers> take(
