@@ -71,6 +71,7 @@ class CleanTableTest {
                 e.size().map(a -> a.value()),
                 e.colourAsWritten(),
                 e.steering(),
+                e.validity(),
                 e.name(),
                 e.spot().map(a -> a.value()));
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -26,7 +27,7 @@ class FreshCorpusTest {
         Scores scores = fresh(0, true);
         scores.print("fresh, looked at");
         assertThat(scores.sheets()).isEqualTo(88);
-        assertAtLeast(scores, 0.79, 0.82, 0.74, 0.64);
+        assertAtLeast(scores, 0.83, 0.88, 0.81, 0.70);
         assertThat(scores.shareOfSure()).as("called sure").isGreaterThan(0.98);
     }
 
@@ -34,9 +35,9 @@ class FreshCorpusTest {
     void heldBackSheetsAreReadAsWellAsBefore() throws IOException {
         Scores scores = heldBack();
         scores.print("fresh, held back");
-        assertThat(scores.sheets()).isEqualTo(82);
-        assertAtLeast(scores, 0.76, 0.78, 0.71, 0.55);
-        assertThat(scores.shareOfSure()).as("called sure").isGreaterThan(0.95);
+        assertThat(scores.sheets()).isEqualTo(80);
+        assertAtLeast(scores, 0.77, 0.80, 0.72, 0.57);
+        assertThat(scores.shareOfSure()).as("called sure").isGreaterThan(0.97);
     }
 
     /** What is reached today, rounded down; to be raised with the reader. */
@@ -49,14 +50,24 @@ class FreshCorpusTest {
 
     /** Without the second sheet of each file, whose beginning was seen. */
     static Scores heldBack() throws IOException {
-        return fresh(3, false);
+        return fresh(3, false, SEEN);
     }
 
+    /** Held back until the eye of whoever mended the reader fell on them; not counted since. */
+    private static final Set<String> SEEN = Set.of("footnoted-list", "trim-dependent-locks");
+
     static Scores fresh(int from, boolean tells) throws IOException {
+        return fresh(from, tells, Set.of());
+    }
+
+    private static Scores fresh(int from, boolean tells, Set<String> without) throws IOException {
         Scores scores = new Scores(tells);
         for (String file : FILES) {
             List<CorpusFile.Sheet> sheets = CorpusFile.sheets("fresh/" + file);
             for (int i = from; i < sheets.size(); i += 2) {
+                if (without.contains(sheets.get(i).name())) {
+                    continue;
+                }
                 scores.judge(
                         sheets.get(i).name(),
                         sheets.get(i).text(),

@@ -100,6 +100,9 @@ public final class SheetNotesReport {
         if (!entry.steering().isEmpty()) {
             report.remark("intake.report.steering", entry.steering());
         }
+        if (!entry.validity().isEmpty()) {
+            report.remark("intake.report.validity", entry.validity());
+        }
         report.leftOver(entry.leftOver());
     }
 

@@ -22,6 +22,7 @@ import org.loomproof.workshop.trade.colour.WireColour;
  * @param behaviour how it switches
  * @param spot where it is found
  * @param steering {@code LHD}, {@code RHD}, or empty when it holds for both
+ * @param validity for which vehicles it holds, as written: a trim, an option, years; empty when for all
  * @param doubted whether the writer marked it as doubtful
  * @param absent whether the writer says that the vehicle has no such circuit
  * @param notes what the writer added
@@ -37,6 +38,7 @@ public record Entry(
         Optional<Answer<Behaviour>> behaviour,
         Optional<Answer<Spot>> spot,
         String steering,
+        String validity,
         boolean doubted,
         boolean absent,
         List<Passage> notes,
@@ -94,6 +96,7 @@ public record Entry(
                 otherBehaviour,
                 otherSpot,
                 steering,
+                validity,
                 doubted,
                 absent,
                 notes,

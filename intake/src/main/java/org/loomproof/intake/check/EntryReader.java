@@ -1,8 +1,10 @@
 package org.loomproof.intake.check;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,6 +22,7 @@ import org.loomproof.intake.field.Polarity;
 import org.loomproof.intake.field.Segments;
 import org.loomproof.intake.field.Sizes;
 import org.loomproof.intake.field.Spot;
+import org.loomproof.intake.field.Validity;
 import org.loomproof.intake.field.Word;
 import org.loomproof.intake.layout.Cell;
 import org.loomproof.intake.layout.ColumnKind;
@@ -43,6 +46,7 @@ public final class EntryReader {
     private String name = "";
     private String colourAsWritten = "";
     private String steering = "";
+    private final Set<String> validity = new LinkedHashSet<>();
     private boolean doubted;
     private boolean absent;
     private @Nullable Found<RoleReading> role;
@@ -87,7 +91,7 @@ public final class EntryReader {
             return;
         }
         doubted |= Marks.doubt(claims);
-        steering = steering.isEmpty() ? Marks.steering(claims) : steering;
+        holdsFor(claims);
         absent |= Marks.absent(claims);
         switch (cell.kind()) {
             case ROLE -> roleCell(cell, claims);
@@ -98,8 +102,8 @@ public final class EntryReader {
             case CAVITY -> spot(new Spot("", "", cavity(cell.text())), cell);
             case SIZE -> sizeCell(claims);
             case PERHAPS_PLACE -> perhapsPlace(cell, claims);
-            case NOTE -> note(cell.text());
-            case FREE -> free(claims);
+            case NOTE -> noteCell(cell);
+            case FREE -> free(cell, claims);
         }
     }
 
@@ -149,6 +153,7 @@ public final class EntryReader {
         if (behaviour == null) {
             behaviour = Polarity.among(claims).orElse(null);
         }
+        strayPlace(claims);
         rest(claims);
     }
 
@@ -157,7 +162,16 @@ public final class EntryReader {
         if (found.isPresent()) {
             behaviour = takenOver(found.get(), cell);
         }
+        strayPlace(claims);
         rest(claims);
+    }
+
+    /** Where the wire is, said in a column that is there for something else. */
+    private void strayPlace(Claims claims) {
+        if (!spot.isSaid() && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.PLACE)) {
+            Spot plug = Places.plug(claims);
+            weakSpot(plug, Places.afterPreposition(claims).or(() -> Places.wholeSegment(claims)));
+        }
     }
 
     private void placeCell(Cell cell, Claims claims) {
@@ -167,6 +181,9 @@ public final class EntryReader {
         Spot plug = Places.plug(claims);
         List<Passage> left = claims.leftOver();
         String panel = left.isEmpty() ? "" : panel(cell.text().text(), claims);
+        if (!spot.isSaid() && !panel.isEmpty() && !Places.isPlace(Passage.fold(panel))) {
+            spotEvidence = Evidence.OWN_WORDS;
+        }
         spot(new Spot(panel, plug.connector(), plug.cavity()), cell);
     }
 
@@ -176,7 +193,7 @@ public final class EntryReader {
         boolean other = Polarity.among(claims.copy()).isPresent()
                 || Places.afterPreposition(claims.copy()).isPresent();
         if (other && !known) {
-            free(claims);
+            free(cell, claims);
             return;
         }
         placeCell(cell, claims);
@@ -230,10 +247,10 @@ public final class EntryReader {
     }
 
     /** A cell that may hold anything. */
-    private void free(Claims claims) {
+    private void free(Cell cell, Claims claims) {
         readSize(claims);
         Spot plug = Places.plug(claims);
-        Optional<Found<Behaviour>> switching = switching(claims);
+        Optional<Found<Behaviour>> switching = switching(claims).map(f -> takenOver(f, cell));
         behaviour = behaviour == null ? switching.orElse(null) : behaviour;
         if (colour == null && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.COLOUR)) {
             colour = Colours.among(claims).orElse(null);
@@ -251,7 +268,7 @@ public final class EntryReader {
         if (place.isEmpty() && spot.panel().isEmpty()) {
             place = unknownPlace(claims);
         }
-        weakSpot(plug, place);
+        weakSpot(plug, place.map(f -> takenOver(f, cell)));
         if (role != null && role.evidence() == Evidence.AMONG_OTHERS && namesAnother(claims)) {
             role = role.on(Evidence.AMONG_SEVERAL);
         }
@@ -332,23 +349,41 @@ public final class EntryReader {
 
     private static final int MOST_WORDS_OF_A_PLACE = 5;
 
+    /** A column of notes keeps all of its words; where no other column says how the wire switches or where it is, it may. */
+    private void noteCell(Cell cell) {
+        note(cell.text());
+        Claims claims = new Claims(cell.text());
+        if (behaviour == null && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.POLARITY)) {
+            behaviour = switching(claims).map(f -> takenOver(f, cell)).orElse(null);
+        }
+        strayPlace(claims);
+    }
+
     private void note(Passage note) {
         Claims claims = new Claims(note);
         doubted |= Marks.doubt(claims);
-        steering = steering.isEmpty() ? Marks.steering(claims) : steering;
+        holdsFor(claims);
         absent |= Marks.absent(claims);
         notes.add(note);
     }
 
+    /** Which side of the wheel, which trim, which years. */
+    private void holdsFor(Claims claims) {
+        steering = steering.isEmpty() ? Marks.steering(claims) : steering;
+        Validity.read(claims).stream().map(Passage::text).forEach(validity::add);
+    }
+
     /** What nobody claimed: words that carry nothing are let go, the others are kept to be shown. */
     private void rest(Claims claims) {
-        claims.leftOver().stream().filter(p -> !Roles.isNoise(p.folded())).forEach(leftOver::add);
+        claims.leftOver().stream()
+                .filter(p -> !Roles.isNoise(p.folded()) || SamePlace.isSame(p))
+                .forEach(leftOver::add);
     }
 
     private void headings() {
         for (Passage heading : raw.headings()) {
             Claims claims = new Claims(heading);
-            steering = steering.isEmpty() ? Marks.steering(claims) : steering;
+            holdsFor(claims);
             doubted |= Marks.doubt(claims);
             boolean place = Places.isPlace(heading.folded());
             if (place && spot.panel().isEmpty()) {
@@ -378,6 +413,9 @@ public final class EntryReader {
                 .map(c -> c.text().origin())
                 .reduce(Origin::through)
                 .orElse(new Origin(1, 1, 1, 1));
+        if (spot.isSaid() && spot.panel().isEmpty() && spot.connector().isEmpty()) {
+            spotEvidence = Evidence.HALF_NAMED;
+        }
         Optional<Answer<Spot>> where = spot.isSaid()
                 ? Optional.of(new Answer<>(
                         spot,
@@ -395,6 +433,7 @@ public final class EntryReader {
                 answer(Field.POLARITY, behaviour),
                 where,
                 steering,
+                String.join("; ", validity),
                 doubted,
                 absent && colour == null && behaviour == null,
                 notes,

@@ -27,7 +27,8 @@ public record ReadNotes(List<Entry> entries, List<Passage> loose, List<Finding> 
     /** Understands the lines as far as they can be; what is not understood is kept and can be shown. */
     public static ReadNotes of(SourceLines source) {
         LaidOut laidOut = LayoutReader.read(source);
-        return checked(laidOut.entries().stream().map(EntryReader::read).toList(), laidOut.loose());
+        List<Entry> entries = laidOut.entries().stream().map(EntryReader::read).toList();
+        return checked(SamePlace.followed(entries), laidOut.loose());
     }
 
     /** Entries from anywhere, with what a person has to settle about them; those that something speaks against are less sure. */

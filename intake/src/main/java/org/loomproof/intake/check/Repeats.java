@@ -57,12 +57,12 @@ final class Repeats {
         return groups;
     }
 
-    /** What two entries for the same circuit share. A variant for the other side of the wheel is another circuit. */
+    /** What two entries for the same circuit share. A variant for other vehicles is another circuit. */
     private static Optional<String> circuit(Entry entry) {
         return entry.role().map(a -> a.value().role()).map(role -> {
             String name =
                     SINGLE.contains(role) ? "" : Passage.fold(entry.name()).replaceAll("[^a-z0-9+-]", "");
-            return role + "/" + name + "/" + entry.steering();
+            return role + "/" + name + "/" + variant(entry);
         });
     }
 
@@ -94,8 +94,13 @@ final class Repeats {
         return entry.spot()
                 .map(Answer::value)
                 .filter(s -> !s.connector().isEmpty() && !s.cavity().isEmpty())
-                .map(s -> plain(s.panel()) + "/" + plain(s.connector()) + "/" + plain(s.cavity()) + "/"
-                        + entry.steering());
+                .map(s ->
+                        plain(s.panel()) + "/" + plain(s.connector()) + "/" + plain(s.cavity()) + "/" + variant(entry));
+    }
+
+    /** Which vehicles the entry holds for: entries for others are other circuits. */
+    private static String variant(Entry entry) {
+        return entry.steering() + "/" + Passage.fold(entry.validity());
     }
 
     private static Optional<Finding> cavity(List<Integer> group, List<Entry> entries) {

@@ -50,7 +50,7 @@ public final class Passage {
     }
 
     /** Passages one behind the other, with nothing between. */
-    static Passage append(List<Passage> parts) {
+    public static Passage append(List<Passage> parts) {
         if (parts.size() == 1) {
             return parts.getFirst();
         }
@@ -70,6 +70,19 @@ public final class Passage {
         return new Passage(" ", new int[] {lines[lines.length - 1]}, new int[] {columns[columns.length - 1]});
     }
 
+    /** Another text in place of this one, which must not be empty: each of its characters stands where this begins. */
+    public Passage standingFor(String other) {
+        int[] otherLines = new int[other.length()];
+        int[] otherColumns = new int[other.length()];
+        Arrays.fill(otherLines, lines[0]);
+        Arrays.fill(otherColumns, columns[0]);
+        if (other.length() > 0) {
+            otherLines[other.length() - 1] = lines[lines.length - 1];
+            otherColumns[other.length() - 1] = columns[columns.length - 1];
+        }
+        return new Passage(other, otherLines, otherColumns);
+    }
+
     /** The part between two offsets, without the blanks at its ends. */
     public Passage slice(int from, int to) {
         int start = from;
@@ -80,10 +93,13 @@ public final class Passage {
         while (end > start && Character.isWhitespace(text.charAt(end - 1))) {
             end--;
         }
+        return part(start, end);
+    }
+
+    /** The part between two offsets with its blanks. */
+    public Passage part(int from, int to) {
         return new Passage(
-                text.substring(start, end),
-                Arrays.copyOfRange(lines, start, end),
-                Arrays.copyOfRange(columns, start, end));
+                text.substring(from, to), Arrays.copyOfRange(lines, from, to), Arrays.copyOfRange(columns, from, to));
     }
 
     /** Where the part between two offsets stands; the part must not be empty. */

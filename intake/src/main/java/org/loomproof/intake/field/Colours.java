@@ -25,6 +25,10 @@ public final class Colours {
     private static final Set<String> BETWEEN = Set.of(
             "with", "w", "and", "a", "an", "on", "tracer", "trace", "stripe", "striped", "stripes", "line", "band",
             "wire");
+
+    /** Words that lead on to another colour: with them none ends. */
+    private static final Set<String> LEADING_ON = Set.of("with", "w", "and", "a", "an", "on");
+
     private static final int SHORTEST_MISSPELT = 4;
     private static final Memo<Boolean> ENGLISH =
             new Memo<>(word -> ColourReader.read(word).isPresent());
@@ -82,7 +86,8 @@ public final class Colours {
         }
         for (int to = end; to > at; to--) {
             List<Piece> run = pieces.subList(at, to);
-            if ((run.getLast().kind() == Kind.SHADE && !isShadeBehind(run, claims))
+            if (LEADING_ON.contains(run.getLast().english())
+                    || (run.getLast().kind() == Kind.SHADE && !isShadeBehind(run, claims))
                     || (!column && !isPlain(run, claims))) {
                 continue;
             }

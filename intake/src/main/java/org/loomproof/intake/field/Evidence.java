@@ -6,6 +6,8 @@ public enum Evidence {
     BY_HAND,
     /** A known phrase, in a column that is there for it. */
     IN_ITS_COLUMN,
+    /** In a column that is there for it, in words that nobody knows: it may hold more than it should. */
+    OWN_WORDS,
     /** A known phrase among others. */
     AMONG_OTHERS,
     /** A known phrase, where the same words name another as well. */

@@ -2,14 +2,13 @@ package org.loomproof.intake.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.field.Claims;
 import org.loomproof.intake.field.Colours;
-import org.loomproof.intake.field.Found;
 import org.loomproof.intake.role.Roles;
-import org.loomproof.workshop.trade.colour.WireColour;
 
 /** Parts prose into sentences, and a sentence that speaks of several circuits into one part each. */
 final class Clauses {
@@ -21,7 +20,19 @@ final class Clauses {
             Pattern.compile("\\b(?:are|legs|wires|lines|sind|leitungen|kabel|son|cables|sont|fils)\\b");
     private static final Pattern AND = Pattern.compile("\\s*\\b(?:and|und|y|et)\\b\\s*");
 
+    /** What is said behind it holds for every circuit of the sentence. */
+    private static final Pattern OF_ALL = Pattern.compile(
+            "\\b(?:both|all|each|beide[rns]?|alle|jeweils|ambos|ambas|todos|todas|tous|toutes|les deux|chacun)\\b");
+
     private Clauses() {}
+
+    /** What a clause says of all circuits of its sentence: "…, both negative, in the left kick panel". */
+    static Optional<Passage> ofAll(Passage clause) {
+        Matcher all = OF_ALL.matcher(clause.folded());
+        return all.find() && all.end() < clause.length()
+                ? Optional.of(clause.slice(all.end(), clause.length()))
+                : Optional.empty();
+    }
 
     static List<Passage> sentences(Passage text) {
         return parted(text, SENTENCE_END);
@@ -62,17 +73,25 @@ final class Clauses {
 
     /** "The legs are blue and green" speaks of two wires, not of one with a stripe. */
     private static List<Passage> several(Passage part) {
-        Claims claims = new Claims(part);
-        var found = Colours.among(claims);
-        if (found.isEmpty() || !SEVERAL.matcher(part.folded()).find() || !Roles.names(part.folded())) {
+        if (!SEVERAL.matcher(part.folded()).find() || !Roles.names(part.folded())) {
             return List.of(part);
         }
-        Found<WireColour> colour = found.get();
-        int from = part.text().indexOf(colour.written());
-        int to = from + colour.written().length();
-        Matcher and = AND.matcher(part.folded()).region(from, to);
-        if (from < 0 || !and.find()) {
+        Claims claims = new Claims(part);
+        if (Colours.among(claims).isEmpty()) {
             return List.of(part);
+        }
+        int from = claims.open().indexOf('\u0001');
+        int to = claims.open().lastIndexOf('\u0001') + 1;
+        // Within one reading of two hues, or between two readings.
+        Matcher and = AND.matcher(part.folded()).region(from, to);
+        if (!and.find()) {
+            and = AND.matcher(part.folded()).region(to, part.length());
+            if (!and.lookingAt()
+                    || Colours.among(claims).isEmpty()
+                    || claims.open().charAt(and.end()) != '\u0001') {
+                return List.of(part);
+            }
+            to = claims.open().lastIndexOf('\u0001') + 1;
         }
         Passage first = Passage.join(List.of(part.slice(0, and.start()), part.slice(to, part.length())));
         Passage second = Passage.join(List.of(part.slice(0, from), part.slice(and.end(), part.length())));

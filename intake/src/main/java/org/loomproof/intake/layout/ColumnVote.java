@@ -28,7 +28,10 @@ final class ColumnVote {
 
     private static final List<Ballot> BALLOTS = List.of(
             new Ballot(ColumnKind.COLOUR, 0.4, ColumnVote::isColour),
-            new Ballot(ColumnKind.CAVITY, 0.7, c -> c.folded().matches("[a-z]?\\d{1,3}[a-z]?|pin\\s*\\d{1,3}")),
+            new Ballot(
+                    ColumnKind.CAVITY,
+                    0.7,
+                    c -> c.folded().matches("(?!\\d{1,2}v$)[a-z]?\\d{1,3}[a-z]?|pin\\s*\\d{1,3}")),
             new Ballot(
                     ColumnKind.CONNECTOR,
                     0.7,

@@ -24,6 +24,22 @@ final class Draft {
         entries.set(entries.size() - 1, entry);
     }
 
+    int count() {
+        return entries.size();
+    }
+
+    /** Adds to the records since the given one, but not to the last, what was said of them all. */
+    void ofAllSince(int from, Passage said) {
+        for (int i = from; i + 1 < entries.size(); i++) {
+            List<Cell> cells = new ArrayList<>(entries.get(i).cells());
+            cells.add(new Cell(ColumnKind.FREE, said, true));
+            entries.set(
+                    i,
+                    new RawEntry(
+                            cells, entries.get(i).headings(), entries.get(i).notes()));
+        }
+    }
+
     boolean isEmpty() {
         return entries.isEmpty();
     }
@@ -85,6 +101,8 @@ final class Draft {
     }
 
     LaidOut done() {
-        return new LaidOut(entries, loose);
+        List<RawEntry> single =
+                entries.stream().flatMap(e -> Several.rows(e).stream()).toList();
+        return new LaidOut(References.followed(single), loose);
     }
 }

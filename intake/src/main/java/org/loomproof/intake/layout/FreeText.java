@@ -31,7 +31,8 @@ final class FreeText {
 
     /** A block of lines without an empty one between. */
     void read(List<Passage> block) {
-        List<Passage> lines = new ArrayList<>(block);
+        List<Passage> lines =
+                block.stream().flatMap(line -> Several.lines(line).stream()).toList();
         if (isForm(lines)) {
             form(lines);
         } else if (isParagraph(lines)) {
@@ -185,8 +186,10 @@ final class FreeText {
     private void prose(List<Passage> lines) {
         Passage text = Passage.join(lines.stream().map(FreeText::withoutBullet).toList());
         for (Passage sentence : Clauses.sentences(text)) {
+            int before = draft.count();
             for (Passage clause : Clauses.of(sentence)) {
                 clause(clause);
+                Clauses.ofAll(clause).ifPresent(said -> draft.ofAllSince(before, said));
             }
         }
     }

@@ -8,6 +8,7 @@ import org.loomproof.intake.field.Claims;
 import org.loomproof.intake.field.Colours;
 import org.loomproof.intake.field.Marks;
 import org.loomproof.intake.field.Places;
+import org.loomproof.intake.field.Validity;
 import org.loomproof.intake.role.Roles;
 
 /** Tells lines that stand over others, and which of them are still in force. */
@@ -20,6 +21,7 @@ final class Heading {
     /** What sort of thing a heading says; a later heading of the same sort ends it. */
     private enum Sort {
         STEERING,
+        VALIDITY,
         PLACE,
         GROUP
     }
@@ -60,6 +62,9 @@ final class Heading {
     private static Sort sort(Passage heading) {
         if (!Marks.steering(new Claims(heading)).isEmpty()) {
             return Sort.STEERING;
+        }
+        if (Validity.isBound(heading)) {
+            return Sort.VALIDITY;
         }
         return Places.isPlug(heading.folded()) || Places.isPlace(heading.folded()) ? Sort.PLACE : Sort.GROUP;
     }

@@ -3,6 +3,8 @@ package org.loomproof.intake.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.decode.SourceLines;
 import org.loomproof.intake.field.Colours;
@@ -15,6 +17,8 @@ public final class LayoutReader {
     private static final int MOST_LINES_A_BLOCK = 5_000;
     private static final double MOST_SINGLE = 0.4;
 
+    private static final Pattern LEADER = Pattern.compile("(?<=\\S\\s{0,9})(?:\\.{4,}|\\*{3,}|~{4,})(?=\\s*\\S)");
+
     private final Draft draft = new Draft();
 
     private LayoutReader() {}
@@ -22,8 +26,31 @@ public final class LayoutReader {
     /** The records of the source. */
     public static LaidOut read(SourceLines source) {
         LayoutReader reader = new LayoutReader();
-        runs(source.lines()).forEach(reader::run);
+        Legend legend = Legend.of(source.lines());
+        List<Passage> lines = new ArrayList<>();
+        for (Passage line : source.lines()) {
+            if (legend.explains(line)) {
+                reader.draft.loose(line);
+            } else {
+                lines.add(legend.applied(withoutLeaders(line)));
+            }
+        }
+        runs(lines).forEach(reader::run);
         return reader.draft.done();
+    }
+
+    /** Dots or stars that lead the eye from one cell to the next are a gap. */
+    private static Passage withoutLeaders(Passage line) {
+        Matcher leader = LEADER.matcher(line.text());
+        List<Passage> parts = new ArrayList<>();
+        int from = 0;
+        while (leader.find()) {
+            parts.add(line.part(from, leader.start()));
+            parts.add(line.part(leader.start(), leader.end()).standingFor(" ".repeat(leader.end() - leader.start())));
+            from = leader.end();
+        }
+        parts.add(line.part(from, line.length()));
+        return from == 0 ? line : Passage.append(parts);
     }
 
     /** Lines that share a divider; blocks of free text stay apart, since an empty line parts them. */
@@ -88,7 +115,7 @@ public final class LayoutReader {
         List<Part> parts = parts(run);
         for (Part part : parts) {
             part.headerLine().ifPresent(draft::loose);
-            TableReader table = TableReader.of(part.header(), part.rows());
+            TableReader table = TableReader.of(part.header(), part.over(), part.rows());
             // A line by itself is no table, however it is spaced.
             boolean isDoubtful = run.divider().isWeak() || run.lines().size() == 1;
             if ((run.divider() == Divider.GAPS && part.header().isEmpty() && isUneven(part))
@@ -104,16 +131,17 @@ public final class LayoutReader {
     private record Part(
             Optional<Passage> headerLine,
             List<Optional<ColumnKind>> header,
+            List<Passage> over,
             List<Passage> lines,
             List<List<Passage>> rows,
             List<List<Passage>> cells) {
 
         Part() {
-            this(Optional.empty(), List.of(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+            this(Optional.empty(), List.of(), List.of(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         }
 
-        Part(List<Optional<ColumnKind>> header, Passage line) {
-            this(Optional.of(line), header, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        Part(List<Optional<ColumnKind>> header, List<Passage> over, Passage line) {
+            this(Optional.of(line), header, over, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         }
     }
 
@@ -131,7 +159,7 @@ public final class LayoutReader {
             Optional<List<Optional<ColumnKind>>> header =
                     isRow ? TableReader.header(cells, parts.getLast().rows().isEmpty()) : Optional.empty();
             if (header.isPresent()) {
-                parts.add(new Part(header.get(), line));
+                parts.add(new Part(header.get(), cells, line));
                 continue;
             }
             parts.getLast().lines().add(line);
@@ -171,7 +199,7 @@ public final class LayoutReader {
             } else if (i == 0 && divider == Divider.GAPS && part.header().isEmpty() && isTitle(line)) {
                 draft.loose(line);
             } else if (cells.size() > 1 && (filled > 1 || divider != Divider.GAPS)) {
-                draft.add(table.entry(cells, draft.headings()));
+                table.entries(cells, draft.headings()).forEach(draft::add);
             } else {
                 new FreeText(draft).between(line);
             }

@@ -3,23 +3,79 @@ package org.loomproof.intake.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.field.Claims;
 import org.loomproof.intake.field.Colours;
+import org.loomproof.intake.field.Marks;
 
 /** Rows under one header to records: wrapped cells joined, "same as above" followed, notes put to their rows. */
 final class TableReader {
 
     private final List<ColumnKind> kinds;
+
+    /** What stands over each column; a column for one side of the wheel has its heading there. */
+    private final List<Passage> over;
+
     private List<Passage> previous = List.of();
 
-    private TableReader(List<ColumnKind> kinds) {
+    private TableReader(List<ColumnKind> kinds, List<Passage> over) {
         this.kinds = kinds;
+        this.over = over;
     }
 
     /** A reader of rows with the given header; columns without a known name are told by their cells. */
-    static TableReader of(List<Optional<ColumnKind>> header, List<List<Passage>> rows) {
-        return new TableReader(ColumnVote.kinds(header, rows));
+    static TableReader of(List<Optional<ColumnKind>> header, List<Passage> over, List<List<Passage>> rows) {
+        return new TableReader(ColumnVote.kinds(header, rows), over);
+    }
+
+    /** The records of a row: one, or where columns hold for one side of the wheel only, one a side. */
+    List<RawEntry> entries(List<Passage> row, List<Passage> headings) {
+        List<Integer> sided = sided();
+        RawEntry whole = entry(row, headings);
+        if (sided.size() < 2) {
+            return List.of(whole);
+        }
+        List<RawEntry> variants = new ArrayList<>();
+        for (int column : sided) {
+            if (column < row.size() && !row.get(column).isBlank()) {
+                List<Passage> inForce = new ArrayList<>(headings);
+                inForce.add(over.get(column));
+                List<Passage> cells = new ArrayList<>(previous);
+                sided.stream()
+                        .filter(other -> other < cells.size() && isOtherSide(other, column))
+                        .forEach(other -> cells.set(other, Passage.line("", 1, 1)));
+                RawEntry variant = new RawEntry(cells(cells, List.of()), inForce, List.of());
+                boolean isThere = variants.stream().anyMatch(v -> v.cells().equals(variant.cells()));
+                if (!isThere) {
+                    variants.add(variant);
+                }
+            }
+        }
+        return variants.isEmpty() ? List.of(whole) : variants;
+    }
+
+    private boolean isOtherSide(int one, int other) {
+        return !side(over.get(one)).equals(side(over.get(other)));
+    }
+
+    private List<Integer> sided() {
+        return IntStream.range(0, over.size())
+                .filter(i -> !side(over.get(i)).isEmpty())
+                .boxed()
+                .toList();
+    }
+
+    private static String side(Passage cell) {
+        return Marks.steering(new Claims(cell));
+    }
+
+    /** The kind that the words over a column name, the side of the wheel aside. */
+    private static Optional<ColumnKind> kind(Passage cell) {
+        Claims claims = new Claims(cell);
+        return Marks.steering(claims).isEmpty()
+                ? Headers.kind(cell.folded())
+                : Headers.kind(claims.open().replaceAll("[\u0001():/-]+", " ").strip());
     }
 
     /** The header's kinds when the row is one: it names columns and holds no colour. */
@@ -29,15 +85,17 @@ final class TableReader {
                         && Headers.kind(c.folded()).equals(Optional.of(ColumnKind.POLARITY)));
         List<Optional<ColumnKind>> kinds = new ArrayList<>();
         for (Passage cell : row) {
-            Optional<ColumnKind> kind = Headers.kind(cell.folded())
-                    .filter(k -> !(plainlyNamed && Headers.isPerhapsPolarity(cell.folded())));
+            Optional<ColumnKind> kind =
+                    kind(cell).filter(k -> !(plainlyNamed && Headers.isPerhapsPolarity(cell.folded())));
             // A second column of the same name is told by its cells.
-            kinds.add(kind.filter(k -> k == ColumnKind.NOTE || !kinds.contains(Optional.of(k))));
+            boolean sided = !side(cell).isEmpty();
+            kinds.add(kind.filter(k -> k == ColumnKind.NOTE || sided || !kinds.contains(Optional.of(k))));
         }
         long known = kinds.stream().filter(Optional::isPresent).count()
                 + row.stream()
-                        .filter(c ->
-                                Headers.isOpen(c.folded()) || (plainlyNamed && Headers.isPerhapsPolarity(c.folded())))
+                        .filter(c -> (!side(c).isEmpty() && kind(c).isEmpty())
+                                || Headers.isOpen(c.folded())
+                                || (plainlyNamed && Headers.isPerhapsPolarity(c.folded())))
                         .count();
         long filled = row.stream().filter(c -> !c.isBlank()).count();
         // Short heads such as "bk", a block of terminals, read as colours too.

@@ -60,7 +60,9 @@ final class CircuitMaker {
     Circuit circuit(Entry entry, boolean conflicting) {
         CircuitRole role = entry.role().orElseThrow().value().role();
         RoleFacts.Usual levels = levels(entry).orElseThrow();
-        boolean sure = !conflicting && levels.followsFromRole() && entry.sure() >= SURE_ENOUGH;
+        // Whether this vehicle is one of those it holds for, only a person can tell.
+        boolean sure =
+                !conflicting && entry.validity().isEmpty() && levels.followsFromRole() && entry.sure() >= SURE_ENOUGH;
         Basis basis = new Basis(
                 sure ? Certainty.STATED : Certainty.GUESSED,
                 new Place(file, entry.origin().line(), entry.origin().column(), ""));
@@ -104,7 +106,7 @@ final class CircuitMaker {
     /** What the source calls it, and what it adds: nothing is lost on the way to the sheet. */
     private static String note(Entry entry, CircuitRole role) {
         String note = Stream.of(
-                        Stream.of(entry.name(), entry.colourAsWritten(), entry.steering()),
+                        Stream.of(entry.name(), entry.colourAsWritten(), entry.steering(), entry.validity()),
                         entry.notes().stream().map(Passage::text),
                         entry.leftOver().stream().map(Passage::text))
                 .flatMap(s -> s)

@@ -34,6 +34,7 @@ public final class CleanTable {
             "connector",
             "pin",
             "steering",
+            "validity",
             "certainty",
             "origin",
             "note");
@@ -88,6 +89,7 @@ public final class CleanTable {
                 entry.spot().map(a -> a.value().connector()).orElse(""),
                 entry.spot().map(a -> a.value().cavity()).orElse(""),
                 entry.steering(),
+                entry.validity(),
                 String.format(Locale.ROOT, "%.0f %%", entry.sure() * 100),
                 file + " " + entry.origin(),
                 note(entry)));

@@ -77,6 +77,7 @@ public final class TableEntries {
                 kind().map(k -> answer(new Behaviour(k, level("rest"), level("active")), "polarity")),
                 spot.isSaid() ? Optional.of(answer(spot, "location")) : Optional.empty(),
                 cell("steering"),
+                cell("validity"),
                 false,
                 false,
                 cell("note").isEmpty() ? List.of() : List.of(Passage.line(cell("note"), origin.line(), 1)),

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import org.loomproof.intake.check.Answer;
 import org.loomproof.intake.check.Entry;
 import org.loomproof.intake.check.Finding;
+import org.loomproof.intake.correct.Suggestion;
 import org.loomproof.intake.decode.Origin;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.decode.SourceLines;
@@ -39,7 +40,11 @@ public final class NotesJson {
     public String of(SheetReading reading) {
         ObjectNode root = root("loomproof sheet notes 1", reading.source());
         ArrayNode entries = root.putArray("entries");
-        reading.notes().entries().forEach(entry -> entry(entries.addObject(), entry));
+        reading.review().forEach(line -> {
+            ObjectNode node = entries.addObject();
+            entry(node, line.entry());
+            suggestions(node.putArray("suggestions"), line.suggestions());
+        });
         ArrayNode held = root.putArray("held-back");
         for (HeldBack each : reading.draft().heldBack()) {
             origin(held.addObject(), each.entry().origin())
@@ -124,9 +129,23 @@ public final class NotesJson {
                         .put("cavity", a.value().cavity()));
         node.put("colour-as-written", entry.colourAsWritten())
                 .put("steering", entry.steering())
+                .put("validity", entry.validity())
                 .put("doubted", entry.doubted());
         passages(node.putArray("notes"), entry.notes());
         passages(node.putArray("left-over"), entry.leftOver());
+    }
+
+    /** What the shop once said of such a text; none of it is taken by itself. */
+    private static void suggestions(ArrayNode into, List<Suggestion> suggestions) {
+        for (Suggestion each : suggestions) {
+            into.addObject()
+                    .put("field", Words.of(each.correction().field()))
+                    .put("written", each.correction().written())
+                    .put("means", each.correction().means())
+                    .put("times", each.times())
+                    .put("of-all", each.ofAll())
+                    .put("sure", each.sure());
+        }
     }
 
     private static <T> void field(
