@@ -165,8 +165,8 @@ final class Legend {
 
     private static boolean follows(String shortForm, String meaning) {
         int at = 0;
-        for (char letter : shortForm.toCharArray()) {
-            at = meaning.indexOf(letter, at) + 1;
+        for (int i = 0; i < shortForm.length(); i++) {
+            at = meaning.indexOf(shortForm.charAt(i), at) + 1;
             if (at == 0) {
                 return false;
             }
