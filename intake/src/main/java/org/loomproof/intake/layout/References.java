@@ -70,7 +70,7 @@ final class References {
             return Optional.empty();
         }
         Passage name = cell.text().slice(same.start(1), same.end(1));
-        return named(name).filter(other -> other != from).stream()
+        return named(name).filter(other -> !other.equals(from)).stream()
                 .flatMap(other -> other.cells().stream())
                 .filter(other -> other.kind() == cell.kind()
                         && !SAME.matcher(other.text().folded()).find())
