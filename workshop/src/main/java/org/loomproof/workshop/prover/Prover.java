@@ -8,7 +8,6 @@ import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.claim.Claim;
 import org.loomproof.workshop.prover.claim.Claimed;
 import org.loomproof.workshop.prover.claim.Fitting;
-import org.loomproof.workshop.prover.claim.IgnitionTapFused;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Explorer;
 import org.loomproof.workshop.prover.explore.Vehicle;
@@ -17,6 +16,7 @@ import org.loomproof.workshop.prover.product.Sightings;
 import org.loomproof.workshop.prover.threat.Threats;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
+import org.loomproof.workshop.prover.verdict.Residual;
 import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.wiring.Corner;
 
@@ -54,7 +54,7 @@ public final class Prover {
                 : Reachable.of(fitting, sightings)
                         .map(reachable -> reachable.told(proof))
                         .orElse(proof)
-                        .with(Threats.of(fitting), IgnitionTapFused.residuals(fitting));
+                        .with(Threats.of(fitting));
     }
 
     /** The claims that do not hold already with every figure at its typical value: the short answer, which proves nothing. */
@@ -92,13 +92,15 @@ public final class Prover {
                     mostBroken - byFigures);
         }
         List<ClaimResult> results = new ArrayList<>();
+        List<Residual> residuals = new ArrayList<>();
         for (Claimed each : claimed) {
             switch (each) {
                 case Claimed.ToShow(Case toShow) -> explorer.result(toShow).ifPresent(results::add);
                 case Claimed.Decided(ClaimResult result) -> results.add(result);
+                case Claimed.Left(Residual residual) -> residuals.add(residual);
             }
         }
-        return new Proof(results, explorer.effort(), explorer.bounds());
+        return new Proof(results, List.of(), residuals, explorer.effort(), explorer.bounds());
     }
 
     /** With its supply or ground still to be found, what the controller does to the vehicle cannot be shown. */
@@ -107,6 +109,7 @@ public final class Prover {
             case Claimed.ToShow(Case toShow) -> Fitting.open(toShow.id(), toShow.statement(), hold);
             case Claimed.Decided decided when decided.result().verdict() instanceof Verdict.Open -> decided;
             case Claimed.Decided(ClaimResult result) -> Fitting.open(result.id(), result.statement(), hold);
+            case Claimed.Left left -> left;
         };
     }
 }

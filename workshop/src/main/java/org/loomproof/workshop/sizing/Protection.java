@@ -10,7 +10,9 @@ import org.loomproof.workshop.trade.fuse.BladeFuse;
 import org.loomproof.workshop.trade.fuse.Fuses;
 import org.loomproof.workshop.trade.fuse.OpeningTimes;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
+import org.loomproof.workshop.trade.wire.ConductorHeat;
 import org.loomproof.workshop.trade.wire.Conductors;
+import org.loomproof.workshop.trade.wire.Surroundings;
 
 /**
  * Which fuse protects a conductor. The least current at which a fuse surely opens (1.35 times its rating, within an hour) may

@@ -6,7 +6,9 @@ import org.loomproof.workshop.quantity.Celsius;
 import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.trade.wire.Conductor;
+import org.loomproof.workshop.trade.wire.ConductorHeat;
 import org.loomproof.workshop.trade.wire.Copper;
+import org.loomproof.workshop.trade.wire.Surroundings;
 
 /**
  * Which wire goes into a run: thick enough for the drop allowed, for the current where it runs, and for the fuse in front of it.

@@ -11,10 +11,10 @@ import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.prover.Prover;
 import org.loomproof.workshop.quantity.Celsius;
 import org.loomproof.workshop.sizing.Protection;
-import org.loomproof.workshop.sizing.Surroundings;
 import org.loomproof.workshop.trade.template.TradeDefaults;
 import org.loomproof.workshop.trade.wire.Conductor;
 import org.loomproof.workshop.trade.wire.Conductors;
+import org.loomproof.workshop.trade.wire.Surroundings;
 import org.loomproof.workshop.words.Messages;
 
 /** What the data files come to, in texts: it is asked of classes that were loaded anew over other files. */

@@ -12,8 +12,10 @@ import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.quantity.Seconds;
 import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.trade.wire.Conductor;
+import org.loomproof.workshop.trade.wire.ConductorHeat;
 import org.loomproof.workshop.trade.wire.Copper;
 import org.loomproof.workshop.trade.wire.Insulation;
+import org.loomproof.workshop.trade.wire.Surroundings;
 
 /** What conductors bear, against FAA AC 43.13-1B and 33 CFR 183.425. */
 class ConductorHeatTest {

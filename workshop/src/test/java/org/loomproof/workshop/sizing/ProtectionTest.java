@@ -13,6 +13,7 @@ import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.trade.fuse.OpeningTimes;
 import org.loomproof.workshop.trade.wire.Copper;
+import org.loomproof.workshop.trade.wire.Surroundings;
 
 /** A fuse opens before its wire's insulation is spoilt. */
 class ProtectionTest {

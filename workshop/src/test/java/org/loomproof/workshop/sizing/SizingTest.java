@@ -18,6 +18,7 @@ import org.loomproof.workshop.trade.relay.RelayType;
 import org.loomproof.workshop.trade.relay.Relays;
 import org.loomproof.workshop.trade.wire.Conductor;
 import org.loomproof.workshop.trade.wire.Conductors;
+import org.loomproof.workshop.trade.wire.Surroundings;
 
 /** Sizes against published tables and sums worked by hand. */
 class SizingTest {

@@ -4,9 +4,12 @@ import java.util.Optional;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.Level;
+import org.loomproof.workshop.planner.coupling.Draft;
+import org.loomproof.workshop.planner.coupling.Feed;
 import org.loomproof.workshop.planner.coupling.Source;
 import org.loomproof.workshop.planner.grammar.Sense.Held;
 import org.loomproof.workshop.planner.survey.Family;
+import org.loomproof.workshop.planner.survey.Finder;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.sizing.CoilCurrent;
 
@@ -34,7 +37,13 @@ record Read(Source source, Held rest, Held active, boolean bearsCoil, Optional<V
 
     /** A factory wire; empty where its states are no two levels that can be told apart by poles. */
     static Optional<Read> of(Job job, Circuit circuit) {
-        return of(job, circuit, new Source.Wire(circuit, job.run(circuit)));
+        return of(
+                job,
+                circuit,
+                Finder.isFedByMany(circuit)
+                        ? new Source.Fused(
+                                Feed.from(circuit, Draft.local(circuit.id(), "sense fuse"), job.run(circuit)))
+                        : new Source.Wire(circuit, job.run(circuit)));
     }
 
     /** A factory wire that is joined as the source says. */

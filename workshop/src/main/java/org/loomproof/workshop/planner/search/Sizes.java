@@ -25,14 +25,14 @@ import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.quantity.Volts;
-import org.loomproof.workshop.sizing.ConductorHeat;
 import org.loomproof.workshop.sizing.FuseChoice;
 import org.loomproof.workshop.sizing.Protection;
-import org.loomproof.workshop.sizing.Surroundings;
 import org.loomproof.workshop.sizing.WireChoice;
 import org.loomproof.workshop.trade.wire.Conductor;
+import org.loomproof.workshop.trade.wire.ConductorHeat;
 import org.loomproof.workshop.trade.wire.Conductors;
 import org.loomproof.workshop.trade.wire.Insulation;
+import org.loomproof.workshop.trade.wire.Surroundings;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -255,7 +255,7 @@ final class Sizes {
     /** The size of a run, named as often as couplings ask for it: the kit's own for a lead, else what it must bear. */
     SquareMillimetres size(List<Run> same) {
         Run run = same.getFirst();
-        Amps fuse = run.behind().map(this::rating).orElse(NO_FUSE);
+        Amps fuse = run.behind().or(() -> beside(run)).map(this::rating).orElse(NO_FUSE);
         Volts allowed = new Volts(run.drop().volts().value() * SHARE_OF_DROP);
         return leadOf(run)
                 .map(lead -> lead.size().typical())
@@ -264,6 +264,21 @@ final class Sizes {
                                 new WireChoice.Run(carries(same), lasts(run), run.length(), allowed, fuse),
                                 aroundAdded)
                         .area());
+    }
+
+    /** The fuse that feeds a terminal of a part to which the run leads: a short of the run is drawn through it. */
+    private Optional<AddedPartId> beside(Run run) {
+        return ledger.listRuns().stream()
+                .map(List::getFirst)
+                .filter(other -> other.behind().isPresent() && meetAtPart(run, other))
+                .findFirst()
+                .flatMap(Run::behind);
+    }
+
+    private static boolean meetAtPart(Run run, Run other) {
+        return Stream.of(run.from(), run.to())
+                .filter(End.OfPart.class::isInstance)
+                .anyMatch(end -> end.equals(other.from()) || end.equals(other.to()));
     }
 
     private Optional<Lead> leadOf(Run run) {

@@ -123,6 +123,13 @@ public final class Finder {
         return fuses(circuit).map(rating -> rating.low().value()).min(Comparator.naturalOrder());
     }
 
+    /** True where a short of the circuit's wire may be drawn through several fuses at once, which no thin lead bears. */
+    public static boolean isFedByMany(Circuit circuit) {
+        return fuses(circuit).count() > 1
+                && circuit.switching().active() instanceof Level.Supply
+                && circuit.switching().rest() instanceof Level.Ground;
+    }
+
     private static Stream<Figure<Amps>> fuses(Circuit circuit) {
         return circuit.paths().stream()
                 .flatMap(List::stream)

@@ -35,6 +35,7 @@ public interface Claim {
                 new CoilKick(),
                 new StaysDead(),
                 new FactoryWireFused(),
+                new ShortOpensFuse(),
                 new PulseLongEnough(),
                 new StaysAsWorked(),
                 new OutlastsParking(),

@@ -44,25 +44,17 @@ public final class IgnitionTapFused implements Claim {
             Phrase statement = Phrase.of("claim.ignition-tap-fused", tap.wire().id(), tap.circuit());
             all.add(new Claimed.Decided(
                     new ClaimResult(name() + " " + tap.wire().id(), statement, verdict(fitting, tap), List.of())));
+            residual(fitting, tap).ifPresent(all::add);
         }
         return all;
     }
 
     /** The piece of wire before each such fuse: what is left that no fuse of the plan guards. */
-    public static List<Residual> residuals(Fitting fitting) {
-        return IgnitionTap.list(fitting).stream()
-                .flatMap(tap -> tap
-                        .fuse(fitting)
-                        .map(fuse -> new Residual(
-                                "stub " + tap.wire().id(),
-                                Phrase.of(
-                                        "residual.stub",
-                                        tap.wire().id(),
-                                        tap.wire().length(),
-                                        tap.circuit(),
-                                        fuse.id())))
-                        .stream())
-                .toList();
+    private static Optional<Claimed> residual(Fitting fitting, IgnitionTap tap) {
+        return tap.fuse(fitting)
+                .map(fuse -> new Claimed.Left(new Residual(
+                        "stub " + tap.wire().id(),
+                        Phrase.of("residual.stub", tap.wire().id(), tap.wire().length(), tap.circuit(), fuse.id()))));
     }
 
     private static Verdict verdict(Fitting fitting, IgnitionTap tap) {

@@ -2,6 +2,7 @@ package org.loomproof.workshop.prover.claim;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -56,7 +57,7 @@ final class Shorts {
     private final Map<PartId, Amps> ratings = new LinkedHashMap<>();
 
     /** Where relays stand, and which outputs give the supply, before anything touches the body. */
-    private record Standing(Map<PartId, RelayPosition> relays, List<PartId> on) {}
+    record Standing(Map<PartId, RelayPosition> relays, List<PartId> on) {}
 
     /** A fuse by its part of the network, with the rating printed on it. */
     record Guard(PartId part, Amps rating) {}
@@ -86,7 +87,9 @@ final class Shorts {
         }
         for (AddedPart part : plan.parts()) {
             Reach reach = of.wired().added().parts().get(part.id());
-            if (part instanceof AddedPart.Fuse fuse && reach != null) {
+            if (part instanceof AddedPart.Fuse fuse
+                    && reach != null
+                    && of.wired().network().findPart(reach.part()).isPresent()) {
                 ratings.put(reach.part(), fuse.rating());
             }
         }
@@ -97,9 +100,26 @@ final class Shorts {
         return bench.settled(vehicle.wired(), setting(place, situation));
     }
 
+    /** The same with relays and outputs as they stand elsewhere, and with these fuses opened. */
+    Optional<OperatingPoint> at(Node place, Situation situation, Standing stand, Set<PartId> opened) {
+        Setting setting = setting(place, situation, stand);
+        for (PartId fuse : opened) {
+            setting = setting.broken(fuse);
+        }
+        return bench.settled(vehicle.wired(), setting);
+    }
+
+    /** Each fuse, with the rating printed on it. */
+    Map<PartId, Amps> ratings() {
+        return Collections.unmodifiableMap(ratings);
+    }
+
     private Setting setting(Node place, Situation situation) {
+        return setting(place, situation, standing.computeIfAbsent(situation, this::standing));
+    }
+
+    private Setting setting(Node place, Situation situation, Standing stand) {
         Setting setting = vehicle.settings().of(situation).closed(contact(place));
-        Standing stand = standing.computeIfAbsent(situation, this::standing);
         for (Map.Entry<PartId, RelayPosition> relay : stand.relays().entrySet()) {
             setting = setting.contactHeld(relay.getKey(), relay.getValue());
         }
@@ -110,19 +130,22 @@ final class Shorts {
     }
 
     private Standing standing(Situation situation) {
+        return bench.settled(whole.wired(), whole.settings().of(situation))
+                .map(Shorts::standing)
+                .orElseGet(() -> new Standing(Map.of(), List.of()));
+    }
+
+    /** Where things stand at an operating point. */
+    static Standing standing(OperatingPoint point) {
         Map<PartId, RelayPosition> relays = new LinkedHashMap<>();
         List<PartId> on = new ArrayList<>();
-        bench.settled(whole.wired(), whole.settings().of(situation)).ifPresent(point -> {
-            for (Part part : whole.wired().network().parts()) {
-                if (part instanceof Relay) {
-                    relays.put(part.id(), point.relayPosition(part.id()));
-                } else if (part instanceof HighSideOutput
-                        && point.setting().isOn(part.id())
-                        && point.isAwake(part.id())) {
-                    on.add(part.id());
-                }
+        for (Part part : point.network().parts()) {
+            if (part instanceof Relay) {
+                relays.put(part.id(), point.relayPosition(part.id()));
+            } else if (part instanceof HighSideOutput && point.setting().isOn(part.id()) && point.isAwake(part.id())) {
+                on.add(part.id());
             }
-        });
+        }
         return new Standing(relays, on);
     }
 

@@ -37,9 +37,9 @@ public record Proof(
         return (int) results.stream().filter(ClaimResult::countsAsBroken).count();
     }
 
-    /** The same proof with what a thief may try, and what is left. */
-    public Proof with(List<ThreatResult> tried, List<Residual> left) {
-        return new Proof(results, tried, left, effort, bounds);
+    /** The same proof with what a thief may try. */
+    public Proof with(List<ThreatResult> tried) {
+        return new Proof(results, tried, residuals, effort, bounds);
     }
 
     /** The same proof, of a plan whose search had limits of its own. */

@@ -1,4 +1,4 @@
-package org.loomproof.workshop.sizing;
+package org.loomproof.workshop.trade.wire;
 
 import org.loomproof.workshop.quantity.Celsius;
 

@@ -1,13 +1,9 @@
-package org.loomproof.workshop.sizing;
+package org.loomproof.workshop.trade.wire;
 
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Celsius;
 import org.loomproof.workshop.quantity.Seconds;
 import org.loomproof.workshop.quantity.SquareMillimetres;
-import org.loomproof.workshop.trade.wire.Ampacity;
-import org.loomproof.workshop.trade.wire.Conductors;
-import org.loomproof.workshop.trade.wire.Copper;
-import org.loomproof.workshop.trade.wire.Insulation;
 
 /**
  * What a conductor may carry, and how warm it gets.
@@ -59,7 +55,7 @@ public final class ConductorHeat {
     }
 
     /** The same where it is known what the conductor may carry by itself. */
-    static Celsius after(
+    public static Celsius after(
             SquareMillimetres size, Surroundings around, Amps may, Celsius from, Amps current, Seconds lasting) {
         if (may.value() <= 0) {
             return around.ambient();
