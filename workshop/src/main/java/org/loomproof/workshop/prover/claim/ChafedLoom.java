@@ -325,7 +325,10 @@ final class ChafedLoom {
         return new Shorts(vehicle.restrictedTo(area), fitting.plan(), places);
     }
 
-    /** Every situation of the area, those with the fewest steps first. */
+    /**
+     * The situations of the area, those with the fewest steps first. What works nothing but contacts to the body, such as a
+     * door, feeds no short; it is moved by itself, for the relay that it may work.
+     */
     private List<Situation> situations() {
         StepsTo stepsTo = new StepsTo(fitting.brief().sheet(), fitting.brief().kit());
         Space space = Space.of(
@@ -334,11 +337,20 @@ final class ChafedLoom {
                 area.parts(),
                 fitting.fitted().wired().switches(),
                 Set.of());
+        List<Space.Axis> toBody = space.axes().stream()
+                .filter(axis -> worksToBody(axis.operable()))
+                .toList();
+        List<SortedMap<OperableId, String>> apart = space.positions().stream()
+                .filter(positions -> toBody.stream()
+                                .filter(axis -> !axis.positions().getFirst().equals(positions.get(axis.operable())))
+                                .count()
+                        <= 1)
+                .toList();
         List<Situation> all = new ArrayList<>();
         for (Condition condition : space.conditions()) {
             Condition.Doing doing = condition.representative();
             if (doing.feed() == ControllerFeed.WHOLE) {
-                for (SortedMap<OperableId, String> positions : space.positions()) {
+                for (SortedMap<OperableId, String> positions : apart) {
                     all.add(new Situation(
                             positions, SupplyPoint.REST, doing.state(), doing.feed(), doing.moment(), doing.still()));
                 }
@@ -348,5 +360,12 @@ final class ChafedLoom {
                 + stepsTo.count(new Condition.Doing(
                         situation.controller(), situation.feed(), situation.moment(), situation.still()))));
         return all;
+    }
+
+    private boolean worksToBody(OperableId operable) {
+        return fitting.fitted().wired().switches().stream()
+                .filter(each -> each.operatedBy().equals(operable) && area.parts().contains(each.part()))
+                .allMatch(each -> fitting.fitted().wired().network().part(each.part()).pins().stream()
+                        .anyMatch(pin -> pin.node().equals(Node.CHASSIS)));
     }
 }
