@@ -364,7 +364,8 @@ final class ChafedLoom {
 
     private boolean worksToBody(OperableId operable) {
         return fitting.fitted().wired().switches().stream()
-                .filter(each -> each.operatedBy().equals(operable) && area.parts().contains(each.part()))
+                .filter(each ->
+                        each.operatedBy().equals(operable) && area.parts().contains(each.part()))
                 .allMatch(each -> fitting.fitted().wired().network().part(each.part()).pins().stream()
                         .anyMatch(pin -> pin.node().equals(Node.CHASSIS)));
     }
