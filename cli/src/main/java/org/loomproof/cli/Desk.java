@@ -75,6 +75,15 @@ final class Desk {
         }
     }
 
+    /** Proves a plan, shows how it stands, and gives the exit code. An interrupt ends the search only: the rest is open. */
+    int prove(Path plan, boolean json) {
+        String next = "./loomproof papers " + plan + " --out DIR";
+        try (Progress progress = progress();
+                Patience patience = new Patience(progress::counted)) {
+            return judge(run -> run.prove(plan, patience::isEnough), progress, json, next);
+        }
+    }
+
     private Progress progress() {
         return new Progress(err, messages, Boolean.getBoolean("loomproof.terminal"));
     }

@@ -31,7 +31,6 @@ final class ProveCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return new Desk(spec, messages)
-                .judge(run -> run.prove(plan), json, "./loomproof papers " + plan + " --out DIR");
+        return new Desk(spec, messages).prove(plan, json);
     }
 }

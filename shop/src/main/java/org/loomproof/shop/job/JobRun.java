@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.loomproof.papers.Material;
 import org.loomproof.papers.Papers;
@@ -90,20 +91,24 @@ public final class JobRun {
     public JobOutcome papers(Path plan, PapersWanted wanted, Optional<FaultWatch> tests) {
         told.accept(Stage.READING);
         return with(new PlanFileReader(briefs, messages).read(plan), wanted.shop(), (file, shop) -> {
-            Proof proof = proven(file);
+            Proof proof = proven(file, () -> false);
             Optional<FaultProof> faults = tests.map(watch -> tried(file, watch));
             return written(file.given(), file.plan(), proof, Search.NONE, faults, wanted, shop);
         });
     }
 
-    /** Proves a plan again as it stands in its file, and writes nothing. */
-    public JobOutcome prove(Path plan) {
+    /**
+     * Proves a plan again as it stands in its file, and writes nothing.
+     *
+     * @param isEnough true from when nothing more is to be looked at: what is not decided by then is open
+     */
+    public JobOutcome prove(Path plan, BooleanSupplier isEnough) {
         told.accept(Stage.READING);
         return with(
                 new PlanFileReader(briefs, messages).read(plan),
                 ShopFiles.NONE,
                 (file, shop) -> new JobOutcome.Judged(
-                        file.given().brief(), file.plan(), proven(file), Search.NONE, Optional.empty(), List.of()));
+                        file.given().brief(), file.plan(), proven(file, isEnough), Search.NONE, Optional.empty(), List.of()));
     }
 
     /** What changes from one plan to another, or every problem of the files; nothing is proven and nothing written. */
@@ -124,9 +129,9 @@ public final class JobRun {
         return new PlanOf(file.given().brief(), file.plan());
     }
 
-    private Proof proven(PlanFile file) {
+    private Proof proven(PlanFile file, BooleanSupplier isEnough) {
         told.accept(Stage.PROVING);
-        return Prover.prove(file.given().brief(), file.plan());
+        return Prover.prove(file.given().brief(), file.plan(), isEnough);
     }
 
     /** Goes on with what was read, or tells the problems of all files at once. */

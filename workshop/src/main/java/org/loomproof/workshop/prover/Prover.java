@@ -2,6 +2,7 @@ package org.loomproof.workshop.prover;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
@@ -37,19 +38,33 @@ public final class Prover {
     }
 
     /**
+     * The proof of a plan for a brief until somebody has enough: what was decided by then stands, and the rest is open. What
+     * vehicle and controller come to together, and what a thief may try, is told of a whole proof only.
+     *
+     * @param isEnough true from when nothing more is to be looked at
+     */
+    public static Proof prove(Brief brief, Plan plan, BooleanSupplier isEnough) {
+        return prove(brief, plan, Integer.MAX_VALUE, isEnough);
+    }
+
+    /**
      * The proof of a plan for a brief, given up as soon as the plan has lost against another: then it tells what was decided by
      * then, and nothing of what is reached or of threats. Where it is given up depends on brief and plan alone.
      *
      * @param mostBroken with more broken claims than this that a plan decides it has lost
      */
     public static Proof proveUntilLost(Brief brief, Plan plan, int mostBroken) {
+        return prove(brief, plan, mostBroken, () -> false);
+    }
+
+    private static Proof prove(Brief brief, Plan plan, int mostBroken, BooleanSupplier isEnough) {
         Fitting fitting = fitting(brief, plan);
         Sightings sightings = new Sightings(fitting.brief().kit());
         Proof proof = proof(
                 fitting,
-                Explorer.ofWholeRanges(fitting.brief(), plan, fitting.stock(), fitting.fitted(), sightings),
+                Explorer.ofWholeRanges(fitting.brief(), plan, fitting.stock(), fitting.fitted(), sightings, isEnough),
                 mostBroken);
-        return fitting.lifeOnHold().isPresent() || proof.countBroken() > mostBroken
+        return fitting.lifeOnHold().isPresent() || isEnough.getAsBoolean() || proof.countBroken() > mostBroken
                 ? proof
                 : Reachable.of(fitting, sightings)
                         .map(reachable -> reachable.told(proof))

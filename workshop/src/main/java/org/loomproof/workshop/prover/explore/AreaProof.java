@@ -47,7 +47,7 @@ final class AreaProof {
 
     private Sweep sweep(Vehicle stock, Vehicle fitted, List<Case> asked, Onlooker onlooker) {
         Sweep sweep = new Sweep(job.brief().sheet(), space, stepsTo, stock, fitted, asked)
-                .walk(onlooker.begins(space, fitted));
+                .walk(onlooker.begins(space, fitted), job.isEnough());
         situations += sweep.situations();
         solves += sweep.solves();
         return sweep;
@@ -71,11 +71,11 @@ final class AreaProof {
 
     /**
      * The results, by the ids of the cases; a case that has nothing to say may have none. With more broken at typical values than
-     * so many, nothing further is looked at: those alone are told.
+     * so many, or once it is enough, nothing further is looked at: what is decided alone is told.
      */
     Map<String, ClaimResult> results(int mostBroken) {
         Map<String, ClaimResult> lost = brokenAtTypical();
-        if (lost.size() > mostBroken) {
+        if (lost.size() > mostBroken || job.isEnough().getAsBoolean()) {
             return lost;
         }
         Map<String, ClaimResult> results = new HashMap<>();
@@ -102,6 +102,10 @@ final class AreaProof {
                     Vehicle.fitted(job.brief(), job.plan(), corner).restrictedTo(area),
                     asked,
                     Onlooker.NONE);
+            if (job.isEnough().getAsBoolean()) {
+                asked.forEach(each -> results.remove(each.id()));
+                return;
+            }
             for (int k = 0; k < again.size(); k++) {
                 int c = again.get(k);
                 Sensitivity sensitivity = Objects.requireNonNull(sensitivities.get(c));

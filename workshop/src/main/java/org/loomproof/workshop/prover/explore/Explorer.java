@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.sheet.OperableId;
@@ -37,8 +38,8 @@ public final class Explorer {
     private long solves;
     private long corners;
 
-    private Explorer(Brief brief, Plan plan, Vehicle stock, Vehicle fitted, Variations variations, Onlooker onlooker) {
-        this.job = new ExplorerJob(brief, plan, stock, fitted, variations, onlooker);
+    private Explorer(Brief brief, Plan plan, Vehicle stock, Vehicle fitted, Variations variations, Onlooker onlooker, BooleanSupplier isEnough) {
+        this.job = new ExplorerJob(brief, plan, stock, fitted, variations, onlooker, isEnough);
         this.areas = Area.list(stock.wired(), fitted.wired());
     }
 
@@ -48,12 +49,22 @@ public final class Explorer {
      * @param onlooker is told what is solved with them there
      */
     public static Explorer ofWholeRanges(Brief brief, Plan plan, Vehicle stock, Vehicle fitted, Onlooker onlooker) {
-        return new Explorer(brief, plan, stock, fitted, Variations.all(brief, plan, stock, fitted), onlooker);
+        return ofWholeRanges(brief, plan, stock, fitted, onlooker, () -> false);
+    }
+
+    /**
+     * The same, until somebody has enough: then every case that is not decided is open.
+     *
+     * @param isEnough true from when nothing more is to be looked at
+     */
+    public static Explorer ofWholeRanges(
+            Brief brief, Plan plan, Vehicle stock, Vehicle fitted, Onlooker onlooker, BooleanSupplier isEnough) {
+        return new Explorer(brief, plan, stock, fitted, Variations.all(brief, plan, stock, fitted), onlooker, isEnough);
     }
 
     /** An explorer that leaves every figure at its typical value: fit to find what is broken, not to say that a claim holds. */
     public static Explorer ofTypicalValues(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
-        return new Explorer(brief, plan, stock, fitted, Variations.none(stock, fitted), Onlooker.NONE);
+        return new Explorer(brief, plan, stock, fitted, Variations.none(stock, fitted), Onlooker.NONE, () -> false);
     }
 
     /** Decides the cases; afterwards each has a result, unless it had nothing to say and fell away. */
@@ -74,7 +85,9 @@ public final class Explorer {
                 untouched.ifPresentOrElse(result -> results.put(each.id(), result), () -> toSolve.add(each));
             }
             int broken = countBroken();
-            if (!toSolve.isEmpty() && broken <= mostBroken) {
+            if (job.isEnough().getAsBoolean()) {
+                leaveOpen(toSolve);
+            } else if (!toSolve.isEmpty() && broken <= mostBroken) {
                 solve(area, toSolve, mostBroken - broken);
             }
         });
@@ -108,6 +121,16 @@ public final class Explorer {
         situations += proof.situations();
         solves += proof.solves();
         corners += proof.corners();
+        if (job.isEnough().getAsBoolean()) {
+            leaveOpen(cases);
+        }
+    }
+
+    private void leaveOpen(List<Case> cases) {
+        for (Case each : cases) {
+            Verdict open = new Verdict.Open(Phrase.of("open.stopped"), List.of());
+            results.putIfAbsent(each.id(), new ClaimResult(each.id(), each.statement(), open, List.of()));
+        }
     }
 
     /** What was found of a case. */
@@ -132,6 +155,9 @@ public final class Explorer {
         bounds.add(Phrase.of("bound.room-temperature", ROOM));
         if (!job.variations().isEmpty()) {
             bounds.add(Phrase.of("bound.corners"));
+        }
+        if (job.isEnough().getAsBoolean()) {
+            bounds.add(Phrase.of("bound.stopped"));
         }
         if (!leftAtRest.isEmpty()) {
             bounds.add(Phrase.of("bound.left-at-rest", List.copyOf(leftAtRest)));

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.loomproof.network.netlist.Setting;
@@ -80,9 +81,14 @@ final class Sweep {
 
     /** Walks the whole space. */
     Sweep walk(Onlooker.Watch watch) {
+        return walk(watch, () -> false);
+    }
+
+    /** Walks the space until somebody has enough; what was found until then is found, and the rest is not looked at. */
+    Sweep walk(Onlooker.Watch watch, BooleanSupplier isEnough) {
         List<Strip> strips = IntStream.range(0, STRIPS)
                 .parallel()
-                .mapToObj(k -> new Strip(watch, this.bench.beside()).walk(k))
+                .mapToObj(k -> new Strip(watch, this.bench.beside()).walk(k, isEnough))
                 .toList();
         cases.forEach(each -> findings.add(new Finding()));
         for (Strip strip : strips) {
@@ -122,11 +128,11 @@ final class Sweep {
             this.bench = bench;
         }
 
-        Strip walk(int strip) {
+        Strip walk(int strip, BooleanSupplier isEnough) {
             int chunk = 0;
             for (int c = 0; c < space.conditions().size(); c++) {
                 for (int s = 0; s < space.supplies().size(); s++) {
-                    if (concern.under(c).length > 0 && chunk++ % STRIPS == strip) {
+                    if (concern.under(c).length > 0 && chunk++ % STRIPS == strip && !isEnough.getAsBoolean()) {
                         walk(c, s);
                     }
                 }
