@@ -108,7 +108,12 @@ public final class JobRun {
                 new PlanFileReader(briefs, messages).read(plan),
                 ShopFiles.NONE,
                 (file, shop) -> new JobOutcome.Judged(
-                        file.given().brief(), file.plan(), proven(file, isEnough), Search.NONE, Optional.empty(), List.of()));
+                        file.given().brief(),
+                        file.plan(),
+                        proven(file, isEnough),
+                        Search.NONE,
+                        Optional.empty(),
+                        List.of()));
     }
 
     /** What changes from one plan to another, or every problem of the files; nothing is proven and nothing written. */

@@ -38,7 +38,8 @@ class StoppedProofTest {
                 assertThat(verdicts(stopped).keySet()).containsAll(whole.keySet());
                 for (ClaimResult result : stopped.results()) {
                     switch (result.verdict()) {
-                        case Verdict.Holds holds -> assertThat(whole.get(result.id())).isEqualTo(holds);
+                        case Verdict.Holds holds ->
+                            assertThat(whole.get(result.id())).isEqualTo(holds);
                         case Verdict.Broken shown ->
                             assertThat(whole.get(result.id())).isInstanceOf(Verdict.Broken.class);
                         case Verdict.Open open -> {}

@@ -38,7 +38,14 @@ public final class Explorer {
     private long solves;
     private long corners;
 
-    private Explorer(Brief brief, Plan plan, Vehicle stock, Vehicle fitted, Variations variations, Onlooker onlooker, BooleanSupplier isEnough) {
+    private Explorer(
+            Brief brief,
+            Plan plan,
+            Vehicle stock,
+            Vehicle fitted,
+            Variations variations,
+            Onlooker onlooker,
+            BooleanSupplier isEnough) {
         this.job = new ExplorerJob(brief, plan, stock, fitted, variations, onlooker, isEnough);
         this.areas = Area.list(stock.wired(), fitted.wired());
     }

@@ -9,4 +9,11 @@ import org.loomproof.workshop.plan.Plan;
  *
  * @param isEnough true from when nothing more is to be looked at
  */
-record ExplorerJob(Brief brief, Plan plan, Vehicle stock, Vehicle fitted, Variations variations, Onlooker onlooker, BooleanSupplier isEnough) {}
+record ExplorerJob(
+        Brief brief,
+        Plan plan,
+        Vehicle stock,
+        Vehicle fitted,
+        Variations variations,
+        Onlooker onlooker,
+        BooleanSupplier isEnough) {}
