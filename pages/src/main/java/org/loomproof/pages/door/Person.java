@@ -8,5 +8,6 @@ import org.loomproof.book.card.CardId;
  * @param id the card
  * @param name as others call them
  * @param role in the shop
+ * @param isTold true while their password is one that somebody else told them
  */
-public record Person(CardId id, String name, Role role) {}
+public record Person(CardId id, String name, Role role, boolean isTold) {}

@@ -24,8 +24,15 @@ public final class Requests {
         this.clock = clock;
     }
 
-    /** Counts a request; false when it is one too many. */
-    public boolean isWelcome(String whom) {
+    /** What is said to a request. */
+    public enum Answer {
+        WELCOME,
+        FIRST_TOO_MANY,
+        TOO_MANY
+    }
+
+    /** Counts a request. */
+    public Answer count(String whom) {
         Instant now = clock.instant();
         if (counts.size() > MOST_KEPT) {
             counts.values().removeIf(count -> isOver(count, now));
@@ -34,7 +41,10 @@ public final class Requests {
                 whom,
                 new Count(now, 1),
                 (before, one) -> isOver(before, now) ? one : new Count(before.since(), before.requests() + 1));
-        return count.requests() <= MOST_A_MINUTE;
+        if (count.requests() <= MOST_A_MINUTE) {
+            return Answer.WELCOME;
+        }
+        return count.requests() == MOST_A_MINUTE + 1 ? Answer.FIRST_TOO_MANY : Answer.TOO_MANY;
     }
 
     private static boolean isOver(Count count, Instant now) {

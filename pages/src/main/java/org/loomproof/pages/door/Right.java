@@ -6,6 +6,8 @@ import io.javalin.security.RouteRole;
 public enum Right implements RouteRole {
     /** Nothing: signing in, style and script. */
     ANYONE,
+    /** Being signed in: one's own password and devices. The only pages open to whoever has yet to choose a password of their own. */
+    ONESELF,
     /** Jobs and customers. */
     JOBS,
     /** Wiring, plans, papers, hidden places. */

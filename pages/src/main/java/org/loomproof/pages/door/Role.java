@@ -15,7 +15,7 @@ public enum Role {
     /** True when the role has the right. */
     public boolean has(Right right) {
         return switch (right) {
-            case ANYONE, JOBS -> true;
+            case ANYONE, ONESELF, JOBS -> true;
             case WORK -> this != FRONT_DESK;
             case PEOPLE -> this == OWNER;
         };

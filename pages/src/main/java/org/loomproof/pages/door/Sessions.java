@@ -8,7 +8,9 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Base64;
+import java.util.Comparator;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -33,10 +35,25 @@ public final class Sessions {
      *
      * @param person who
      * @param formMark goes with every form of the session; a request without it comes from elsewhere
+     * @param device from which they signed in
      * @param begun when they signed in
      * @param seen when they last asked for something
      */
-    public record Session(CardId person, String formMark, Instant begun, Instant seen) {}
+    public record Session(CardId person, String formMark, Device device, Instant begun, Instant seen) {
+
+        private Session seenAt(Instant now) {
+            return new Session(person, formMark, device, begun, now);
+        }
+    }
+
+    /**
+     * What is known of a device.
+     *
+     * @param name drawn by chance at sign-in; says which session is meant without giving it away
+     * @param address from where it asks
+     * @param isHandheld true for a phone or tablet, as it says itself
+     */
+    public record Device(CardId name, String address, boolean isHandheld) {}
 
     private final Map<String, Session> byHash = new ConcurrentHashMap<>();
     private final Clock clock;
@@ -46,11 +63,11 @@ public final class Sessions {
     }
 
     /** A new session; what is returned goes into the cookie and is kept nowhere else. */
-    public String begin(CardId person) {
+    public String begin(CardId person, Device device) {
         Instant now = clock.instant();
         byHash.values().removeIf(session -> isOver(session, now));
         String token = chance();
-        byHash.put(hash(token), new Session(person, chance(), now, now));
+        byHash.put(hash(token), new Session(person, chance(), device, now, now));
         return token;
     }
 
@@ -58,10 +75,25 @@ public final class Sessions {
     public Optional<Session> find(String token) {
         Instant now = clock.instant();
         return Optional.ofNullable(byHash.computeIfPresent(
-                hash(token),
-                (hash, session) -> isOver(session, now)
-                        ? null
-                        : new Session(session.person(), session.formMark(), session.begun(), now)));
+                hash(token), (hash, session) -> isOver(session, now) ? null : session.seenAt(now)));
+    }
+
+    /** Where somebody is signed in, the latest sign-in first. */
+    public List<Session> of(CardId person) {
+        Instant now = clock.instant();
+        return byHash.values().stream()
+                .filter(session -> session.person().equals(person) && !isOver(session, now))
+                .sorted(Comparator.comparing(Session::begun)
+                        .reversed()
+                        .thenComparing(session -> session.device().name()))
+                .toList();
+    }
+
+    /** Ends somebody's session on the device of that name; nobody else's. */
+    public void end(CardId person, CardId device) {
+        byHash.values()
+                .removeIf(session -> session.person().equals(person)
+                        && session.device().name().equals(device));
     }
 
     /** Ends the session of a cookie. */

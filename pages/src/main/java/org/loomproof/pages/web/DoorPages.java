@@ -12,13 +12,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.loomproof.book.key.Passphrase;
-import org.loomproof.book.key.PasswordHash;
 import org.loomproof.book.key.Stretching;
 import org.loomproof.book.place.Refusal;
 import org.loomproof.pages.desk.Shop;
 import org.loomproof.pages.door.Attempts;
+import org.loomproof.pages.door.DoorLog;
+import org.loomproof.pages.door.DoorLog.What;
 import org.loomproof.pages.door.People;
 import org.loomproof.pages.door.Person;
+import org.loomproof.pages.door.UsedCodes;
 
 /** Making the book, unlocking it, signing in and out. */
 final class DoorPages {
@@ -32,12 +34,16 @@ final class DoorPages {
     private final Guard guard;
     private final Attempts attempts;
     private final Stretching stretching;
+    private final DoorLog log;
+    private final UsedCodes codes;
 
-    DoorPages(Shop shop, Guard guard, Attempts attempts, Stretching stretching) {
+    DoorPages(Shop shop, Guard guard, Attempts attempts, Stretching stretching, DoorLog log) {
         this.shop = shop;
         this.guard = guard;
         this.attempts = attempts;
         this.stretching = stretching;
+        this.log = log;
+        this.codes = new UsedCodes(shop.clock());
     }
 
     void begin(Context context) {
@@ -69,8 +75,10 @@ final class DoorPages {
             problem = "pages.begin.not-understood";
         } else if (visit.form("name").isEmpty() || visit.form("sign-in").isEmpty()) {
             problem = "pages.people.name-missing";
-        } else if (visit.raw("password").length() < PasswordHash.FEWEST_CHARACTERS) {
-            problem = "pages.people.password-too-short";
+        } else {
+            problem = People.judged(visit.raw("password"), visit.form("name"), visit.form("sign-in"))
+                    .map(added -> "pages.people." + added.word())
+                    .orElse("");
         }
         if (problem.isEmpty()) {
             problem = shop.make(
@@ -108,8 +116,10 @@ final class DoorPages {
         Optional<Refusal> refusal = shop.unlock(Passphrase.of(visit.raw("passphrase")));
         if (refusal.isEmpty()) {
             attempts.succeeded(what);
+            log.tell(What.UNLOCKED, Optional.empty(), context.ip());
             visit.go("/sign-in");
         } else {
+            log.tell(What.UNLOCK_REFUSED, Optional.empty(), context.ip());
             visit.show(
                     HttpStatus.UNPROCESSABLE_CONTENT,
                     "unlock",
@@ -141,30 +151,37 @@ final class DoorPages {
         boolean mayByName = attempts.begin(byName);
         boolean mayByPlace = attempts.begin(byPlace);
         if (!mayByName || !mayByPlace) {
+            log.tell(What.SIGN_IN_MUST_WAIT, Optional.empty(), context.ip());
             showSignIn(visit, HttpStatus.TOO_MANY_REQUESTS, "pages.sign-in.wait", signIn);
             return;
         }
-        Optional<Person> person = new People(visit.book().cards()).signIn(signIn, visit.raw("password"));
+        Optional<Person> person =
+                new People(visit.book().cards()).signIn(signIn, visit.raw("password"), visit.form("code"), codes);
         if (person.isEmpty()) {
+            log.tell(What.SIGN_IN_REFUSED, Optional.empty(), context.ip());
             showSignIn(visit, HttpStatus.UNPROCESSABLE_CONTENT, "pages.sign-in.wrong", signIn);
             return;
         }
         attempts.succeeded(byName);
         attempts.succeeded(byPlace);
+        log.tell(What.SIGNED_IN, person.map(Person::id), context.ip());
         guard.signIn(context, person.orElseThrow());
         visit.go(wanted(visit.form(WANTED)).orElse("/"));
     }
 
     void signOut(Context context) {
+        Visit visit = Visit.of(context);
+        log.tell(What.SIGNED_OUT, visit.findPerson().map(Person::id), context.ip());
         guard.signOut(context);
         context.header("Clear-Site-Data", "\"cache\", \"storage\"");
-        Visit.of(context).go("/sign-in");
+        visit.go("/sign-in");
     }
 
     private static void showSignIn(Visit visit, HttpStatus status, String problem, String signIn) {
         String wanted =
                 wanted(visit.query(WANTED)).or(() -> wanted(visit.form(WANTED))).orElse("");
-        visit.show(status, "sign-in", Map.of("problem", problem, "signIn", signIn, "wanted", wanted));
+        boolean codes = new People(visit.book().cards()).someHaveSecondStep();
+        visit.show(status, "sign-in", Map.of("problem", problem, "signIn", signIn, "wanted", wanted, "codes", codes));
     }
 
     /** Where somebody signs in who is not yet; a code of a bay sheet still opens its step afterwards. */

@@ -13,12 +13,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import org.loomproof.book.card.CardId;
 import org.loomproof.pages.desk.Shop;
+import org.loomproof.pages.door.DoorLog;
+import org.loomproof.pages.door.DoorLog.What;
 import org.loomproof.pages.door.People;
 import org.loomproof.pages.door.Person;
 import org.loomproof.pages.door.Requests;
 import org.loomproof.pages.door.Right;
 import org.loomproof.pages.door.Sessions;
+import org.loomproof.pages.door.Sessions.Device;
 import org.loomproof.pages.door.Sessions.Session;
 import org.loomproof.workshop.words.Messages;
 
@@ -49,14 +53,16 @@ final class Guard {
     private final Views views;
     private final Listen listen;
     private final Requests requests;
+    private final DoorLog log;
     private final Map<Locale, Messages> spoken = new ConcurrentHashMap<>();
 
-    Guard(Shop shop, Sessions sessions, Views views, Listen listen) {
+    Guard(Shop shop, Sessions sessions, Views views, Listen listen, DoorLog log) {
         this.shop = shop;
         this.sessions = sessions;
         this.views = views;
         this.listen = listen;
         this.requests = new Requests(shop.clock());
+        this.log = log;
     }
 
     /** Before anything else, a route or none. */
@@ -66,7 +72,7 @@ final class Guard {
             context.header("Strict-Transport-Security", "max-age=" + A_YEAR_SECONDS + "; includeSubDomains");
         }
         Messages messages = spoken.computeIfAbsent(UnitsPages.of(context).with(Visit.language(context)), Messages::in);
-        Optional<Session> session = cookie(context).flatMap(sessions::find);
+        Optional<Session> session = session(context);
         Optional<Person> person =
                 session.flatMap(s -> shop.book().flatMap(book -> new People(book.cards()).find(s.person())));
         String formMark = person.isPresent()
@@ -76,13 +82,16 @@ final class Guard {
                         .orElseGet(() -> visitorsMark(context));
         Visit visit = new Visit(context, views, shop, person, formMark, messages);
         // Whoever is signed in is counted by name: a whole shop may stand behind one address.
-        if (!requests.isWelcome(person.map(p -> p.id().value()).orElse(context.ip()))) {
+        Requests.Answer answer = requests.count(person.map(p -> p.id().value()).orElse(context.ip()));
+        if (answer == Requests.Answer.FIRST_TOO_MANY) {
+            refuse(visit, HttpStatus.TOO_MANY_REQUESTS, What.TOO_MANY_REQUESTS);
+        } else if (answer == Requests.Answer.TOO_MANY) {
             refuse(visit, HttpStatus.TOO_MANY_REQUESTS);
         } else if (!listen.isMeant(context.host())) {
-            refuse(visit, HttpStatus.MISDIRECTED_REQUEST);
+            refuse(visit, HttpStatus.MISDIRECTED_REQUEST, What.FOREIGN_HOST);
         } else if (changesSomething(context)
                 && (isUploadOfStranger(context, person) || !isFromOurPage(context, formMark))) {
-            refuse(visit, HttpStatus.FORBIDDEN);
+            refuse(visit, HttpStatus.FORBIDDEN, What.FORGED);
         }
     }
 
@@ -95,19 +104,42 @@ final class Guard {
         }
         if (shop.book().isEmpty()) {
             go(visit, shop.isNew() ? "/begin" : "/unlock");
-        } else if (cookie(context).flatMap(sessions::find).isEmpty()) {
+        } else if (visit.findPerson().isEmpty()) {
             go(visit, DoorPages.signInFor(context));
         } else if (asked.isEmpty()
                 || !asked.stream().allMatch(right -> visit.person().role().has(right))) {
-            refuse(visit, HttpStatus.FORBIDDEN);
+            refuse(visit, HttpStatus.FORBIDDEN, What.RIGHT_MISSING);
+        } else if (visit.person().isTold() && !asked.equals(Set.of(Right.ONESELF))) {
+            go(visit, "/password");
         }
     }
 
     /** Signs somebody in: a new session, never one that was there before. */
     void signIn(Context context, Person person) {
         cookie(context).ifPresent(sessions::end);
-        context.cookie(cookieOf(listen.sessionCookie(), sessions.begin(person.id())));
+        Device device = new Device(CardId.fresh(), context.ip(), isHandheld(context));
+        context.cookie(cookieOf(listen.sessionCookie(), sessions.begin(person.id(), device)));
         context.removeCookie(listen.formCookie());
+    }
+
+    /** Browsers of phones and tablets say so. */
+    private static boolean isHandheld(Context context) {
+        String agent = Optional.ofNullable(context.userAgent()).orElse("");
+        return agent.contains("Mobi") || agent.contains("Android");
+    }
+
+    /** The session of whoever asks. */
+    Optional<Session> session(Context context) {
+        return cookie(context).flatMap(sessions::find);
+    }
+
+    /** Ends every session of somebody, but for the one they ask from. */
+    void signOutElsewhere(Context context, CardId person) {
+        Optional<CardId> here = session(context).map(session -> session.device().name());
+        sessions.of(person).stream()
+                .map(session -> session.device().name())
+                .filter(device -> !here.equals(Optional.of(device)))
+                .forEach(device -> sessions.end(person, device));
     }
 
     /** Signs somebody out. */
@@ -157,6 +189,11 @@ final class Guard {
                 && !formMark.isEmpty()
                 && MessageDigest.isEqual(
                         sent.getBytes(StandardCharsets.UTF_8), formMark.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private void refuse(Visit visit, HttpStatus status, What what) {
+        log.tell(what, visit.findPerson().map(Person::id), visit.context().ip());
+        refuse(visit, status);
     }
 
     private static void refuse(Visit visit, HttpStatus status) {

@@ -5,7 +5,11 @@ import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.loomproof.book.card.CardId;
+import org.loomproof.book.card.CardLine;
+import org.loomproof.pages.door.DoorLog;
+import org.loomproof.pages.door.DoorLog.What;
 import org.loomproof.pages.door.People;
 import org.loomproof.pages.door.Role;
 import org.loomproof.pages.door.Sessions;
@@ -14,9 +18,11 @@ import org.loomproof.pages.door.Sessions;
 final class PeoplePages {
 
     private final Sessions sessions;
+    private final DoorLog log;
 
-    PeoplePages(Sessions sessions) {
+    PeoplePages(Sessions sessions, DoorLog log) {
         this.sessions = sessions;
+        this.log = log;
     }
 
     void list(Context context) {
@@ -44,48 +50,69 @@ final class PeoplePages {
         }
     }
 
-    /** Takes or gives back somebody's right to sign in; nobody does that to themselves, so that an owner stays. */
+    /** Takes or gives back somebody's right to sign in. */
     void setActive(Context context) {
         Visit visit = Visit.of(context);
-        Optional<CardId> id =
-                visit.card().filter(card -> !card.equals(visit.person().id()));
-        if (id.isEmpty()) {
-            visit.refuse(HttpStatus.CONFLICT);
-            return;
-        }
-        boolean active = visit.form("active").equals("yes");
-        new People(visit.book().cards()).setActive(id.orElseThrow(), active, visit.author());
-        if (!active) {
-            sessions.endAll(id.orElseThrow());
-        }
-        visit.go("/people");
+        somebodyElse(visit).ifPresent(id -> {
+            boolean active = visit.form("active").equals("yes");
+            new People(visit.book().cards()).setActive(id, active, visit.author());
+            log.tell(active ? What.ACCESS_GIVEN : What.ACCESS_TAKEN, Optional.of(id), context.ip());
+            if (!active) {
+                sessions.endAll(id);
+            }
+            visit.go("/people");
+        });
     }
 
-    /** A new password for somebody who forgot theirs, told by the owner and to be changed by them; ends their sessions. */
+    /** A new password for somebody who forgot theirs, told by the owner and changed by them at once; ends their sessions. */
     void setPassword(Context context) {
         Visit visit = Visit.of(context);
+        somebodyElse(visit).ifPresent(id -> {
+            People.Added set = new People(visit.book().cards()).setPassword(id, visit.raw("password"), visit.author());
+            if (set == People.Added.DONE) {
+                log.tell(What.PASSWORD_CHANGED, Optional.of(id), context.ip());
+                sessions.endAll(id);
+                visit.go("/people");
+            } else {
+                show(visit, HttpStatus.UNPROCESSABLE_CONTENT, "pages.people." + set.word());
+            }
+        });
+    }
+
+    /** For somebody who lost phone and spare code. */
+    void endSecondStep(Context context) {
+        Visit visit = Visit.of(context);
+        somebodyElse(visit).ifPresent(id -> {
+            new People(visit.book().cards()).endSecondStep(id, visit.author());
+            log.tell(What.SECOND_STEP_ENDED, Optional.of(id), context.ip());
+            sessions.endAll(id);
+            visit.go("/people");
+        });
+    }
+
+    /** Whom the address names; refused for oneself, so that an owner stays and nobody gets around their own password. */
+    private static Optional<CardId> somebodyElse(Visit visit) {
         Optional<CardId> id =
                 visit.card().filter(card -> !card.equals(visit.person().id()));
         if (id.isEmpty()) {
             visit.refuse(HttpStatus.CONFLICT);
-            return;
         }
-        People.Added set =
-                new People(visit.book().cards()).setPassword(id.orElseThrow(), visit.raw("password"), visit.author());
-        if (set == People.Added.DONE) {
-            sessions.endAll(id.orElseThrow());
-            visit.go("/people");
-        } else {
-            show(visit, HttpStatus.UNPROCESSABLE_CONTENT, "pages.people." + set.word());
-        }
+        return id;
     }
 
     private static void show(Visit visit, HttpStatus status, String problem) {
+        People people = new People(visit.book().cards());
+        List<CardLine> lines = people.list();
         visit.show(
                 status,
                 "people",
                 Map.of(
-                        "lines", new People(visit.book().cards()).list(),
+                        "lines", lines,
+                        "secondStep",
+                                lines.stream()
+                                        .map(CardLine::id)
+                                        .filter(people::hasSecondStep)
+                                        .collect(Collectors.toSet()),
                         "roles", List.of(Role.values()),
                         "me", visit.person().id(),
                         "problem", problem));

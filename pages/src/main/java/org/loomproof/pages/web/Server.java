@@ -28,6 +28,7 @@ import org.loomproof.book.key.Stretching;
 import org.loomproof.pages.bay.BayJobs;
 import org.loomproof.pages.desk.Shop;
 import org.loomproof.pages.door.Attempts;
+import org.loomproof.pages.door.DoorLog;
 import org.loomproof.pages.door.Picture;
 import org.loomproof.pages.door.Right;
 import org.loomproof.pages.door.Sessions;
@@ -72,14 +73,15 @@ public final class Server implements AutoCloseable {
     private final WorkPages work;
     private final SpentPages spent;
     private final UnitsPages units;
-    private final PasswordPages passwords;
+    private final OneselfPages oneself;
 
     private Server(Shop shop, Listen listen, Stretching stretching) {
         Sessions sessions = new Sessions(shop.clock());
-        this.guard = new Guard(shop, sessions, new Views(), listen);
+        DoorLog log = new DoorLog(shop.clock());
+        this.guard = new Guard(shop, sessions, new Views(), listen, log);
         Attempts attempts = new Attempts(shop.clock());
-        this.doors = new DoorPages(shop, guard, attempts, stretching);
-        this.passwords = new PasswordPages(guard, sessions, attempts);
+        this.doors = new DoorPages(shop, guard, attempts, stretching, log);
+        this.oneself = new OneselfPages(guard, sessions, attempts, log, shop);
         BayJobs bays = new BayJobs();
         SheetChecks checks = new SheetChecks(shop, bays);
         this.bay = new BayPages(bays);
@@ -94,7 +96,7 @@ public final class Server implements AutoCloseable {
         this.tests = new TestPages(shop, spent);
         this.comebacks = new ComebackPages(shop);
         this.work = new WorkPages(shop, checks);
-        this.people = new PeoplePages(sessions);
+        this.people = new PeoplePages(sessions, log);
         this.owner = new OwnerPages(stretching);
         this.authority = new AuthorityPages(listen.certificate().flatMap(Listen.Certificate::authority));
         this.javalin = Javalin.create(config -> configure(config, listen));
@@ -175,9 +177,13 @@ public final class Server implements AutoCloseable {
         routes.post("/unlock", doors::unlock, Right.ANYONE);
         routes.get("/sign-in", doors::askWho, Right.ANYONE);
         routes.post("/sign-in", doors::signIn, Right.ANYONE);
-        routes.post("/sign-out", doors::signOut, Right.JOBS);
-        routes.get("/password", passwords::show, Right.JOBS);
-        routes.post("/password", passwords::change, Right.JOBS);
+        routes.post("/sign-out", doors::signOut, Right.ONESELF);
+        routes.get("/password", oneself::show, Right.ONESELF);
+        routes.post("/password", oneself::changePassword, Right.ONESELF);
+        routes.post("/password/sessions/end", oneself::endSession, Right.ONESELF);
+        routes.get("/password/second-step", oneself::askSecondStep, Right.JOBS);
+        routes.post("/password/second-step", oneself::beginSecondStep, Right.JOBS);
+        routes.post("/password/second-step/end", oneself::endSecondStep, Right.JOBS);
         routes.post("/units", units::choose, Right.JOBS);
 
         routes.get("/jobs/" + WORKER, context -> file(context, WORKER, "text/javascript; charset=utf-8"), Right.ANYONE);
@@ -257,6 +263,7 @@ public final class Server implements AutoCloseable {
         routes.post("/people", people::add, Right.PEOPLE);
         routes.post("/people/{id}/active", people::setActive, Right.PEOPLE);
         routes.post("/people/{id}/password", people::setPassword, Right.PEOPLE);
+        routes.post("/people/{id}/second-step/end", people::endSecondStep, Right.PEOPLE);
 
         routes.exception(HttpResponseException.class, (e, context) -> refuse(context, e.getStatus()));
         routes.exception(Exception.class, Server::ourFault);

@@ -53,6 +53,11 @@ final class Visit {
         return person.orElseThrow(() -> new IllegalStateException("nobody is signed in"));
     }
 
+    /** The signed-in person, where there is one. */
+    Optional<Person> findPerson() {
+        return person;
+    }
+
     Author author() {
         return Author.of(person().id());
     }

@@ -28,10 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.logging.Handler;
 import java.util.logging.LogRecord;
-import java.util.logging.Logger;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -44,6 +41,7 @@ import org.loomproof.book.card.CardLine;
 import org.loomproof.book.card.Listing;
 import org.loomproof.book.store.OpenBook;
 import org.loomproof.pages.door.Attempts;
+import org.loomproof.pages.door.DoorLog;
 import org.loomproof.pages.door.Requests;
 import org.loomproof.pages.door.Sessions;
 
@@ -460,22 +458,8 @@ class AttackTest {
                 .id();
         book.attachments()
                 .add(job, Author.CONSOLE, "first/result.json", "{ Odile Marrow }".getBytes(StandardCharsets.UTF_8));
-        List<LogRecord> logged = new CopyOnWriteArrayList<>();
-        Logger logger = Logger.getLogger(Server.class.getName());
-        Handler handler = new Handler() {
-            @Override
-            public void publish(LogRecord line) {
-                logged.add(line);
-            }
-
-            @Override
-            public void flush() {}
-
-            @Override
-            public void close() {}
-        };
-        logger.addHandler(handler);
-        try {
+        try (LogLines lines = new LogLines(Server.class)) {
+            List<LogRecord> logged = lines.list();
             HttpResponse<String> page = signedIn().get("/jobs/" + job + "/plan");
             assertThat(page.statusCode()).isEqualTo(500);
             assertThat(logged).hasSize(1);
@@ -490,8 +474,38 @@ class AttackTest {
             assertThat(whole.toString())
                     .contains("a result of our own cannot be read")
                     .doesNotContain("Marrow", "QX 481", job.value());
-        } finally {
-            logger.removeHandler(handler);
+        }
+    }
+
+    /** OWASP ASVS 5.0, 16.3.1 and 16.3.2: each sign-in and each refusal, with when, from where and whose card; never what was typed. */
+    @Test
+    void whatHappensAtTheDoorIsLoggedWithoutAWordThatWasTyped() {
+        try (LogLines lines = new LogLines(DoorLog.class)) {
+            Client ada = new Client();
+            ada.signIn("ada", "a password of another place");
+            ada.signIn("a password typed as name", "whatever it may be");
+            ada.signIn("ada", TestShop.PASSWORD);
+            ada.post("/call", newJob("forged mark", "Odile Marrow"));
+            Client cy = new Client();
+            cy.signIn("cy", "a kettle for Cy!");
+            cy.get("/people");
+            ada.post("/sign-out", Map.of("mark", ada.mark("/")));
+            List<String> told = lines.texts();
+            assertThat(told)
+                    .extracting(line -> line.split(" ")[1])
+                    .containsExactly(
+                            "sign-in-refused",
+                            "sign-in-refused",
+                            "signed-in",
+                            "forged",
+                            "signed-in",
+                            "right-missing",
+                            "signed-out");
+            assertThat(told)
+                    .allMatch(line ->
+                            line.matches("2026-11-26T\\S+Z [a-z-]+ from 127\\.0\\.0\\.1 by ([a-z2-7]{26}|nobody)"));
+            assertThat(told.get(2)).endsWith(told.get(6).substring(told.get(6).indexOf(" by ")));
+            assertThat(String.join("\n", told)).doesNotContain("password", "kettle", "ada", "Marrow");
         }
     }
 

@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomproof.pages.door;
+
+import org.jspecify.annotations.NullMarked;
