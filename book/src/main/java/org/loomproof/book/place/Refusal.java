@@ -19,6 +19,8 @@ public enum Refusal {
     DAMAGED,
     /** Made by a later Loomproof. */
     NEWER,
+    /** A server elsewhere, to which others on the network could listen or whose place they could take. */
+    OPEN_WAY,
     /** A file that cannot be read or written, or a server that does not answer. */
     UNREACHABLE;
 

@@ -8,7 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -22,6 +24,8 @@ import org.postgresql.ds.PGSimpleDataSource;
 
 /** The tables of one book, brought to the newest form when they are opened. The same statements run on both kinds of place. */
 public final class Database implements AutoCloseable {
+
+    private static final Set<String> THIS_MACHINE = Set.of("localhost", "127.0.0.1", "::1", "[::1]");
 
     /** Enough for twenty people at once, since a transaction takes milliseconds; PostgreSQL's usual limit is a hundred. */
     private static final int MOST_CONNECTIONS = 8;
@@ -134,9 +138,17 @@ public final class Database implements AutoCloseable {
             case BookPlace.OnServer(String url) -> {
                 PGSimpleDataSource server = new PGSimpleDataSource();
                 server.setUrl(url);
+                if (!isWayClosed(server)) {
+                    throw new Refused(Refusal.OPEN_WAY);
+                }
                 yield server;
             }
         };
+    }
+
+    /** To another machine only by TLS with a certificate in the server's name: else others could listen, or take its place. */
+    private static boolean isWayClosed(PGSimpleDataSource server) {
+        return THIS_MACHINE.containsAll(List.of(server.getServerNames())) || "verify-full".equals(server.getSslmode());
     }
 
     private boolean hasLock() {
