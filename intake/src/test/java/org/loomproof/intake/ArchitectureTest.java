@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class ArchitectureTest {
 
     private static final List<String> STEPS =
-            List.of("decode", "field", "role", "layout", "check", "correct", "sheet", "kit");
+            List.of("decode", "field", "fact", "role", "layout", "check", "correct", "sheet", "kit");
 
     @Test
     void aStepKnowsNoLaterOne() {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.loomproof.intake.check.ReadNotes;
+import org.loomproof.intake.fact.VehicleFacts;
 import org.loomproof.intake.sheet.DraftSheet;
 import org.loomproof.intake.sheet.HeldBack;
 import org.loomproof.intake.sheet.Needs;
@@ -29,6 +30,8 @@ import org.loomproof.workshop.words.Messages;
 
 /** What of wiring notes goes on a sheet, and what waits for a meter. */
 class SheetDraftTest {
+
+    private static final VehicleFacts NOTHING_SAID = new VehicleFacts(List.of(), List.of());
 
     private static final String NOTES = """
             Circuit\tColour\tPol.\tWhere found
@@ -75,7 +78,7 @@ class SheetDraftTest {
     @Test
     void withTheVehiclesFactsTheFileIsAValidSheetAndSaysTheSame() {
         DraftSheet draft = draft(NOTES);
-        String text = new SheetText(Messages.english()).write(draft, FACTS);
+        String text = new SheetText(Messages.english()).write(draft, FACTS, NOTHING_SAID);
         assertThat(readBack(text)).isInstanceOfSatisfying(Checked.Good.class, good -> {
             Sheet sheet = (Sheet) good.value();
             assertThat(sheet.circuits()).hasSameSizeAs(draft.circuits());
@@ -94,7 +97,7 @@ class SheetDraftTest {
 
     @Test
     void withoutFactsNothingIsInventedAndTheFileSaysWhatIsToBeFilledIn() {
-        String text = new SheetText(Messages.english()).write(draft(NOTES), Map.of());
+        String text = new SheetText(Messages.english()).write(draft(NOTES), Map.of(), NOTHING_SAID);
         assertThat(readBack(text)).isInstanceOf(Checked.Bad.class);
         assertThat(text).doesNotContain("\nvehicle:");
         SheetFacts.listMissing(Map.of())
@@ -129,7 +132,7 @@ class SheetDraftTest {
                         "Lock: " + HeldBack.Reason.REST_NOT_SAID,
                         "Horn: " + HeldBack.Reason.SWITCHING_NOT_SAID,
                         "Wuzzle gadget: " + HeldBack.Reason.ROLE_UNKNOWN);
-        assertThat(new SheetText(Messages.english()).write(draft(NOTES), FACTS)).contains("Wuzzle gadget");
+        assertThat(new SheetText(Messages.english()).write(draft(NOTES), FACTS, NOTHING_SAID)).contains("Wuzzle gadget");
     }
 
     @Test

@@ -5,6 +5,8 @@ import java.util.stream.Collectors;
 import org.loomproof.intake.check.Entry;
 import org.loomproof.intake.check.Finding;
 import org.loomproof.intake.check.SwitchingWords;
+import org.loomproof.intake.fact.VehicleFact;
+import org.loomproof.intake.fact.VehicleFacts;
 import org.loomproof.intake.field.Spot;
 import org.loomproof.intake.sheet.HeldBack;
 import org.loomproof.intake.sheet.Merge;
@@ -64,6 +66,7 @@ public final class SheetNotesReport {
         report.loose("intake.report.loose", reading.notes().loose());
         findings(report, reading);
         reading.merge().ifPresent(merge -> merge(report, merge));
+        vehicle(report, reading.vehicle());
         missing(report, reading);
         report.lines()
                 .gap()
@@ -145,6 +148,20 @@ public final class SheetNotesReport {
                 .forEach(c -> report.lines()
                         .wrap("  " + messages.text("intake.report.differs", c.there(), c.beside()), "    "));
         merge.added().forEach(id -> report.lines().wrap("  " + messages.text("intake.report.added", id), "    "));
+    }
+
+    /** What the notes say of the vehicle: for a person to take. */
+    private void vehicle(NotesLines report, VehicleFacts vehicle) {
+        if (vehicle.agreed().isEmpty() && vehicle.differing().isEmpty()) {
+            return;
+        }
+        report.lines().gap().cut(messages.text("intake.report.vehicle"));
+        vehicle.agreed().forEach(fact -> fact(report, "intake.report.vehicle-fact", fact));
+        vehicle.differing().forEach(fact -> fact(report, "intake.report.vehicle-differs", fact));
+    }
+
+    private void fact(NotesLines report, String key, VehicleFact fact) {
+        report.lines().wrap("  " + messages.text(key, fact.key(), fact.value(), fact.origin(), fact.written()), "    ");
     }
 
     private void missing(NotesLines report, SheetReading reading) {

@@ -26,7 +26,7 @@ public record Hit(List<String> ideas, int from, int to, Match match) {
         ideas = List.copyOf(ideas);
     }
 
-    boolean means(String idea) {
+    public boolean means(String idea) {
         return ideas.contains(idea);
     }
 }

@@ -139,7 +139,10 @@ final class NotesPages {
         shown.put("reading", reading);
         shown.put("mark", mark(job));
         shown.put("most", MOST_SHOWN);
-        shown.put("facts", WiringNotes.facts(job));
+        Map<String, String> facts = new HashMap<>(
+                reading.map(read -> read.vehicle().values()).orElse(Map.of()));
+        facts.putAll(WiringNotes.facts(job));
+        shown.put("facts", facts);
         shown.put("needed", new ArrayList<>(SheetFacts.listMissing(Map.of()).entrySet()));
         shown.put("roles", Likely.allRoles());
         visit.show(status, "notes/notes", shown);

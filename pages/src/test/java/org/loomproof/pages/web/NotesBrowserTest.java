@@ -8,10 +8,23 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.FilePayload;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.font.PDType1Font;
+import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomproof.book.card.Author;
@@ -139,6 +152,93 @@ class NotesBrowserTest extends InBrowser {
             page.navigate(job + "/notes");
             assertThat(page.locator("#text")).hasCount(0);
         }
+    }
+
+    @Test
+    void aPdfAndAPictureOfPaperAreReadAsPastedNotesAre() throws IOException {
+        try (TestShop shop = TestShop.open(folder);
+                BrowserContext somebody = browsers().somebody(Screen.LAPTOP)) {
+            Page page = signedIn(somebody, shop);
+            page.navigate(job(shop) + "/notes");
+            give(page, new FilePayload("notes.pdf", "application/pdf", pdf()));
+            assertThat(page.locator("#understood")).containsText("2 circuits");
+            assertThat(field(entry(page, 1), "Circuit").locator("b")).hasText("horn");
+            assertThat(field(entry(page, 2), "Colour").locator("b")).hasText("VT");
+            assertThat(page.getByLabel("Kind of key", new Page.GetByLabelOptions().setExact(true)))
+                    .hasValue("transponder");
+
+            page.navigate(job(shop) + "/notes");
+            give(page, new FilePayload("paper.png", "image/png", picture()));
+            if (hasTesseract()) {
+                assertThat(page.locator("#understood")).containsText("2 circuits");
+                assertThat(field(entry(page, 1), "Circuit").locator("b")).hasText("horn");
+                assertThat(field(entry(page, 2), "Colour").locator("b")).hasText("VT");
+                Browsers.look(page, Screen.LAPTOP, "notes-picture");
+            } else {
+                assertThat(page.locator(".problem")).containsText("tesseract");
+            }
+        }
+    }
+
+    private static final List<String> ROWS =
+            List.of("Saloon, key with chip", "Horn:   black/yellow (-)   left kick panel", "Brake:   violet (+)   brake pedal");
+
+    private static byte[] pdf() throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (PDDocument pdf = new PDDocument()) {
+            PDPage sheet = new PDPage();
+            pdf.addPage(sheet);
+            try (PDPageContentStream content = new PDPageContentStream(pdf, sheet)) {
+                content.setFont(new PDType1Font(Standard14Fonts.FontName.COURIER), 12);
+                content.setLeading(16);
+                content.beginText();
+                content.newLineAtOffset(60, 700);
+                for (String row : ROWS) {
+                    content.showText(row);
+                    content.newLine();
+                }
+                content.endText();
+            }
+            pdf.save(bytes);
+        }
+        return bytes.toByteArray();
+    }
+
+    private static byte[] picture() throws IOException {
+        BufferedImage paper = new BufferedImage(1400, 420, BufferedImage.TYPE_BYTE_GRAY);
+        Graphics2D ink = paper.createGraphics();
+        ink.setColor(Color.WHITE);
+        ink.fillRect(0, 0, paper.getWidth(), paper.getHeight());
+        ink.setColor(Color.BLACK);
+        ink.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 40));
+        for (int i = 0; i < ROWS.size(); i++) {
+            ink.drawString(ROWS.get(i), 60, 110 + i * 100);
+        }
+        ink.dispose();
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ImageIO.write(paper, "png", bytes);
+        return bytes.toByteArray();
+    }
+
+    private static boolean hasTesseract() {
+        try {
+            Process asked = new ProcessBuilder("tesseract", "--version")
+                    .redirectErrorStream(true)
+                    .start();
+            asked.getInputStream().readAllBytes();
+            return asked.waitFor() == 0;
+        } catch (IOException e) {
+            return false;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
+    }
+
+    private static void give(Page page, FilePayload file) {
+        page.getByLabel("Or a file").setInputFiles(file);
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Read the notes"))
+                .click();
     }
 
     private static Locator entry(Page page, int number) {

@@ -15,6 +15,7 @@ import org.loomproof.intake.correct.Suggestion;
 import org.loomproof.intake.decode.Origin;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.decode.SourceLines;
+import org.loomproof.intake.fact.VehicleFact;
 import org.loomproof.intake.kit.LeadReading;
 import org.loomproof.intake.sheet.HeldBack;
 import org.loomproof.intake.sheet.Merge;
@@ -66,6 +67,9 @@ public final class NotesJson {
             ArrayNode wishes = missing.addObject().put("role", m.role().word()).putArray("wishes");
             m.wishes().forEach(w -> wishes.add(w.word()));
         });
+        ArrayNode vehicle = root.putArray("vehicle");
+        reading.vehicle().agreed().forEach(fact -> fact(vehicle.addObject(), fact, true));
+        reading.vehicle().differing().forEach(fact -> fact(vehicle.addObject(), fact, false));
         ArrayNode facts = root.putArray("missing-facts");
         reading.missingFacts().keySet().forEach(facts::add);
         reading.merge().ifPresent(merge -> merge(root.putObject("merge"), merge));
@@ -133,6 +137,12 @@ public final class NotesJson {
                 .put("doubted", entry.doubted());
         passages(node.putArray("notes"), entry.notes());
         passages(node.putArray("left-over"), entry.leftOver());
+    }
+
+    private static void fact(ObjectNode node, VehicleFact fact, boolean agreed) {
+        origin(node.put("key", fact.key()).put("value", fact.value()), fact.origin())
+                .put("written", fact.written())
+                .put("agreed", agreed);
     }
 
     /** What the shop once said of such a text; none of it is taken by itself. */

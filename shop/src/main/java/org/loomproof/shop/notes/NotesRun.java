@@ -13,6 +13,7 @@ import org.loomproof.intake.check.ReadNotes;
 import org.loomproof.intake.correct.ShopMemory;
 import org.loomproof.intake.decode.Decoder;
 import org.loomproof.intake.decode.SourceLines;
+import org.loomproof.intake.fact.VehicleFacts;
 import org.loomproof.intake.kit.KitText;
 import org.loomproof.intake.kit.LeadNotes;
 import org.loomproof.intake.sheet.CleanTable;
@@ -109,6 +110,7 @@ public final class NotesRun {
         List<CircuitRole> roles = merge.map(m -> m.sheet().circuits()).orElse(draft.circuits()).stream()
                 .map(Circuit::role)
                 .toList();
+        VehicleFacts vehicle = VehicleFacts.of(source);
         return new SheetReading(
                 source,
                 notes,
@@ -116,10 +118,11 @@ public final class NotesRun {
                 right.memory(),
                 draft,
                 order.map(o -> Needs.listMissing(o, roles)).orElse(List.of()),
+                vehicle,
                 merge.isPresent() ? Map.of() : SheetFacts.listMissing(facts),
                 merge,
                 merge.map(m -> SheetWriter.write(m.sheet()))
-                        .orElseGet(() -> new SheetText(messages).write(draft, inOrder(facts))),
+                        .orElseGet(() -> new SheetText(messages).write(draft, inOrder(facts), vehicle)),
                 CleanTable.write(notes.entries().stream()
                         .map(e -> CleanTable.row(e, name(source)))
                         .toList()));

@@ -7,6 +7,7 @@ import org.loomproof.intake.check.ReadNotes;
 import org.loomproof.intake.correct.ReviewLine;
 import org.loomproof.intake.correct.ShopMemory;
 import org.loomproof.intake.decode.SourceLines;
+import org.loomproof.intake.fact.VehicleFacts;
 import org.loomproof.intake.sheet.DraftSheet;
 import org.loomproof.intake.sheet.Merge;
 import org.loomproof.intake.sheet.Needs;
@@ -20,6 +21,7 @@ import org.loomproof.intake.sheet.Needs;
  * @param memory what the shop remembers, with what was put right in this reading
  * @param draft what of it goes on a sheet, and what is held back
  * @param missing circuits that the order needs and nobody speaks of; empty without an order
+ * @param vehicle what the notes say of the vehicle; shown, never taken by itself
  * @param missingFacts facts of the vehicle that are to be filled in, each with what may stand there
  * @param merge how it was merged into a sheet that was there, when it was
  * @param text the sheet as a file
@@ -32,6 +34,7 @@ public record SheetReading(
         ShopMemory memory,
         DraftSheet draft,
         List<Needs.Missing> missing,
+        VehicleFacts vehicle,
         Map<String, String> missingFacts,
         Optional<Merge> merge,
         String text,
