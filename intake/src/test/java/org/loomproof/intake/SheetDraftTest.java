@@ -132,7 +132,8 @@ class SheetDraftTest {
                         "Lock: " + HeldBack.Reason.REST_NOT_SAID,
                         "Horn: " + HeldBack.Reason.SWITCHING_NOT_SAID,
                         "Wuzzle gadget: " + HeldBack.Reason.ROLE_UNKNOWN);
-        assertThat(new SheetText(Messages.english()).write(draft(NOTES), FACTS, NOTHING_SAID)).contains("Wuzzle gadget");
+        assertThat(new SheetText(Messages.english()).write(draft(NOTES), FACTS, NOTHING_SAID))
+                .contains("Wuzzle gadget");
     }
 
     @Test

@@ -22,7 +22,8 @@ class VehicleFactsTest {
     private static final int LOOKED_AT = 10;
 
     /** How the corpus names what a sheet, or this reader, names otherwise. */
-    private static final Map<String, String> KEYS = Map.of("system-volts", "system-voltage", "transponder", "key", "keyless", "key");
+    private static final Map<String, String> KEYS =
+            Map.of("system-volts", "system-voltage", "transponder", "key", "keyless", "key");
 
     private static VehicleFacts facts(String text) {
         return VehicleFacts.of(Notes.lines("notes.txt", text.getBytes(StandardCharsets.UTF_8)));
@@ -67,7 +68,8 @@ class VehicleFactsTest {
                 }
             }
         }
-        Note.that("facts of the vehicle, notes " + from + " on: " + right + " of " + all + " read, " + wrong + " wrong");
+        Note.that(
+                "facts of the vehicle, notes " + from + " on: " + right + " of " + all + " read, " + wrong + " wrong");
         assertThat(right / (double) all).isGreaterThanOrEqualTo(floor);
         assertThat(wrong / (double) all).isLessThanOrEqualTo(MOST_WRONG);
     }
@@ -87,13 +89,17 @@ class VehicleFactsTest {
     @Test
     void whatTwoPlacesSayDifferentlyIsTakenFromNeither() {
         VehicleFacts facts = facts("Diesel van, manual, 2009.\nCircuit notes for the automatic gearbox\n");
-        assertThat(facts.values()).containsEntry("fuel", "diesel").containsEntry("year", "2009").doesNotContainKey("gearbox");
+        assertThat(facts.values())
+                .containsEntry("fuel", "diesel")
+                .containsEntry("year", "2009")
+                .doesNotContainKey("gearbox");
         assertThat(facts.differing()).extracting(f -> f.value()).containsExactly("manual", "automatic");
     }
 
     @Test
     void whatIsDeniedOrHoldsForSomeVehiclesOnlyIsNoFactOfThisOne() {
-        assertThat(facts("Saloon without keyless, no push start.\nUnlock blue (-) up to 2012\n").values())
+        assertThat(facts("Saloon without keyless, no push start.\nUnlock blue (-) up to 2012\n")
+                        .values())
                 .containsExactly(Map.entry("body", "saloon"));
     }
 

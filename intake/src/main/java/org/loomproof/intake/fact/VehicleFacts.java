@@ -31,13 +31,12 @@ import org.loomproof.intake.field.Word;
 public record VehicleFacts(List<VehicleFact> agreed, List<VehicleFact> differing) {
 
     private static final Lexicon WORDS = Lexicon.read(VehicleFacts.class, "facts.words");
-    private static final String DOORS_WORD =
-            "(?:doors?|dr|turer|turig\\w*|turen|turer|puertas?|portes?)";
+    private static final String DOORS_WORD = "(?:doors?|dr|turer|turig\\w*|turen|turer|puertas?|portes?)";
     private static final Map<String, String> NUMBERS = numbers();
     private static final Pattern DOORS =
             Pattern.compile("\\b([2-5]|" + String.join("|", NUMBERS.keySet()) + ")\\s?-?\\s?" + DOORS_WORD + "\\b");
-    private static final Pattern YEAR = Pattern.compile(
-            "(?<![\\d./-])(19[5-9]\\d|20[0-4]\\d)(?!\\d|[./-]\\d|\\s?(?:mm|ohm|k\\b|rpm|v\\b))");
+    private static final Pattern YEAR =
+            Pattern.compile("(?<![\\d./-])(19[5-9]\\d|20[0-4]\\d)(?!\\d|[./-]\\d|\\s?(?:mm|ohm|k\\b|rpm|v\\b))");
     private static final Pattern VOLTS = Pattern.compile("(?<![\\w.,])(6|12|24)\\s?-?\\s?(v|volts?|voltios)\\b");
     private static final Pattern SENTENCE = Pattern.compile("(?<=[.!?;])\\s+");
 
@@ -124,8 +123,8 @@ public record VehicleFacts(List<VehicleFact> agreed, List<VehicleFact> differing
     private static Optional<int[]> volts(String open, List<Hit> hits) {
         Matcher volts = VOLTS.matcher(open);
         while (volts.find()) {
-            boolean ofVehicle = hits.stream()
-                    .anyMatch(h -> h.means("vehicle") && Math.abs(h.from() - volts.start()) <= NEAR);
+            boolean ofVehicle =
+                    hits.stream().anyMatch(h -> h.means("vehicle") && Math.abs(h.from() - volts.start()) <= NEAR);
             boolean spelt = volts.group(2).startsWith("volt") && !volts.group(1).equals("12");
             if (ofVehicle || spelt) {
                 return Optional.of(new int[] {volts.start(), volts.end(), Integer.parseInt(volts.group(1))});
@@ -158,8 +157,8 @@ public record VehicleFacts(List<VehicleFact> agreed, List<VehicleFact> differing
         return segments.stream()
                 .filter(s -> s[0] <= hit.from() && hit.to() <= s[1])
                 .anyMatch(s -> Word.of(open.substring(s[0], s[1])).stream()
-                        .allMatch(w -> hits.stream()
-                                .anyMatch(h -> h.from() <= w.from() + s[0] && w.to() + s[0] <= h.to())));
+                        .allMatch(w ->
+                                hits.stream().anyMatch(h -> h.from() <= w.from() + s[0] && w.to() + s[0] <= h.to())));
     }
 
     private static VehicleFact fact(String key, String value, Passage sentence, int from, int to) {
@@ -178,7 +177,8 @@ public record VehicleFacts(List<VehicleFact> agreed, List<VehicleFact> differing
                         Set.of("four", "vier", "cuatro", "quatre"),
                         Set.of("five", "funf", "cinco", "cinq"))
                 .forEach(words -> {
-                    String number = Integer.toString(2 + (int) numbers.values().stream().distinct().count());
+                    String number = Integer.toString(
+                            2 + (int) numbers.values().stream().distinct().count());
                     words.stream().sorted().forEach(word -> numbers.put(word, number));
                 });
         return numbers;

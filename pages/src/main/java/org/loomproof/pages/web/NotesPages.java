@@ -139,8 +139,8 @@ final class NotesPages {
         shown.put("reading", reading);
         shown.put("mark", mark(job));
         shown.put("most", MOST_SHOWN);
-        Map<String, String> facts = new HashMap<>(
-                reading.map(read -> read.vehicle().values()).orElse(Map.of()));
+        Map<String, String> facts =
+                new HashMap<>(reading.map(read -> read.vehicle().values()).orElse(Map.of()));
         facts.putAll(WiringNotes.facts(job));
         shown.put("facts", facts);
         shown.put("needed", new ArrayList<>(SheetFacts.listMissing(Map.of()).entrySet()));

@@ -180,8 +180,8 @@ class NotesBrowserTest extends InBrowser {
         }
     }
 
-    private static final List<String> ROWS =
-            List.of("Saloon, key with chip", "Horn:   black/yellow (-)   left kick panel", "Brake:   violet (+)   brake pedal");
+    private static final List<String> ROWS = List.of(
+            "Saloon, key with chip", "Horn:   black/yellow (-)   left kick panel", "Brake:   violet (+)   brake pedal");
 
     private static byte[] pdf() throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
