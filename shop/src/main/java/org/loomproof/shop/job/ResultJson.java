@@ -111,7 +111,7 @@ public final class ResultJson {
                 .put("solves", search.solves());
         ArrayNode leads = node.putArray("leads");
         for (Searched each : search.leads()) {
-            Enumeration found = each.enumeration();
+            Enumeration<?> found = each.enumeration();
             ObjectNode lead = leads.addObject().put("lead", each.lead().value());
             ArrayNode circuits = lead.putArray("circuits");
             each.circuits().forEach(circuit -> circuits.add(circuit.value()));

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -14,6 +16,8 @@ import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.sheet.CircuitId;
 import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.planner.cut.CutWord;
+import org.loomproof.workshop.planner.cut.Throw;
 import org.loomproof.workshop.planner.rule.Searched;
 import org.loomproof.workshop.weigh.PlannedJob;
 
@@ -21,6 +25,7 @@ import org.loomproof.workshop.weigh.PlannedJob;
 class ExampleWordsTest {
 
     private static final AtomicInteger READ = new AtomicInteger();
+    private static final AtomicInteger CUTS = new AtomicInteger();
     private static final AtomicLong PROVEN = new AtomicLong();
 
     static List<Path> examples() {
@@ -34,12 +39,14 @@ class ExampleWordsTest {
         PROVEN.addAndGet(job.search().plansProven());
 
         for (Searched searched : job.search().leads()) {
-            if (readsOneKind(job, searched.lead())
+            if (isCut(searched)) {
+                readCuts(job, searched);
+            } else if (readsOneKind(job, searched.lead())
                     && job.plan().findHookup(searched.lead()).orElseThrow() instanceof Hookup.Connect hookup
                     && hookup.circuits().containsAll(searched.circuits())
                     && !hookup.coupling().startsWith("coupling.added-")) {
                 for (CircuitId target : searched.circuits()) {
-                    assertThat(searched.enumeration().words())
+                    assertThat(List.<Object>copyOf(searched.enumeration().words()))
                             .as("%s of %s", searched.lead(), folder.getFileName())
                             .contains(
                                     isInput(folder, searched.lead())
@@ -47,6 +54,24 @@ class ExampleWordsTest {
                                             : WordReader.read(job.plan(), hookup, target));
                     READ.incrementAndGet();
                 }
+            }
+        }
+    }
+
+    private static boolean isCut(Searched searched) {
+        return searched.enumeration().words().stream().anyMatch(CutWord.class::isInstance);
+    }
+
+    /** What lies in a cut wire lies so in a word that was offered. */
+    private static void readCuts(PlannedJob job, Searched searched) {
+        Set<List<Throw>> offered = searched.enumeration().words().stream()
+                .flatMap(word -> ((CutWord) word).wires().stream())
+                .collect(Collectors.toSet());
+        for (CircuitId circuit : searched.circuits()) {
+            List<List<Throw>> ways = CutReader.read(job.plan(), circuit);
+            if (!ways.isEmpty()) {
+                assertThat(ways).as("%s in %s", circuit, job.plan().wires()).anyMatch(offered::contains);
+                CUTS.incrementAndGet();
             }
         }
     }
@@ -66,7 +91,8 @@ class ExampleWordsTest {
     @AfterAll
     static void tellHowMany() {
         assertThat(READ.get()).as("couplings read").isGreaterThan(20);
-        Note.that(READ.get() + " couplings in the examples are words of the grammar; " + PROVEN.get()
+        assertThat(CUTS.get()).as("cut wires read").isGreaterThan(15);
+        Note.that(CUTS.get() + " cut wires and " + READ.get() + " couplings in the examples are words of the grammar; " + PROVEN.get()
                 + " whole plans were proven for " + examples().size() + " examples");
     }
 }

@@ -8,11 +8,15 @@ import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Metres;
+import org.loomproof.workshop.trade.buffer.BufferType;
 import org.loomproof.workshop.trade.diode.DiodeType;
 import org.loomproof.workshop.trade.wire.AllowedDrop;
 
 /** What every way to work something with an output has in common: its pole, its isolation, the coil it holds. */
 public final class Driving {
+
+    /** What a buffer's input draws. Common practice, no published source. */
+    private static final Amps BUFFER_INPUT = new Amps(0.005);
 
     private Driving() {}
 
@@ -57,9 +61,35 @@ public final class Driving {
         return Draft.at(d, sinks ? "A" : "K");
     }
 
-    /** Puts the coil between the output and the other pole. */
+    /**
+     * A buffer between the output and what follows, which it takes to the body; gives its output's end, and the feed as it goes
+     * on from there.
+     *
+     * @param sinks what comes to the body through it
+     * @param drop what that is for
+     */
+    public static Buffered buffered(
+            Lead lead, BufferType type, Amps sinks, AllowedDrop drop, Feed feed, Draft.Builder draft) {
+        AddedPartId buffer = Draft.local(lead.id(), "buffer");
+        draft.with(new Piece.Buffer(buffer, type));
+        draft.run(Draft.lead(lead), Draft.at(buffer, "in"), feed.run(), BUFFER_INPUT, AllowedDrop.SIGNAL);
+        draft.run(Draft.at(buffer, "-"), Draft.body(), Draft.BESIDE, sinks, drop);
+        Feed on = feed.reaching(buffer, "+", BUFFER_INPUT, BUFFER_INPUT, AllowedDrop.SIGNAL, draft);
+        return new Buffered(Draft.at(buffer, "out"), on);
+    }
+
+    /** What a buffer leaves to go on from. */
+    public record Buffered(End out, Feed feed) {}
+
+    /** Puts the coil between the output and the other pole; a wire from the lead is as long as the feed's. */
     public static End coil(Side output, AddedPartId k, End last, Amps coil, Feed feed, Draft.Builder draft) {
-        Metres length = last instanceof End.OfLead ? feed.run() : Draft.BESIDE;
+        return coil(output, k, last, coil, feed, feed.run(), draft);
+    }
+
+    /** The same with a wire of that length from the lead. */
+    public static End coil(
+            Side output, AddedPartId k, End last, Amps coil, Feed feed, Metres run, Draft.Builder draft) {
+        Metres length = last instanceof End.OfLead ? run : Draft.BESIDE;
         return switch (output) {
             case LOW -> {
                 feed.to(Draft.at(k, "86"), coil, AllowedDrop.SIGNAL, draft);

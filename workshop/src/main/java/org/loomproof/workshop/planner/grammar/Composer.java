@@ -25,9 +25,6 @@ import org.loomproof.workshop.trade.wire.AllowedDrop;
 /** Makes parts and runs of a word whose source is an output and whose targets are factory wires. */
 public final class Composer {
 
-    /** What a buffer's input draws. */
-    private static final Amps SIGNAL = new Amps(0.005);
-
     private final Word word;
     private final Lead lead;
     private final Side output;
@@ -79,17 +76,15 @@ public final class Composer {
         End last = Draft.lead(lead);
         Feed feed = making.coils();
         if (word.buffer() != Buffering.NONE) {
-            AddedPartId buffer = Draft.local(lead.id(), "buffer");
-            draft.with(new Piece.Buffer(buffer, making.buffer()));
-            draft.run(last, Draft.at(buffer, "in"), making.coils().run(), SIGNAL, AllowedDrop.SIGNAL);
-            draft.run(
-                    Draft.at(buffer, "-"),
-                    Draft.body(),
-                    Draft.BESIDE,
+            Driving.Buffered buffered = Driving.buffered(
+                    lead,
+                    making.buffer(),
                     byRelay ? coilsTogether : carried(lines),
-                    drop(lines));
-            feed = making.coils().reaching(buffer, "+", SIGNAL, SIGNAL, AllowedDrop.SIGNAL, draft);
-            last = Draft.at(buffer, "out");
+                    drop(lines),
+                    making.coils(),
+                    draft);
+            feed = buffered.feed();
+            last = buffered.out();
         } else if (byRelay && word.coils().getFirst().isolated()) {
             last = Driving.isolated(
                     lead,

@@ -13,7 +13,7 @@ import org.loomproof.workshop.planner.grammar.Word.Buffering;
 /** Walks every word within the bound, in a fixed order. What depends on poles alone is walked once for all currents. */
 public final class Grammar {
 
-    private static final Map<Shape, Enumeration> WALKED = new ConcurrentHashMap<>();
+    private static final Map<Shape, Enumeration<Word>> WALKED = new ConcurrentHashMap<>();
     private static final Map<Size, Long> COUNTED = new ConcurrentHashMap<>();
     private static final List<Block> BLOCKS = listBlocks();
 
@@ -47,8 +47,8 @@ public final class Grammar {
     private Grammar() {}
 
     /** All words for that pairing, fewest parts first. A block that no word of can be offered is counted without a look at each. */
-    public static Enumeration of(Shape shape) {
-        Enumeration known = WALKED.get(shape);
+    public static Enumeration<Word> of(Shape shape) {
+        Enumeration<Word> known = WALKED.get(shape);
         if (known != null) {
             return known;
         }
@@ -70,7 +70,7 @@ public final class Grammar {
                                                     () -> words.add(word))));
         }
         words.sort(Comparator.comparingInt(Word::parts).thenComparing(Word::toString));
-        Enumeration found = new Enumeration(enumerated, leftOut, words);
+        Enumeration<Word> found = new Enumeration<>(enumerated, leftOut, words);
         WALKED.put(shape, found);
         return found;
     }

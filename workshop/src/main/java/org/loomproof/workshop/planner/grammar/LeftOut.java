@@ -8,6 +8,8 @@ public enum LeftOut {
     IDLE_PART,
     /** It joins supply and body in some state. */
     SHORT,
+    /** A wire that is cut is not whole while the source rests, so that the car's own switch is dead. */
+    OPENS_WIRE,
     /** It holds the target at a pole while the source is at rest, so that the car's own switch is idle or fights it. */
     WORKS_AT_REST,
     /** It does not give the target its pole while the source works. */

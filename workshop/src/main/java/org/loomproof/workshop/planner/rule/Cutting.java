@@ -1,25 +1,26 @@
 package org.loomproof.workshop.planner.rule;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.Refusal;
-import org.loomproof.workshop.planner.coupling.CutIn;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
 import org.loomproof.workshop.planner.coupling.Feed;
+import org.loomproof.workshop.planner.cut.CutComposer;
+import org.loomproof.workshop.planner.cut.CutWire;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.planner.survey.Joint;
+import org.loomproof.workshop.planner.survey.Severed.Cut;
 import org.loomproof.workshop.quantity.Amps;
-import org.loomproof.workshop.sizing.RelayChoice;
-import org.loomproof.workshop.trade.relay.RelayType;
+import org.loomproof.workshop.trade.wire.AllowedDrop;
 import org.loomproof.workshop.words.Phrase;
 
 /**
  * What must be there before wires are cut and relays put in: wires that may be cut by what is known of them, a constant feed,
- * outputs, and a relay whose contacts and coil both sides bear.
+ * outputs, and a word of the grammar with a relay whose contacts and coil both sides bear.
  *
  * @param job the job
  * @param leads the leads that work the relays
@@ -34,57 +35,83 @@ record Cutting(Job job, List<Lead> leads, Wish wish, List<Circuit> wires, AddedP
         wires = List.copyOf(wires);
     }
 
-    /** What is made of it when all of that is there. */
+    /** What is made of each way when all of that is there. */
     interface Making {
-        Option with(CutIn.Making making);
+        Option with(CutWords.Way way, CutComposer composer);
     }
 
     /**
-     * The option, or what stands against it.
+     * The options, or what stands against them.
      *
+     * @param shape what poles decide of each wire
+     * @param cuts both sides of each of them
      * @param carries what a contact carries at most
-     * @param coils how many of them hang on one output
+     * @param coils how many of them hang on one output at the least
+     * @param byTurns whether contacts draw only while another one behind their fuse does not
      */
-    Option option(Amps carries, int coils, Making making) {
+    List<Option> options(
+            List<CutWire> shape, List<Cut> cuts, Amps carries, int coils, boolean byTurns, Making making) {
         for (Circuit wire : wires) {
             switch (job.finder().alike(wire, Joint.CUT)) {
                 case Found.Waiting waiting -> {
-                    return Option.of(Aside.allHeld(leads, wish, waiting));
+                    return List.of(Option.of(Aside.allHeld(leads, wish, waiting)));
                 }
                 case Found.Forbidden(var reason, var possibleIf) -> {
-                    return Option.refused(new Refusal(wish, reason, possibleIf), Aside.allRefused(leads, wish));
+                    return List.of(
+                            Option.refused(new Refusal(wish, reason, possibleIf), Aside.allRefused(leads, wish)));
                 }
                 case Found.Usable usable -> {}
             }
         }
         if (!(job.constant() instanceof Found.Usable constant)) {
-            return job.constant() instanceof Found.Waiting waiting
-                    ? Option.of(Aside.allHeld(leads, wish, waiting))
-                    : misfit();
+            return List.of(
+                    job.constant() instanceof Found.Waiting waiting
+                            ? Option.of(Aside.allHeld(leads, wish, waiting))
+                            : misfit());
         }
         if (leads.stream().anyMatch(lead -> Side.of(lead.port()).isEmpty())) {
-            return misfit();
+            return List.of(misfit());
         }
-        Optional<RelayType> relay = job.listRelays().stream()
-                .filter(type -> leads.stream()
-                        .allMatch(lead -> RelayChoice.meets(type, job.need(carries, carries, lead.port(), coils))))
-                .findFirst();
-        if (relay.isEmpty()) {
-            return Option.refused(
-                    new Refusal(
-                            wish,
-                            Phrase.of("refuse.locks.no-relay", wires.getFirst().id(), carries, coils),
-                            Phrase.of("possible.locks.no-relay")),
-                    Aside.allRefused(leads, wish));
+        CutWords words = new CutWords(
+                job, leads, wires.stream().map(Circuit::id).toList(), carries, carries);
+        CutWords.Ways ways = words.ways(shape, job.listRelays());
+        if (ways.list().isEmpty()) {
+            return List.of(Option.refused(
+                            new Refusal(
+                                    wish,
+                                    Phrase.of("refuse.locks.no-relay", wires.getFirst().id(), carries, coils),
+                                    Phrase.of("possible.locks.no-relay")),
+                            Aside.allRefused(leads, wish))
+                    .searched(ways.searched()));
         }
-        return making.with(new CutIn.Making(
-                carries,
-                job.factorySize(wires.getFirst()),
-                job.run(wires.getFirst()),
-                relay.get(),
-                job.signalDiode(),
-                job.coilFeed(constant.first()),
-                Feed.from(constant.first(), fuse, job.run(constant.first()))));
+        List<CutComposer.Wire> lines = new ArrayList<>();
+        for (Cut each : cuts) {
+            lines.add(new CutComposer.Wire(
+                    Integer.toString(lines.size() + 1),
+                    each.load(),
+                    each.feed(),
+                    carries,
+                    AllowedDrop.LOCK_MOTOR,
+                    job.factorySize(wires.getFirst())));
+        }
+        Feed coilFeed = job.coilFeed(constant.first());
+        Feed contacts = Feed.from(constant.first(), fuse, job.run(constant.first()));
+        return ways.list().stream()
+                .map(way -> making.with(
+                                way,
+                                new CutComposer(
+                                        way.word(),
+                                        leads,
+                                        lines,
+                                        new CutComposer.Making(
+                                                way.relay(),
+                                                job.signalDiode(),
+                                                coilFeed,
+                                                contacts,
+                                                coilFeed.run(),
+                                                byTurns)))
+                        .searched(ways.searched()))
+                .toList();
     }
 
     private Option misfit() {

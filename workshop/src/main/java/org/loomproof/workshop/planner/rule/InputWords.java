@@ -43,7 +43,7 @@ final class InputWords {
     private final List<Kind> kinds = new ArrayList<>();
 
     /** What switches alike, with the words for it. */
-    private record Kind(List<Read> reads, Sense sense, Enumeration found) {
+    private record Kind(List<Read> reads, Sense sense, Enumeration<Word> found) {
         List<Source> sources() {
             return reads.stream().map(Read::source).toList();
         }

@@ -117,15 +117,18 @@ public record Job(Brief brief, Finder finder, WireDraw draw) {
 
     /** The relay that does for a load on its make contact and a buffer that works its coil, if there is one. */
     public Optional<RelayType> relayBehind(BufferType buffer, Amps make, int coils) {
+        return RelayChoice.first(listRelays(), needBehind(buffer, make, new Amps(0), coils));
+    }
+
+    /** What is asked of a relay whose coil a buffer works. */
+    public RelayChoice.Need needBehind(BufferType buffer, Amps make, Amps breaking, int coils) {
         Volts lost = new Volts(buffer.closed().value() * buffer.rating().value());
-        return RelayChoice.first(
-                listRelays(),
-                new RelayChoice.Need(
-                        make,
-                        new Amps(0),
-                        new Amps(buffer.rating().value() / coils),
-                        lost,
-                        brief.order().shop().hottest()));
+        return new RelayChoice.Need(
+                make,
+                breaking,
+                new Amps(buffer.rating().value() / coils),
+                lost,
+                brief.order().shop().hottest());
     }
 
     /** What is asked of a relay whose coil an output drives. */

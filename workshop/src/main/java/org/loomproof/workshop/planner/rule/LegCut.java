@@ -7,13 +7,14 @@ import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.Level;
 import org.loomproof.workshop.plan.AddedPartId;
-import org.loomproof.workshop.planner.coupling.CutIn;
-import org.loomproof.workshop.planner.coupling.CutIn.Throw;
-import org.loomproof.workshop.planner.coupling.Draft;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
+import org.loomproof.workshop.planner.cut.CutWire;
+import org.loomproof.workshop.planner.cut.CutWire.Hand;
+import org.loomproof.workshop.planner.cut.Given;
 import org.loomproof.workshop.planner.explain.Measurements;
 import org.loomproof.workshop.planner.survey.Severed;
 import org.loomproof.workshop.planner.survey.Severed.Cut;
+import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -60,31 +61,30 @@ final class LegCut {
      * @param byTurns whether the contact draws only while another one behind that fuse does not
      * @param name of coupling and reason
      */
-    static Option of(Job job, Lead lead, Wish wish, Circuit leg, AddedPartId fuse, boolean byTurns, String name) {
+    static List<Option> of(
+            Job job, Lead lead, Wish wish, Circuit leg, AddedPartId fuse, boolean byTurns, String name) {
         Severed severed = Severed.atTheWire(job.brief().sheet(), leg.id());
         Optional<Cut> cut = severed.cut(leg.id());
         Optional<Side> pole = given(leg).flatMap(side -> side);
         if (cut.isEmpty() || pole.isEmpty()) {
-            return Option.of(List.of(
-                    Aside.hold(lead, wish, Measurements.cutPlaceOf(leg), Phrase.of("hold.leg-cut-place", leg.id()))));
+            return List.of(Option.of(List.of(
+                    Aside.hold(lead, wish, Measurements.cutPlaceOf(leg), Phrase.of("hold.leg-cut-place", leg.id())))));
         }
+        Given wanted = Given.of(pole);
+        CutWire wire =
+                new CutWire(wanted == Given.HIGH ? Given.LOW : Given.HIGH, Hand.COMES_BACK, List.of(wanted));
+        Amps carries = severed.draws(cut.get().load());
         return new Cutting(job, List.of(lead), wish, List.of(leg), fuse)
-                .option(severed.draws(cut.get().load()), 1, making -> {
-                    Throw alone = new Throw(
-                            Draft.local(lead.id(), "relay"),
-                            Optional.of(cut.get().load()),
-                            cut.get().feed(),
-                            pole,
-                            byTurns);
-                    Draft draft = CutIn.of(
-                            "coupling." + name, lead, Side.of(lead.port()).orElseThrow(), List.of(alone), making);
+                .options(List.of(wire), List.of(cut.get()), carries, 1, byTurns, (way, composer) -> {
                     Phrase because = Phrase.of(
-                            "rule." + name,
-                            leg.id(),
-                            making.carries(),
-                            making.type().name());
-                    return Option.of(
-                            List.of(new Decision.Join(lead, wish, List.of(leg.id()), draft, because, List.of())));
+                            "rule." + name, leg.id(), carries, way.relay().name());
+                    return Option.of(List.of(new Decision.Join(
+                            lead,
+                            wish,
+                            List.of(leg.id()),
+                            composer.draft(0, "coupling." + name),
+                            way.guarded(0, because),
+                            List.of())));
                 });
     }
 }

@@ -8,6 +8,7 @@ import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.planner.coupling.AddedActuators;
@@ -43,7 +44,7 @@ final class LockActuators {
      * What the box's actuators add to the coupling of a lead whose relay drives a motor leg that rests at the body; empty where
      * none are in the box, what they draw is not said, or no relay bears them.
      */
-    static Optional<Draft> following(Job job, Lead lead, Leg leg, AddedPartId driving, Circuit constant) {
+    static Optional<Draft> following(Job job, Lead lead, Leg leg, End driven, Circuit constant) {
         List<Extra> actuators = job.listExtras(Extra.Kind.ACTUATOR);
         if (actuators.isEmpty() || actuators.stream().anyMatch(e -> e.draws().isEmpty())) {
             return Optional.empty();
@@ -56,7 +57,7 @@ final class LockActuators {
                 .map(relay -> AddedActuators.following(
                         lead,
                         leg,
-                        Draft.at(driving, "30"),
+                        driven,
                         items(job, actuators),
                         all,
                         relay,

@@ -15,10 +15,12 @@ import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.planner.coupling.AddedActuators.Leg;
-import org.loomproof.workshop.planner.coupling.CutIn;
-import org.loomproof.workshop.planner.coupling.CutIn.Throw;
 import org.loomproof.workshop.planner.coupling.Draft;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
+import org.loomproof.workshop.planner.cut.CutComposer;
+import org.loomproof.workshop.planner.cut.CutWire;
+import org.loomproof.workshop.planner.cut.CutWire.Hand;
+import org.loomproof.workshop.planner.cut.Given;
 import org.loomproof.workshop.planner.explain.Measurements;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.planner.survey.Joint;
@@ -52,33 +54,33 @@ final class LockCuts {
         this.unlocking = unlocking;
     }
 
-    /** What to do with both leads; empty where the wires can be worked beside the car's switch, or are not known. */
-    static Optional<Option> option(Job job, Lead lock, Lead unlock) {
+    /** The ways to do with both leads; none where the wires can be worked beside the car's switch, or are not known. */
+    static List<Option> options(Job job, Lead lock, Lead unlock) {
         if (job.finder().one(CircuitRole.LOCK, Joint.POWER_TAP) instanceof Found.Usable locking
                 && job.finder().one(CircuitRole.UNLOCK, Joint.POWER_TAP) instanceof Found.Usable unlocking) {
-            return new LockCuts(job, lock, unlock, locking.first(), unlocking.first()).option();
+            return new LockCuts(job, lock, unlock, locking.first(), unlocking.first()).options();
         }
-        return Optional.empty();
+        return List.of();
     }
 
     /**
      * The driver's door first: a further relay in that door's own unlocking leg, behind the branch to the other doors, so that a
      * first command works its motor alone while both legs of the others rest together.
      */
-    static Option withDriverFirst(Job job, Lead first, Option both) {
+    static List<Option> driverFirst(Job job, Lead first) {
         return switch (job.finder().one(CircuitRole.LOCK_MOTOR_LEG, Joint.CUT)) {
-            case Found.Usable leg -> both.and(LegCut.of(job, first, WISH, leg.first(), FUSE, true, "driver-first"));
-            case Found.Waiting waiting -> both.and(Option.of(List.of(Aside.hold(first, WISH, waiting))));
-            case Found.Forbidden barred -> both.and(Option.of(List.of(Aside.refused(first, WISH))));
+            case Found.Usable leg -> LegCut.of(job, first, WISH, leg.first(), FUSE, true, "driver-first");
+            case Found.Waiting waiting -> List.of(Option.of(List.of(Aside.hold(first, WISH, waiting))));
+            case Found.Forbidden barred -> List.of(Option.of(List.of(Aside.refused(first, WISH))));
         };
     }
 
     /** The same where the sheet gives the legs of the motors and no wires of a switch. */
-    static Optional<Option> ofLegs(Job job, Lead lock, Lead unlock, LockLegs.Pair legs) {
-        return new LockCuts(job, lock, unlock, legs.locking(), legs.unlocking()).option();
+    static List<Option> ofLegs(Job job, Lead lock, Lead unlock, LockLegs.Pair legs) {
+        return new LockCuts(job, lock, unlock, legs.locking(), legs.unlocking()).options();
     }
 
-    private Optional<Option> option() {
+    private List<Option> options() {
         Sheet sheet = job.brief().sheet();
         Severed both = new Severed(sheet, Set.of(locking.id(), unlocking.id()));
         Optional<Cut> lockCut = both.cut(locking.id());
@@ -86,10 +88,7 @@ final class LockCuts {
         if (lockCut.isPresent()
                 && unlockCut.isPresent()
                 && both.isOneLoad(lockCut.get().load(), unlockCut.get().load())) {
-            return Optional.of(guarded(
-                    both.draws(lockCut.get().load()),
-                    legRelays(),
-                    making -> legs(lockCut.get(), unlockCut.get(), making)));
+            return legs(List.of(lockCut.get(), unlockCut.get()), both.draws(lockCut.get().load()));
         }
         for (Circuit wire : List.of(locking, unlocking)) {
             Severed one = new Severed(sheet, Set.of(wire.id()));
@@ -99,14 +98,12 @@ final class LockCuts {
                     && isOneWireForBoth()
                     && one.isOneLoad(new End.Tap(other.id()), cut.get().feed())) {
                 HeldWire wires = new HeldWire(job, WISH, List.of(lock, unlock), List.of(locking, unlocking));
-                return wires.objection()
-                        .or(() -> Optional.of(
-                                guarded(one.draws(cut.get().load()), 1, making -> singleWire(cut.get(), making))));
+                return wires.objection().map(List::of).orElseGet(() -> singleWire(cut.get(), one.draws(cut.get().load())));
             }
         }
         return LegCut.isHeld(job, locking) || LegCut.isHeld(job, unlocking)
-                ? Optional.of(held(Measurements.cutPlaceOf(locking)))
-                : Optional.empty();
+                ? List.of(held(Measurements.cutPlaceOf(locking)))
+                : List.of();
     }
 
     /** One wire for both directions: each pole does one of them, or one pole does one and letting go the other. */
@@ -116,17 +113,18 @@ final class LockCuts {
         return locks.isPresent() && unlocks.isPresent() && !locks.equals(unlocks);
     }
 
-    /** How many relays a leg takes: one where the other leg rests at a pole through the car's switch, two where it floats. */
-    private int legRelays() {
-        return locking.switching().rest() instanceof Level.Open ? 2 : 1;
-    }
-
-    private Option guarded(Amps carries, int coils, Cutting.Making making) {
+    private List<Option> guarded(
+            List<CutWire> shape, List<Cut> cuts, Amps carries, int coils, String key, boolean followed) {
         return new Cutting(job, List.of(lock, unlock), WISH, List.of(locking, unlocking), FUSE)
-                .option(carries, coils, making)
-                .beware(List.of(
+                .options(shape, cuts, carries, coils, false, (way, composer) -> {
+                    Option joined = joined(key, way, composer, carries);
+                    return followed ? withFollowers(joined, composer) : joined;
+                })
+                .stream()
+                .map(option -> option.beware(List.of(
                         Phrase.of("caution.locks-cut", locking.id(), unlocking.id()),
-                        Phrase.of("caution.locks-last-switch")));
+                        Phrase.of("caution.locks-last-switch"))))
+                .toList();
     }
 
     private Option held(Measurement until) {
@@ -134,42 +132,52 @@ final class LockCuts {
         return Option.of(Aside.allHeld(List.of(lock, unlock), WISH, waiting));
     }
 
-    private static AddedPartId relay(Lead lead, String which) {
-        return Draft.local(lead.id(), "relay" + which);
+    /**
+     * Two legs of motors. Where they rest at a pole one relay a leg does: its make contact gives the other pole, and the current
+     * comes back through the other leg's break contact. Where they float both legs must be driven.
+     */
+    private List<Option> legs(List<Cut> cuts, Amps carries) {
+        Optional<Given> rest = restOfLegs();
+        if (rest.isEmpty()) {
+            return List.of(held(Measurements.levelsOf(locking)));
+        }
+        Given moves = rest.get() == Given.HIGH ? Given.LOW : Given.HIGH;
+        Given comesBack = moves == Given.HIGH ? Given.LOW : Given.HIGH;
+        List<CutWire> shape = List.of(
+                new CutWire(rest.get(), Hand.COMES_BACK, List.of(moves, comesBack)),
+                new CutWire(rest.get(), Hand.COMES_BACK, List.of(comesBack, moves)));
+        boolean followed = rest.get() == Given.LOW && job.wants(Wish.LOCK_ACTUATORS);
+        return switch (rest.get()) {
+            case LOW -> guarded(shape, cuts, carries, 1, "coupling.legs-at-ground", followed);
+            case HIGH -> guarded(shape, cuts, carries, 1, "coupling.legs-at-supply", followed);
+            case NOTHING -> guarded(shape, cuts, carries, 2, "coupling.legs-floating", followed);
+        };
     }
 
-    private Option legs(Cut lockLeg, Cut unlockLeg, CutIn.Making making) {
-        Level lockRest = locking.switching().rest();
-        Level unlockRest = unlocking.switching().rest();
-        if (lockRest instanceof Level.Ground && unlockRest instanceof Level.Ground) {
-            Option legs = restingLegs("coupling.legs-at-ground", lockLeg, unlockLeg, Side.HIGH, making);
-            return job.wants(Wish.LOCK_ACTUATORS) ? withFollowers(legs) : legs;
+    /** What both legs rest at; empty where they rest apart, or at no pole that is known. */
+    private Optional<Given> restOfLegs() {
+        Level locks = locking.switching().rest();
+        Level unlocks = unlocking.switching().rest();
+        if (locks instanceof Level.Ground && unlocks instanceof Level.Ground) {
+            return Optional.of(Given.LOW);
         }
-        if (lockRest instanceof Level.Supply && unlockRest instanceof Level.Supply) {
-            return restingLegs("coupling.legs-at-supply", lockLeg, unlockLeg, Side.LOW, making);
+        if (locks instanceof Level.Supply && unlocks instanceof Level.Supply) {
+            return Optional.of(Given.HIGH);
         }
-        if (lockRest instanceof Level.Open && unlockRest instanceof Level.Open) {
-            return floatingLegs(lockLeg, unlockLeg, making);
-        }
-        return held(Measurements.levelsOf(locking));
-    }
-
-    /** One relay a leg: its make contact gives the pole, and the current comes back through the other leg's break contact. */
-    private Option restingLegs(String key, Cut lockLeg, Cut unlockLeg, Side pole, CutIn.Making making) {
-        Throw locks = new Throw(relay(lock, ""), Optional.of(lockLeg.load()), lockLeg.feed(), Optional.of(pole), false);
-        Throw unlocks =
-                new Throw(relay(unlock, ""), Optional.of(unlockLeg.load()), unlockLeg.feed(), Optional.of(pole), true);
-        return joined(key, List.of(locks), List.of(unlocks), making);
+        return locks instanceof Level.Open && unlocks instanceof Level.Open
+                ? Optional.of(Given.NOTHING)
+                : Optional.empty();
     }
 
     /** Doors without a motor: their actuators follow each driven leg by a relay of their own. */
-    private Option withFollowers(Option legs) {
+    private Option withFollowers(Option legs, CutComposer composer) {
         Circuit constant = ((Found.Usable) job.constant()).first();
         List<Decision> decisions = new ArrayList<>();
         for (Decision decision : legs.decisions()) {
             Decision.Join join = (Decision.Join) decision;
             Leg leg = join.of().equals(lock) ? Leg.LOCKS : Leg.UNLOCKS;
-            Optional<Draft> follower = LockActuators.following(job, join.of(), leg, relay(join.of(), ""), constant);
+            Optional<Draft> follower = LockActuators.following(
+                    job, join.of(), leg, composer.driven(leg == Leg.LOCKS ? 0 : 1), constant);
             if (follower.isEmpty()) {
                 return legs;
             }
@@ -188,68 +196,28 @@ final class LockCuts {
                         List.of(Phrase.of("caution.actuators-free"), Phrase.of("caution.actuators-way-out"))));
     }
 
-    /** Two relays a direction, so that both legs are driven and the car's switch is off them; locking has the last word. */
-    private Option floatingLegs(Cut lockLeg, Cut unlockLeg, CutIn.Making making) {
-        AddedPartId unlockOther = relay(unlock, " other leg");
-        AddedPartId unlockOwn = relay(unlock, " own leg");
-        List<Throw> locks = List.of(
-                new Throw(
-                        relay(lock, " own leg"),
-                        Optional.of(lockLeg.load()),
-                        Draft.at(unlockOther, "30"),
-                        Optional.of(Side.HIGH),
-                        false),
-                new Throw(
-                        relay(lock, " other leg"),
-                        Optional.of(unlockLeg.load()),
-                        Draft.at(unlockOwn, "30"),
-                        Optional.of(Side.LOW),
-                        false));
-        List<Throw> unlocks = List.of(
-                new Throw(unlockOwn, Optional.empty(), unlockLeg.feed(), Optional.of(Side.HIGH), true),
-                new Throw(unlockOther, Optional.empty(), lockLeg.feed(), Optional.of(Side.LOW), true));
-        return joined("coupling.legs-floating", locks, unlocks, making);
-    }
-
-    /**
-     * Two relays in a row in the one wire; the one nearer to what works has the last word, so the poles never meet. A relay that
-     * only lets go lies farther away: what gives a pole must not be undone by it.
-     */
-    private Option singleWire(Cut cut, CutIn.Making making) {
+    /** Two relays in a row in the one wire; the one nearer to what works has the last word, so the poles never meet. */
+    private List<Option> singleWire(Cut cut, Amps carries) {
         Optional<Side> locks = LegCut.given(locking).orElseThrow();
         Optional<Side> unlocks = LegCut.given(unlocking).orElseThrow();
-        boolean lockIsNearer = locks.equals(Optional.of(Side.LOW)) || unlocks.isEmpty();
-        Lead near = lockIsNearer ? lock : unlock;
-        Lead far = lockIsNearer ? unlock : lock;
-        Throw first = new Throw(
-                relay(near, ""),
-                Optional.of(cut.load()),
-                Draft.at(relay(far, ""), "30"),
-                lockIsNearer ? locks : unlocks,
-                false);
-        Throw second = new Throw(relay(far, ""), Optional.empty(), cut.feed(), lockIsNearer ? unlocks : locks, false);
-        return joined(
-                locks.isPresent() && unlocks.isPresent() ? "coupling.either-pole" : "coupling.pole-or-open",
-                List.of(lockIsNearer ? first : second),
-                List.of(lockIsNearer ? second : first),
-                making);
+        CutWire wire = new CutWire(Given.NOTHING, Hand.STAYS, List.of(Given.of(locks), Given.of(unlocks)));
+        String key = locks.isPresent() && unlocks.isPresent() ? "coupling.either-pole" : "coupling.pole-or-open";
+        return guarded(List.of(wire), List.of(cut), carries, 1, key, false);
     }
 
-    private Option joined(String key, List<Throw> locks, List<Throw> unlocks, CutIn.Making making) {
+    private Option joined(String key, CutWords.Way way, CutComposer composer, Amps carries) {
         List<CircuitId> wires = List.of(locking.id(), unlocking.id());
         Phrase because = Phrase.of(
                 "rule." + key.substring("coupling.".length()),
                 wires,
-                making.carries(),
-                making.type().name());
+                carries,
+                way.relay().name());
         return Option.of(List.of(
-                join(lock, key, locking.id(), locks, because, making),
-                join(unlock, key, unlocking.id(), unlocks, because, making)));
+                join(lock, locking.id(), composer.draft(0, key), way.guarded(0, because)),
+                join(unlock, unlocking.id(), composer.draft(1, key), way.guarded(1, because))));
     }
 
-    private static Decision join(
-            Lead lead, String key, CircuitId circuit, List<Throw> relays, Phrase because, CutIn.Making making) {
-        Draft draft = CutIn.of(key, lead, Side.of(lead.port()).orElseThrow(), relays, making);
+    private static Decision join(Lead lead, CircuitId circuit, Draft draft, Phrase because) {
         return new Decision.Join(lead, WISH, List.of(circuit), draft, because, List.of());
     }
 }

@@ -80,21 +80,24 @@ public final class LocksRule implements Rule {
         Optional<Lead> unlock = first(leads, LeadRole.UNLOCK);
         List<Lead> pair = Stream.of(lock, unlock).flatMap(Optional::stream).toList();
         if (lock.isPresent() && unlock.isPresent()) {
-            Optional<Option> cutIn = LockCuts.option(job, lock.get(), unlock.get());
-            if (cutIn.filter(cut -> !cut.refusals().isEmpty()).isPresent()) {
+            List<Option> cutIn = LockCuts.options(job, lock.get(), unlock.get());
+            if (!cutIn.isEmpty() && !cutIn.getFirst().refusals().isEmpty()) {
+                Option refused = cutIn.getFirst();
                 Optional<Option> added = LockActuators.option(
                         job,
                         lock.get(),
                         unlock.get(),
-                        cutIn.get().refusals().getFirst().because());
-                return List.of(withTheRest(leads, pair, added.orElseGet(cutIn::get)));
+                        refused.refusals().getFirst().because());
+                return List.of(withTheRest(leads, pair, added.orElse(refused)));
             }
-            if (cutIn.isPresent()) {
-                return List.of(withDriverFirst(job, leads, lock.get(), unlock.get(), cutIn.get()));
+            if (!cutIn.isEmpty()) {
+                return withDriverFirst(job, leads, lock.get(), unlock.get(), cutIn);
             }
             if (hasNone(job, CircuitRole.LOCK) && hasNone(job, CircuitRole.UNLOCK)) {
                 if (!hasNone(job, CircuitRole.LOCK_MOTOR_LEG)) {
-                    return List.of(withTheRest(leads, pair, onlyLegs(job, lock.get(), unlock.get())));
+                    return onlyLegs(job, lock.get(), unlock.get()).stream()
+                            .map(option -> withTheRest(leads, pair, option))
+                            .toList();
                 }
                 Optional<Option> added =
                         LockActuators.option(job, lock.get(), unlock.get(), Phrase.of("rule.actuators.no-locks"));
@@ -151,30 +154,35 @@ public final class LocksRule implements Rule {
     }
 
     /** Where both legs are cut, a lead for the driver's door alone may lie in that door's own leg. */
-    private static Option withDriverFirst(Job job, List<Lead> leads, Lead lock, Lead unlock, Option cutIn) {
+    private static List<Option> withDriverFirst(
+            Job job, List<Lead> leads, Lead lock, Lead unlock, List<Option> cutIn) {
         Optional<Lead> driver = first(leads, LeadRole.DRIVER_UNLOCK);
-        boolean joined = cutIn.decisions().stream().allMatch(Decision.Join.class::isInstance);
-        return driver.isPresent() && joined
-                ? withTheRest(
-                        leads, List.of(lock, unlock, driver.get()), LockCuts.withDriverFirst(job, driver.get(), cutIn))
-                : withTheRest(leads, List.of(lock, unlock), cutIn);
+        boolean joined = cutIn.getFirst().decisions().stream().allMatch(Decision.Join.class::isInstance);
+        if (driver.isEmpty() || !joined) {
+            return cutIn.stream()
+                    .map(option -> withTheRest(leads, List.of(lock, unlock), option))
+                    .toList();
+        }
+        return together(List.of(cutIn, LockCuts.driverFirst(job, driver.get()))).stream()
+                .map(option -> withTheRest(leads, List.of(lock, unlock, driver.get()), option))
+                .toList();
     }
 
     /** The sheet gives motor legs and no wires of a switch: they are cut like those, once it is known which is which. */
-    private static Option onlyLegs(Job job, Lead lock, Lead unlock) {
-        return LockLegs.of(job)
-                .flatMap(legs -> LockCuts.ofLegs(job, lock, unlock, legs))
-                .orElseGet(() -> {
-                    List<Circuit> legs = job.finder().list(CircuitRole.LOCK_MOTOR_LEG);
-                    return Option.of(Aside.allHeld(
-                            List.of(lock, unlock),
-                            WISH,
-                            new Found.Waiting(
-                                    Measurements.legsApart(legs),
-                                    Phrase.of(
-                                            "hold.legs-alike",
-                                            legs.stream().map(Circuit::id).toList()))));
-                });
+    private static List<Option> onlyLegs(Job job, Lead lock, Lead unlock) {
+        List<Option> apart = LockLegs.of(job)
+                .map(legs -> LockCuts.ofLegs(job, lock, unlock, legs))
+                .orElse(List.of());
+        if (!apart.isEmpty()) {
+            return apart;
+        }
+        List<Circuit> legs = job.finder().list(CircuitRole.LOCK_MOTOR_LEG);
+        return List.of(Option.of(Aside.allHeld(
+                List.of(lock, unlock),
+                WISH,
+                new Found.Waiting(
+                        Measurements.legsApart(legs),
+                        Phrase.of("hold.legs-alike", legs.stream().map(Circuit::id).toList())))));
     }
 
     /** Any further lead of these roles is kept. */

@@ -44,7 +44,7 @@ record OutputWords(Job job, Lead lead, Wish wish, Side side, List<Line> lines, L
     private static final double SHARE_OF_RATING = 0.8;
 
     List<Option> list() {
-        Enumeration found = Grammar.of(drive()).leavingOut(this::tooMuch);
+        Enumeration<Word> found = Grammar.of(drive()).leavingOut(this::tooMuch);
         List<Searched> searched = List.of(new Searched(lead.id(), ids(lines), found));
         List<Word> ordered = new ArrayList<>(found.words());
         ordered.sort(Comparator.comparing(this::feedsTheDead).thenComparingInt(Catalogue::rank));
@@ -146,7 +146,7 @@ record OutputWords(Job job, Lead lead, Wish wish, Side side, List<Line> lines, L
     }
 
     /** Whatever is joined to such an output feeds a controller that has lost its supply; better without than half alive. */
-    private Option wakesTheDead(Enumeration found) {
+    private Option wakesTheDead(Enumeration<Word> found) {
         return Option.refused(
                 new Refusal(
                         wish,

@@ -12,7 +12,7 @@ import org.loomproof.workshop.planner.grammar.Enumeration;
  * @param circuits the factory circuits; none where something added is worked or read
  * @param enumeration the words for that pairing
  */
-public record Searched(LeadId lead, List<CircuitId> circuits, Enumeration enumeration) {
+public record Searched(LeadId lead, List<CircuitId> circuits, Enumeration<?> enumeration) {
 
     public Searched {
         circuits = List.copyOf(circuits);

@@ -18,7 +18,12 @@ import org.loomproof.workshop.brief.sheet.PathStep;
 import org.loomproof.workshop.brief.sheet.VehicleFacts;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Refusal;
-import org.loomproof.workshop.planner.coupling.BreakContact;
+import org.loomproof.workshop.planner.coupling.Feed;
+import org.loomproof.workshop.planner.cut.CutComposer;
+import org.loomproof.workshop.planner.cut.CutWire;
+import org.loomproof.workshop.planner.cut.CutWire.Hand;
+import org.loomproof.workshop.planner.cut.CutWord;
+import org.loomproof.workshop.planner.cut.Given;
 import org.loomproof.workshop.planner.explain.Measurements;
 import org.loomproof.workshop.planner.survey.Duties;
 import org.loomproof.workshop.planner.survey.Family;
@@ -29,6 +34,7 @@ import org.loomproof.workshop.sizing.CoilCurrent;
 import org.loomproof.workshop.sizing.RelayChoice;
 import org.loomproof.workshop.trade.relay.RelayType;
 import org.loomproof.workshop.trade.relay.Relays;
+import org.loomproof.workshop.trade.wire.AllowedDrop;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -58,43 +64,46 @@ public final class StarterInterruptRule implements Rule {
         return leads.isEmpty() ? List.of() : List.of(new Question("starter-interrupt", ways(job, leads)));
     }
 
-    /** As it is; where the output leaks back, also behind a diode; last of all not at all. */
+    /** Every word that a relay does for; where the output leaks back, last of all not at all. */
     private static List<Option> ways(Job job, List<Lead> leads) {
-        Option plain = decide(job, leads, false);
+        List<Option> ways = decide(job, leads);
         Optional<Lead> leaking = leads.stream()
                 .filter(l -> l.port() instanceof Port.LowSide out && (out.bodyDiode() || out.clamp()))
-                .filter(l -> plain.decisions().stream()
+                .filter(l -> ways.getFirst().decisions().stream()
                         .anyMatch(d ->
                                 d instanceof Decision.Join join && join.of().equals(l)))
                 .findFirst();
         if (leaking.isEmpty()) {
-            return List.of(plain);
+            return ways;
         }
         Refusal refusal = new Refusal(
                 WISH, Phrase.of("refuse.clamping-output", leaking.get().id()), Phrase.of("possible.clamping-output"));
-        return List.of(plain, decide(job, leads, true), Option.refused(refusal, Aside.allRefused(leads, WISH)));
+        List<Option> all = new ArrayList<>(ways);
+        all.add(Option.refused(refusal, Aside.allRefused(leads, WISH)));
+        return all;
     }
 
-    private static Option decide(Job job, List<Lead> leads, boolean isolated) {
+    private static List<Option> decide(Job job, List<Lead> leads) {
         if (!job.wants(WISH)) {
-            return Option.of(leads.stream().map(l -> Aside.notAskedFor(l, WISH)).toList());
+            return List.of(Option.of(
+                    leads.stream().map(l -> Aside.notAskedFor(l, WISH)).toList()));
         }
         Optional<Refusal> refusal = vehicleForbids(job.brief().sheet().vehicle());
         if (refusal.isPresent()) {
-            return Option.refused(refusal.get(), Aside.allRefused(leads, WISH));
+            return List.of(Option.refused(refusal.get(), Aside.allRefused(leads, WISH)));
         }
         Behaviour behaviour = job.brief().kit().behaviour();
         Optional<Lead> armed =
                 leads.stream().filter(l -> isGroundWhileArmed(l, behaviour)).findFirst();
         if (armed.isEmpty()) {
-            return Option.refused(
+            return List.of(Option.refused(
                     new Refusal(
                             WISH,
                             Phrase.of("refuse.interrupt.no-armed-output"),
                             Phrase.of("possible.interrupt.no-armed-output")),
-                    Aside.allRefused(leads, WISH));
+                    Aside.allRefused(leads, WISH)));
         }
-        return with(job, leads, armed.get(), isolated);
+        return with(job, leads, armed.get());
     }
 
     private static Optional<Refusal> vehicleForbids(VehicleFacts vehicle) {
@@ -121,7 +130,7 @@ public final class StarterInterruptRule implements Rule {
                 && !behaviour.isOn(lead.id(), ControllerState.OVERRIDE);
     }
 
-    private static Option with(Job job, List<Lead> leads, Lead armed, boolean isolated) {
+    private static List<Option> with(Job job, List<Lead> leads, Lead armed) {
         List<Circuit> starters = new ArrayList<>();
         List<Phrase> lost = new ArrayList<>();
         List<CircuitRole> roles = job.finder().list(CircuitRole.SECOND_STARTER).isEmpty()
@@ -134,10 +143,11 @@ public final class StarterInterruptRule implements Rule {
                     lost.addAll(usable.passedOver());
                 }
                 case Found.Waiting waiting -> {
-                    return held(leads, armed, waiting);
+                    return List.of(held(leads, armed, waiting));
                 }
                 case Found.Forbidden(var because, var possibleIf) -> {
-                    return Option.refused(new Refusal(WISH, because, possibleIf), Aside.allRefused(leads, WISH));
+                    return List.of(
+                            Option.refused(new Refusal(WISH, because, possibleIf), Aside.allRefused(leads, WISH)));
                 }
             }
         }
@@ -145,7 +155,7 @@ public final class StarterInterruptRule implements Rule {
                 .filter(c -> !Family.of(c.switching()).isPlain())
                 .findFirst();
         if (strange.isPresent()) {
-            return Option.refused(
+            return List.of(Option.refused(
                     new Refusal(
                             WISH,
                             Phrase.of(
@@ -153,24 +163,18 @@ public final class StarterInterruptRule implements Rule {
                                     strange.get().id(),
                                     Family.of(strange.get().switching()).phrase()),
                             Phrase.of("possible.interrupt.no-key-start")),
-                    Aside.allRefused(leads, WISH));
+                    Aside.allRefused(leads, WISH)));
         }
         return switch (job.finder().ignition(Joint.POWER_TAP)) {
-            case Found.Usable usable -> cut(job, leads, armed, starters, usable.first(), lost, isolated);
-            case Found.Waiting waiting -> held(leads, armed, waiting);
+            case Found.Usable usable -> cut(job, leads, armed, starters, usable.first(), lost);
+            case Found.Waiting waiting -> List.of(held(leads, armed, waiting));
             case Found.Forbidden(var because, var possibleIf) ->
-                Option.refused(new Refusal(WISH, because, possibleIf), Aside.allRefused(leads, WISH));
+                List.of(Option.refused(new Refusal(WISH, because, possibleIf), Aside.allRefused(leads, WISH)));
         };
     }
 
-    private static Option cut(
-            Job job,
-            List<Lead> leads,
-            Lead armed,
-            List<Circuit> starters,
-            Circuit ignition,
-            List<Phrase> lost,
-            boolean isolated) {
+    private static List<Option> cut(
+            Job job, List<Lead> leads, Lead armed, List<Circuit> starters, Circuit ignition, List<Phrase> lost) {
         Amps most = starters.stream()
                 .map(c -> carries(job, c))
                 .reduce((a, b) -> a.value() >= b.value() ? a : b)
@@ -181,35 +185,29 @@ public final class StarterInterruptRule implements Rule {
                 .orElseThrow();
         RelayChoice.Need need = job.need(new Amps(0), contact, armed.port(), starters.size());
         List<Phrase> reasons = new ArrayList<>(lost);
-        Optional<RelayType> relay =
-                fromBox(job, need, starters.size(), reasons).or(() -> RelayChoice.first(job.listRelays(), need));
-        if (relay.isEmpty()) {
-            return noRelay(job, leads, armed, starters.getFirst(), need, most);
+        List<RelayType> relays = fromBox(job, need, starters.size(), reasons)
+                .map(List::of)
+                .orElseGet(job::listRelays);
+        CutWords.Ways ways = new CutWords(
+                        job,
+                        List.of(armed),
+                        starters.stream().map(Circuit::id).toList(),
+                        new Amps(0),
+                        contact)
+                .ways(
+                        starters.stream()
+                                .map(c -> new CutWire(Given.NOTHING, Hand.STAYS, List.of(Given.NOTHING)))
+                                .toList(),
+                        relays);
+        if (ways.list().isEmpty()) {
+            return List.of(noRelay(job, leads, armed, starters.getFirst(), need, most)
+                    .searched(ways.searched()));
         }
         List<CircuitId> circuits =
                 new ArrayList<>(starters.stream().map(Circuit::id).toList());
         circuits.add(ignition.id());
-        Decision join = new Decision.Join(
-                armed,
-                WISH,
-                circuits,
-                BreakContact.of(
-                        armed,
-                        starters.stream().map(c -> cutOf(job, c)).toList(),
-                        job.ignitionFeed(ignition),
-                        relay.get(),
-                        job.signalDiode(),
-                        isolated),
-                Phrase.of(
-                        "rule.starter-interrupt",
-                        starters.getFirst().id(),
-                        most,
-                        relay.get().name(),
-                        relay.get().breakRating().orElseThrow(),
-                        ignition.id(),
-                        CoilCurrent.most(relay.get().coil()),
-                        Job.ratingOf(armed.port())),
-                reasons);
+        List<CutComposer.Wire> wires =
+                starters.stream().map(c -> wireOf(job, c)).toList();
         List<Phrase> cautions = new ArrayList<>(List.of(
                 Phrase.of("caution.starter-only", starters.getFirst().id()),
                 Phrase.of("caution.starter-last"),
@@ -218,7 +216,42 @@ public final class StarterInterruptRule implements Rule {
             cautions.add(Phrase.of(
                     "caution.small-signal-contact", starters.getFirst().id()));
         }
-        return Option.of(others(leads, armed, join)).beware(cautions);
+        Feed feed = job.ignitionFeed(ignition);
+        List<Option> options = new ArrayList<>();
+        for (CutWords.Way way : ways.list()) {
+            RelayType relay = way.relay();
+            CutComposer composer = new CutComposer(
+                    way.word(),
+                    List.of(armed),
+                    wires,
+                    new CutComposer.Making(
+                            relay, job.signalDiode(), feed, feed, job.run(starters.getFirst()), false));
+            Phrase because = Phrase.of(
+                    "rule.starter-interrupt",
+                    starters.getFirst().id(),
+                    most,
+                    relay.name(),
+                    relay.breakRating().orElseThrow(),
+                    ignition.id(),
+                    CoilCurrent.most(relay.coil()),
+                    Job.ratingOf(armed.port()));
+            Decision join = new Decision.Join(
+                    armed,
+                    WISH,
+                    circuits,
+                    composer.draft(0, key(way.word().drives().getFirst())),
+                    way.guarded(0, because),
+                    reasons);
+            options.add(Option.of(others(leads, armed, join)).beware(cautions).searched(ways.searched()));
+        }
+        return options;
+    }
+
+    private static String key(CutWord.Drive drive) {
+        if (drive.buffered()) {
+            return "coupling.break-contact-buffered";
+        }
+        return drive.isolated() ? "coupling.break-contact-isolated" : "coupling.break-contact";
     }
 
     private static Amps carries(Job job, Circuit starter) {
@@ -227,16 +260,16 @@ public final class StarterInterruptRule implements Rule {
                 : job.draw().intoBody(starter);
     }
 
-    private static BreakContact.Cut cutOf(Job job, Circuit starter) {
+    private static CutComposer.Wire wireOf(Job job, Circuit starter) {
         boolean fedFromBefore = job.draw().isFedFromBefore(starter);
         End before = new End.CutBefore(starter.id());
         End after = new End.CutAfter(starter.id());
-        return new BreakContact.Cut(
+        return new CutComposer.Wire(
                 starter.id().value(),
-                fedFromBefore ? before : after,
                 fedFromBefore ? after : before,
+                fedFromBefore ? before : after,
                 carries(job, starter),
-                job.run(starter),
+                AllowedDrop.STARTER_CUT,
                 job.factorySize(starter));
     }
 

@@ -78,7 +78,7 @@ final class SteppedOutput {
         if (leaks) {
             lost.add(Phrase.of("lost.output-not-free", lead.id(), circuit.id()));
         }
-        Enumeration found = Grammar.of(new Drive(side, Side.LOW, leaks, false, true, false))
+        Enumeration<Word> found = Grammar.of(new Drive(side, Side.LOW, leaks, false, true, false))
                 .leavingOut(word -> tooMuch(word, leaks));
         List<Searched> searched = List.of(new Searched(lead.id(), List.of(circuit.id()), found));
         List<Word> ordered = new ArrayList<>(found.words());

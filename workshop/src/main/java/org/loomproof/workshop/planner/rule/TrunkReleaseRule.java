@@ -36,9 +36,10 @@ public final class TrunkReleaseRule implements Rule {
                     && LegCut.given(leg.first()).flatMap(pole -> pole).isPresent()
                     && LegCut.isHeld(job, leg.first())) {
                 AddedPartId fuse = Draft.local(lead.id(), "load-fuse");
-                return List.of(LegCut.of(job, lead, Wish.TRUNK_RELEASE, leg.first(), fuse, false, "latch-leg")
-                        .beware(List.of(
-                                Phrase.of("caution.latch-leg", leg.first().id()))));
+                return LegCut.of(job, lead, Wish.TRUNK_RELEASE, leg.first(), fuse, false, "latch-leg").stream()
+                        .map(option -> option.beware(List.of(
+                                Phrase.of("caution.latch-leg", leg.first().id()))))
+                        .toList();
             }
             return FactoryOutputs.options(job, lead, Wish.TRUNK_RELEASE, found, AllowedDrop.LOCK_MOTOR);
         });

@@ -83,7 +83,7 @@ class GrammarTest {
     @ParameterizedTest
     @MethodSource("shapes")
     void everyWordIsCountedOnce(Drive drive) {
-        Enumeration found = Grammar.of(drive);
+        Enumeration<Word> found = Grammar.of(drive);
 
         long leftOut =
                 found.leftOut().values().stream().mapToLong(Long::longValue).sum();
@@ -145,7 +145,7 @@ class GrammarTest {
     @Test
     void reasonsAreGivenInAFixedOrder() {
         Drive drive = new Drive(Side.LOW, Side.LOW, true, true, false, false);
-        Enumeration less = Grammar.of(drive).leavingOut(word -> Optional.of(LeftOut.CURRENT));
+        Enumeration<Word> less = Grammar.of(drive).leavingOut(word -> Optional.of(LeftOut.CURRENT));
         assertThat(less.words()).isEmpty();
         assertThat(less.leftOut())
                 .containsEntry(LeftOut.CURRENT, (long) Grammar.of(drive).words().size());

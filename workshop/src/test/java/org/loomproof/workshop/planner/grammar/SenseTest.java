@@ -49,7 +49,7 @@ class SenseTest {
     @ParameterizedTest
     @MethodSource("shapes")
     void everyWordIsCountedOnce(Sense sense) {
-        Enumeration found = Grammar.of(sense);
+        Enumeration<Word> found = Grammar.of(sense);
 
         long leftOut =
                 found.leftOut().values().stream().mapToLong(Long::longValue).sum();
