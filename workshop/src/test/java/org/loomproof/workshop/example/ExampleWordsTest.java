@@ -92,7 +92,7 @@ class ExampleWordsTest {
     static void tellHowMany() {
         assertThat(READ.get()).as("couplings read").isGreaterThan(20);
         assertThat(CUTS.get()).as("cut wires read").isGreaterThan(15);
-        Note.that(CUTS.get() + " cut wires and " + READ.get() + " couplings in the examples are words of the grammar; " + PROVEN.get()
-                + " whole plans were proven for " + examples().size() + " examples");
+        Note.that(CUTS.get() + " cut wires and " + READ.get() + " couplings in the examples are words of the grammar; "
+                + PROVEN.get() + " whole plans were proven for " + examples().size() + " examples");
     }
 }

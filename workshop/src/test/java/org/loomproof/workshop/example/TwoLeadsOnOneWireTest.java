@@ -58,7 +58,8 @@ class TwoLeadsOnOneWireTest {
     @TempDir
     private Path folder;
 
-    private record Seen(Situation at, boolean lights, boolean open, double lamp, double coil, double intoLight, double wire) {}
+    private record Seen(
+            Situation at, boolean lights, boolean open, double lamp, double coil, double intoLight, double wire) {}
 
     private static List<Seen> everything(Brief brief, Plan plan) {
         Vehicle fitted = Vehicle.fitted(brief, plan, Corner.TYPICAL);
@@ -71,13 +72,16 @@ class TwoLeadsOnOneWireTest {
                 for (Moment moment : Moment.values()) {
                     for (SupplyPoint supply : SupplyPoint.values()) {
                         for (String door : List.of("closed", "open")) {
-                            Situation at = new Situation(
-                                    new TreeMap<>(Map.of(DOOR, door)), supply, state, feed, moment);
+                            Situation at =
+                                    new Situation(new TreeMap<>(Map.of(DOOR, door)), supply, state, feed, moment);
                             OperatingPoint point = settled(fitted, at);
                             all.add(new Seen(
                                     at,
                                     feed == ControllerFeed.WHOLE
-                                            && brief.kit().behaviour().listOn(state, moment).contains(LIGHT),
+                                            && brief.kit()
+                                                    .behaviour()
+                                                    .listOn(state, moment)
+                                                    .contains(LIGHT),
                                     door.equals("open"),
                                     Math.abs(point.amps(lamp.part())),
                                     coil(point, fitted),
@@ -146,7 +150,9 @@ class TwoLeadsOnOneWireTest {
     @Test
     void anInputThatClampsLetsTheWireFeedADeadController() {
         Brief clamping = ReworkedExample.brief(
-                DOME, folder, (file, text) -> file.equals("kit.yaml") ? text.replace("clamps: no", "clamps: yes") : text);
+                DOME,
+                folder,
+                (file, text) -> file.equals("kit.yaml") ? text.replace("clamps: no", "clamps: yes") : text);
         Plan plan = PlannedExamples.job(DOME).plan();
 
         assertThatThrownBy(() -> everything(clamping, plan))

@@ -47,7 +47,8 @@ public record Feed(Circuit circuit, AddedPartId fuse, Metres run, Optional<End> 
      * Runs the feed to a terminal that draws only while what is fused already does not: the fuse and the take-off carry no more
      * for it.
      */
-    public Feed reachingByTurns(AddedPartId part, String terminal, Amps carries, AllowedDrop drop, Draft.Builder draft) {
+    public Feed reachingByTurns(
+            AddedPartId part, String terminal, Amps carries, AllowedDrop drop, Draft.Builder draft) {
         End end = Draft.at(part, terminal);
         lay(end, new Amps(0), carries, new Amps(0), drop, draft);
         return new Feed(circuit, fuse, run, Optional.of(end));

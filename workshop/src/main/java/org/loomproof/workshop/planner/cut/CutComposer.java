@@ -101,8 +101,7 @@ public final class CutComposer {
             draft.with(new Piece.Relay(k, making.relay()));
             contacts(each, draft);
             gives(each, draft);
-            last = Driving.coil(
-                    drive.buffered() ? Side.LOW : output, k, last, coil, feed, making.run(), draft);
+            last = Driving.coil(drive.buffered() ? Side.LOW : output, k, last, coil, feed, making.run(), draft);
             if (each.equals(own.getFirst())) {
                 // Coils that lie side by side on one output are let go together: one clamp serves them all.
                 Clamp.across(k, making.diode(), draft);
@@ -132,7 +131,9 @@ public final class CutComposer {
     }
 
     private AddedPartId relay(Placed each) {
-        return Draft.local(leads.get(each.contact().lead()).id(), "relay " + wires.get(each.wire()).name());
+        return Draft.local(
+                leads.get(each.contact().lead()).id(),
+                "relay " + wires.get(each.wire()).name());
     }
 
     /** The end on which a lead's first relay in that wire, the one that works it, has what works. */

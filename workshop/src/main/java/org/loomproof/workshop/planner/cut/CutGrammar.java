@@ -37,8 +37,7 @@ public final class CutGrammar {
             Map<LeftOut, Long> leftOut = new EnumMap<>(LeftOut.class);
             for (T choice : choices) {
                 judge.apply(choice)
-                        .ifPresentOrElse(
-                                reason -> leftOut.merge(reason, 1L, Long::sum), () -> offered.add(choice));
+                        .ifPresentOrElse(reason -> leftOut.merge(reason, 1L, Long::sum), () -> offered.add(choice));
             }
             return new Judged<>(offered, leftOut, choices.size());
         }
@@ -86,8 +85,7 @@ public final class CutGrammar {
         Map<LeftOut, Long> leftOut = new EnumMap<>(LeftOut.class);
         long before = 1;
         for (int i = 0; i < places.size(); i++) {
-            long behind =
-                    places.stream().skip(i + 1L).mapToLong(Judged::all).reduce(1, (a, b) -> a * b);
+            long behind = places.stream().skip(i + 1L).mapToLong(Judged::all).reduce(1, (a, b) -> a * b);
             for (Map.Entry<LeftOut, Long> each : places.get(i).leftOut().entrySet()) {
                 long words = before * each.getValue() * behind;
                 if (words > 0) {

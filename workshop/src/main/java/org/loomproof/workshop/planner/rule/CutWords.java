@@ -19,9 +19,9 @@ import org.loomproof.workshop.planner.cut.Given;
 import org.loomproof.workshop.planner.grammar.Enumeration;
 import org.loomproof.workshop.planner.grammar.LeftOut;
 import org.loomproof.workshop.quantity.Amps;
-import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.sizing.RelayChoice;
 import org.loomproof.workshop.trade.relay.RelayType;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -47,7 +47,8 @@ record CutWords(Job job, List<Lead> leads, List<CircuitId> circuits, Amps make, 
         Phrase guarded(int lead, Phrase because) {
             CutWord.Drive drive = word.drives().get(lead);
             if (drive.buffered()) {
-                return Phrase.of("rule.cut-buffered", because, CutComposer.buffer(drive).name());
+                return Phrase.of(
+                        "rule.cut-buffered", because, CutComposer.buffer(drive).name());
             }
             return drive.isolated() ? Phrase.of("rule.cut-isolated", because) : because;
         }

@@ -49,8 +49,7 @@ record Cutting(Job job, List<Lead> leads, Wish wish, List<Circuit> wires, AddedP
      * @param coils how many of them hang on one output at the least
      * @param byTurns whether contacts draw only while another one behind their fuse does not
      */
-    List<Option> options(
-            List<CutWire> shape, List<Cut> cuts, Amps carries, int coils, boolean byTurns, Making making) {
+    List<Option> options(List<CutWire> shape, List<Cut> cuts, Amps carries, int coils, boolean byTurns, Making making) {
         for (Circuit wire : wires) {
             switch (job.finder().alike(wire, Joint.CUT)) {
                 case Found.Waiting waiting -> {
@@ -72,14 +71,18 @@ record Cutting(Job job, List<Lead> leads, Wish wish, List<Circuit> wires, AddedP
         if (leads.stream().anyMatch(lead -> Side.of(lead.port()).isEmpty())) {
             return List.of(misfit());
         }
-        CutWords words = new CutWords(
-                job, leads, wires.stream().map(Circuit::id).toList(), carries, carries);
+        CutWords words =
+                new CutWords(job, leads, wires.stream().map(Circuit::id).toList(), carries, carries);
         CutWords.Ways ways = words.ways(shape, job.listRelays());
         if (ways.list().isEmpty()) {
             return List.of(Option.refused(
                             new Refusal(
                                     wish,
-                                    Phrase.of("refuse.locks.no-relay", wires.getFirst().id(), carries, coils),
+                                    Phrase.of(
+                                            "refuse.locks.no-relay",
+                                            wires.getFirst().id(),
+                                            carries,
+                                            coils),
                                     Phrase.of("possible.locks.no-relay")),
                             Aside.allRefused(leads, wish))
                     .searched(ways.searched()));

@@ -61,8 +61,7 @@ final class LegCut {
      * @param byTurns whether the contact draws only while another one behind that fuse does not
      * @param name of coupling and reason
      */
-    static List<Option> of(
-            Job job, Lead lead, Wish wish, Circuit leg, AddedPartId fuse, boolean byTurns, String name) {
+    static List<Option> of(Job job, Lead lead, Wish wish, Circuit leg, AddedPartId fuse, boolean byTurns, String name) {
         Severed severed = Severed.atTheWire(job.brief().sheet(), leg.id());
         Optional<Cut> cut = severed.cut(leg.id());
         Optional<Side> pole = given(leg).flatMap(side -> side);
@@ -71,8 +70,7 @@ final class LegCut {
                     Aside.hold(lead, wish, Measurements.cutPlaceOf(leg), Phrase.of("hold.leg-cut-place", leg.id())))));
         }
         Given wanted = Given.of(pole);
-        CutWire wire =
-                new CutWire(wanted == Given.HIGH ? Given.LOW : Given.HIGH, Hand.COMES_BACK, List.of(wanted));
+        CutWire wire = new CutWire(wanted == Given.HIGH ? Given.LOW : Given.HIGH, Hand.COMES_BACK, List.of(wanted));
         Amps carries = severed.draws(cut.get().load());
         return new Cutting(job, List.of(lead), wish, List.of(leg), fuse)
                 .options(List.of(wire), List.of(cut.get()), carries, 1, byTurns, (way, composer) -> {

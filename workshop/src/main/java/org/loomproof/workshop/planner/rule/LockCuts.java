@@ -88,7 +88,9 @@ final class LockCuts {
         if (lockCut.isPresent()
                 && unlockCut.isPresent()
                 && both.isOneLoad(lockCut.get().load(), unlockCut.get().load())) {
-            return legs(List.of(lockCut.get(), unlockCut.get()), both.draws(lockCut.get().load()));
+            return legs(
+                    List.of(lockCut.get(), unlockCut.get()),
+                    both.draws(lockCut.get().load()));
         }
         for (Circuit wire : List.of(locking, unlocking)) {
             Severed one = new Severed(sheet, Set.of(wire.id()));
@@ -98,7 +100,10 @@ final class LockCuts {
                     && isOneWireForBoth()
                     && one.isOneLoad(new End.Tap(other.id()), cut.get().feed())) {
                 HeldWire wires = new HeldWire(job, WISH, List.of(lock, unlock), List.of(locking, unlocking));
-                return wires.objection().map(List::of).orElseGet(() -> singleWire(cut.get(), one.draws(cut.get().load())));
+                return wires.objection()
+                        .map(List::of)
+                        .orElseGet(
+                                () -> singleWire(cut.get(), one.draws(cut.get().load())));
             }
         }
         return LegCut.isHeld(job, locking) || LegCut.isHeld(job, unlocking)
@@ -116,15 +121,15 @@ final class LockCuts {
     private List<Option> guarded(
             List<CutWire> shape, List<Cut> cuts, Amps carries, int coils, String key, boolean followed) {
         return new Cutting(job, List.of(lock, unlock), WISH, List.of(locking, unlocking), FUSE)
-                .options(shape, cuts, carries, coils, false, (way, composer) -> {
-                    Option joined = joined(key, way, composer, carries);
-                    return followed ? withFollowers(joined, composer) : joined;
-                })
-                .stream()
-                .map(option -> option.beware(List.of(
-                        Phrase.of("caution.locks-cut", locking.id(), unlocking.id()),
-                        Phrase.of("caution.locks-last-switch"))))
-                .toList();
+                        .options(shape, cuts, carries, coils, false, (way, composer) -> {
+                            Option joined = joined(key, way, composer, carries);
+                            return followed ? withFollowers(joined, composer) : joined;
+                        })
+                        .stream()
+                        .map(option -> option.beware(List.of(
+                                Phrase.of("caution.locks-cut", locking.id(), unlocking.id()),
+                                Phrase.of("caution.locks-last-switch"))))
+                        .toList();
     }
 
     private Option held(Measurement until) {
@@ -176,8 +181,8 @@ final class LockCuts {
         for (Decision decision : legs.decisions()) {
             Decision.Join join = (Decision.Join) decision;
             Leg leg = join.of().equals(lock) ? Leg.LOCKS : Leg.UNLOCKS;
-            Optional<Draft> follower = LockActuators.following(
-                    job, join.of(), leg, composer.driven(leg == Leg.LOCKS ? 0 : 1), constant);
+            Optional<Draft> follower =
+                    LockActuators.following(job, join.of(), leg, composer.driven(leg == Leg.LOCKS ? 0 : 1), constant);
             if (follower.isEmpty()) {
                 return legs;
             }

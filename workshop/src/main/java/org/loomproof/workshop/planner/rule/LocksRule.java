@@ -154,8 +154,7 @@ public final class LocksRule implements Rule {
     }
 
     /** Where both legs are cut, a lead for the driver's door alone may lie in that door's own leg. */
-    private static List<Option> withDriverFirst(
-            Job job, List<Lead> leads, Lead lock, Lead unlock, List<Option> cutIn) {
+    private static List<Option> withDriverFirst(Job job, List<Lead> leads, Lead lock, Lead unlock, List<Option> cutIn) {
         Optional<Lead> driver = first(leads, LeadRole.DRIVER_UNLOCK);
         boolean joined = cutIn.getFirst().decisions().stream().allMatch(Decision.Join.class::isInstance);
         if (driver.isEmpty() || !joined) {
@@ -182,7 +181,9 @@ public final class LocksRule implements Rule {
                 WISH,
                 new Found.Waiting(
                         Measurements.legsApart(legs),
-                        Phrase.of("hold.legs-alike", legs.stream().map(Circuit::id).toList())))));
+                        Phrase.of(
+                                "hold.legs-alike",
+                                legs.stream().map(Circuit::id).toList())))));
     }
 
     /** Any further lead of these roles is kept. */

@@ -185,23 +185,18 @@ public final class StarterInterruptRule implements Rule {
                 .orElseThrow();
         RelayChoice.Need need = job.need(new Amps(0), contact, armed.port(), starters.size());
         List<Phrase> reasons = new ArrayList<>(lost);
-        List<RelayType> relays = fromBox(job, need, starters.size(), reasons)
-                .map(List::of)
-                .orElseGet(job::listRelays);
+        List<RelayType> relays =
+                fromBox(job, need, starters.size(), reasons).map(List::of).orElseGet(job::listRelays);
         CutWords.Ways ways = new CutWords(
-                        job,
-                        List.of(armed),
-                        starters.stream().map(Circuit::id).toList(),
-                        new Amps(0),
-                        contact)
+                        job, List.of(armed), starters.stream().map(Circuit::id).toList(), new Amps(0), contact)
                 .ways(
                         starters.stream()
                                 .map(c -> new CutWire(Given.NOTHING, Hand.STAYS, List.of(Given.NOTHING)))
                                 .toList(),
                         relays);
         if (ways.list().isEmpty()) {
-            return List.of(noRelay(job, leads, armed, starters.getFirst(), need, most)
-                    .searched(ways.searched()));
+            return List.of(
+                    noRelay(job, leads, armed, starters.getFirst(), need, most).searched(ways.searched()));
         }
         List<CircuitId> circuits =
                 new ArrayList<>(starters.stream().map(Circuit::id).toList());
@@ -224,8 +219,7 @@ public final class StarterInterruptRule implements Rule {
                     way.word(),
                     List.of(armed),
                     wires,
-                    new CutComposer.Making(
-                            relay, job.signalDiode(), feed, feed, job.run(starters.getFirst()), false));
+                    new CutComposer.Making(relay, job.signalDiode(), feed, feed, job.run(starters.getFirst()), false));
             Phrase because = Phrase.of(
                     "rule.starter-interrupt",
                     starters.getFirst().id(),

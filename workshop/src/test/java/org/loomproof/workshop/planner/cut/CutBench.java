@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.NetworkBuilder;
-import org.loomproof.network.part.Node;
 import org.loomproof.network.part.Battery;
 import org.loomproof.network.part.Contact;
+import org.loomproof.network.part.Node;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.Relay;
 import org.loomproof.network.part.Resistor;
@@ -58,7 +58,8 @@ record CutBench(List<Throw> chain, int leads) {
                         ? new Resistor(new PartId("switch"), node(here), BODY, 1e7)
                         : new Wire(new PartId("switch"), node(here), pole(feed).orElseThrow(), 0.01));
         Network network = b.build();
-        if (!(Solver.of(network).solve(network.atRest()) instanceof SolveOutcome.Settled(OperatingPoint point, var o))) {
+        if (!(Solver.of(network).solve(network.atRest())
+                instanceof SolveOutcome.Settled(OperatingPoint point, var o))) {
             throw new IllegalStateException("does not settle: " + chain);
         }
         double volts = point.volts(node(0));

@@ -46,12 +46,13 @@ class CutGrammarTest {
 
     static Stream<Cuts> shapes() {
         return Stream.of(false, true)
-                .flatMap(leaks -> Stream.of(Side.values()).flatMap(side -> Stream.of(
-                        cuts(side, leaks, 1, STARTER),
-                        cuts(side, leaks, 1, STARTER, STARTER),
-                        cuts(side, leaks, 2, leg(LOW, HIGH, LOW), leg(LOW, LOW, HIGH)),
-                        cuts(side, leaks, 2, leg(NOTHING, HIGH, LOW), leg(NOTHING, LOW, HIGH)),
-                        cuts(side, leaks, 2, new CutWire(NOTHING, Hand.STAYS, List.of(LOW, HIGH))))));
+                .flatMap(leaks -> Stream.of(Side.values())
+                        .flatMap(side -> Stream.of(
+                                cuts(side, leaks, 1, STARTER),
+                                cuts(side, leaks, 1, STARTER, STARTER),
+                                cuts(side, leaks, 2, leg(LOW, HIGH, LOW), leg(LOW, LOW, HIGH)),
+                                cuts(side, leaks, 2, leg(NOTHING, HIGH, LOW), leg(NOTHING, LOW, HIGH)),
+                                cuts(side, leaks, 2, new CutWire(NOTHING, Hand.STAYS, List.of(LOW, HIGH))))));
     }
 
     private static Cuts cuts(Side side, boolean leaks, int leads, CutWire... wires) {
@@ -97,7 +98,8 @@ class CutGrammarTest {
                 .contains(List.of(List.of(locks, unlocksOther), List.of(locksOther, unlocks)))
                 .hasSize(4);
         assertThat(chains(cuts(Side.LOW, false, 2, new CutWire(NOTHING, Hand.STAYS, List.of(LOW, HIGH)))))
-                .containsExactlyInAnyOrder(List.of(List.of(locksOther, unlocks)), List.of(List.of(unlocks, locksOther)));
+                .containsExactlyInAnyOrder(
+                        List.of(List.of(locksOther, unlocks)), List.of(List.of(unlocks, locksOther)));
     }
 
     private static Set<List<List<Throw>>> chains(Cuts cuts) {

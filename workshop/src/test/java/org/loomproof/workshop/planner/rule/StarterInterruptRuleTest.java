@@ -29,9 +29,9 @@ import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.planner.Changed;
 import org.loomproof.workshop.planner.Planned;
 import org.loomproof.workshop.prover.verdict.Verdict;
+import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.weigh.PlannedJob;
 import org.loomproof.workshop.weigh.Weigher;
-import org.loomproof.workshop.quantity.Ohms;
 
 /** The starter interrupt: break contact in the starter wire, coil on the fused ignition, output to ground while armed. */
 class StarterInterruptRuleTest {
@@ -203,8 +203,8 @@ class StarterInterruptRuleTest {
 
     @Test
     void whatTheBufferDoesIsProven() {
-        PlannedJob job = new Weigher()
-                .weigh(new Brief(Jobs.handcart().sheet(), weak(0.1).kit(), INTERRUPT.order()));
+        PlannedJob job =
+                new Weigher().weigh(new Brief(Jobs.handcart().sheet(), weak(0.1).kit(), INTERRUPT.order()));
 
         assertThat(job.plan().refusals()).isEmpty();
         assertThat(job.proof().results())
