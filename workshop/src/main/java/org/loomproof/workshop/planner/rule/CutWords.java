@@ -72,7 +72,7 @@ record CutWords(Job job, List<Lead> leads, List<CircuitId> circuits, Amps make, 
         ordered.sort(Comparator.comparing((CutWord word) -> !isEven(word))
                 .thenComparing(this::feedsTheDead)
                 .thenComparing(CutWords::letsGoNearer)
-                .thenComparing(CutWords::lastWord));
+                .thenComparingInt(CutWords::lastWord));
         List<Way> ways = ordered.stream()
                 .map(word -> new Way(word, relay(word, relays).orElseThrow()))
                 .toList();
