@@ -46,12 +46,12 @@ abstract class KeepingContract extends BookFixture {
                 .addCustomerWithJob(BO, "job.called", Map.of("name", "Somebody"), Map.of("plate", "QX 1"));
         book().attachments().add(van.id(), BO, "old/plan", new byte[] {1});
         book().attachments().add(van.id(), BO, "photo", new byte[] {2});
-        assertThat(book().attachments().drop(van.id(), label -> label.startsWith("old/")))
+        assertThat(book().attachments().drop(van.id(), one -> one.label().startsWith("old/")))
                 .isEqualTo(1);
         assertThat(book().attachments().of(van.id()))
                 .extracting(Attachments.Label::label)
                 .containsExactly("photo");
-        assertThat(book().attachments().drop(van.id(), label -> false)).isZero();
+        assertThat(book().attachments().drop(van.id(), one -> false)).isZero();
     }
 
     @Test

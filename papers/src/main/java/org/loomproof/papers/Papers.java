@@ -100,7 +100,9 @@ public final class Papers {
         job.faults().ifPresent(faults -> pages.put("test-order", TestOrderPage.page(brief, plan, faults, words)));
         pages.put("commissioning", CommissioningRecord.page(brief, plan, words));
         pages.put(PROOF, ProofReport.page(brief, plan, job.proof(), drawings, words));
-        pages.put("warranty-record", WarrantyRecord.page(brief, plan, drawings, shop.photos(), words));
+        pages.put(
+                "warranty-record",
+                WarrantyRecord.with(WarrantyRecord.page(brief, plan, drawings, words), shop.photos()));
         pages.put("pick-list", PickListPage.page(brief, plan, picks, shop.stock(), words));
         pages.put("hand-over", HandOverLetter.page(brief, plan, theirs));
         if (HandOverLetter.hasSlip(brief)) {

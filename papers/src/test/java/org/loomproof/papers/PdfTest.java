@@ -87,8 +87,9 @@ class PdfTest {
     }
 
     private static Page record() {
-        return WarrantyRecord.page(
-                SampleJob.brief(), SampleJob.plan(), List.of(), List.of(PhotoReaderTest.photo()), SampleJob.words());
+        return WarrantyRecord.with(
+                WarrantyRecord.page(SampleJob.brief(), SampleJob.plan(), List.of(), SampleJob.words()),
+                List.of(PhotoReaderTest.photo()));
     }
 
     static Page handOver() {

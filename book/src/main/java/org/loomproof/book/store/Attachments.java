@@ -53,10 +53,10 @@ public final class Attachments {
                 }));
     }
 
-    /** Takes away what belongs to a card under such labels, for good; how many that were. */
-    public int drop(CardId card, Predicate<String> labels) {
+    /** Takes away what belongs to a card and is not wanted, for good; how many that were. */
+    public int drop(CardId card, Predicate<Label> unwanted) {
         List<String> gone = of(card).stream()
-                .filter(label -> labels.test(label.label()))
+                .filter(unwanted)
                 .map(label -> label.id().value())
                 .toList();
         return gone.isEmpty()

@@ -97,6 +97,16 @@ public final class BayJob {
                 .orElse("undecided"));
     }
 
+    /** What stands for a joint as the plan has it: a picture of another sum shows another joint, whatever it was called. */
+    public String sum(PlacedJoint joint) {
+        return ShopAddress.sum(joint.place() + " " + wires(plan, joint.wires()));
+    }
+
+    /** Every joint of the plan. */
+    public List<PlacedJoint> joints() {
+        return new Joints(brief, plan).list();
+    }
+
     /** The joints that are made at a step; none where all is joined already. */
     public List<PlacedJoint> joints(BayStep step) {
         return step.visit() instanceof Visit.SupplyFuse

@@ -17,6 +17,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import org.loomproof.book.card.Card;
 import org.loomproof.book.card.CardEvent;
 import org.loomproof.book.card.CardId;
@@ -236,7 +237,8 @@ public final class Planning {
                         what,
                         now -> isOfTheSameTexts(now, asked) ? changes(now, run, made) : Map.of());
         if (saved instanceof Saved.Done(Card job) && job.get(Runs.LATEST).equals(run)) {
-            book.attachments().drop(job.id(), Runs.nobodys(job));
+            Predicate<String> nobodys = Runs.nobodys(job);
+            book.attachments().drop(job.id(), paper -> nobodys.test(paper.label()));
         }
     }
 

@@ -14,6 +14,7 @@ import org.loomproof.pages.bay.BatteryRows;
 import org.loomproof.pages.bay.BayJob;
 import org.loomproof.pages.bay.BayJobs;
 import org.loomproof.pages.bay.BayStep;
+import org.loomproof.pages.bay.JointPictures;
 import org.loomproof.pages.bay.MeteredCircuit;
 import org.loomproof.pages.work.Noted;
 import org.loomproof.pages.work.Work;
@@ -115,6 +116,7 @@ final class BayPages {
         Set<String> ticked = ticked(standing);
         JointText joints = new JointText(new Joints(bay.brief(), bay.plan()), new Wording(visit.messages()));
         shown.put("joints", joints);
+        shown.put("pictures", new JointPictures(visit.book(), job.id()).all());
         shown.put("done", isDone(step, ticked));
         shown.put("after", bay.after(step, other -> isDone(other, ticked)));
         visit.show("bay/step", shown);

@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.loomproof.book.card.Card;
 import org.loomproof.book.card.CardId;
 import org.loomproof.book.store.Attachments;
@@ -120,9 +121,7 @@ final class CheckInPages {
     /** @param signature as it was drawn on a form that was refused, so that nobody has to sign twice */
     private static void show(
             Visit visit, HttpStatus status, Card job, Map<String, String> fields, String problem, String signature) {
-        List<Attachments.Label> pictures = visit.book().attachments().of(job.id()).stream()
-                .filter(label -> label.label().equals(PHOTO) || label.label().equals(SIGNATURE))
-                .toList();
+        List<Attachments.Label> pictures = pictures(visit, job.id()).toList();
         visit.show(
                 status,
                 "check-in",
@@ -135,12 +134,21 @@ final class CheckInPages {
                         "signature", signature));
     }
 
+    /** What was handed in at check-in and no more: pictures of the work show where things are. */
+    private static Stream<Attachments.Label> pictures(Visit visit, CardId job) {
+        return visit.book().attachments().of(job).stream()
+                .filter(label -> label.label().equals(PHOTO) || label.label().equals(SIGNATURE));
+    }
+
     /** A photo or signature. Its kind is what its bytes say, and it is never shown as a page. */
     void picture(Context context) {
         Visit visit = Visit.of(context);
         Optional<CardId> id = CardId.in(visit.part("picture"));
         Optional<byte[]> bytes = visit.card()
-                .flatMap(job -> id.flatMap(picture -> visit.book().attachments().open(job, picture)));
+                .flatMap(job -> pictures(visit, job)
+                        .filter(label -> Optional.of(label.id()).equals(id))
+                        .findFirst()
+                        .flatMap(label -> visit.book().attachments().open(job, label.id())));
         Optional<Picture> kind = bytes.flatMap(Picture::in);
         if (kind.isEmpty()) {
             visit.refuse(HttpStatus.NOT_FOUND);

@@ -7,8 +7,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.loomproof.book.card.Card;
 import org.loomproof.book.work.TaskProgress;
+import org.loomproof.pages.bay.BayJobs;
+import org.loomproof.pages.bay.JointPictures;
 import org.loomproof.pages.desk.Background;
 import org.loomproof.pages.desk.JobStep;
 import org.loomproof.pages.desk.Planning;
@@ -21,6 +24,8 @@ import org.loomproof.papers.bay.StepCodes;
 import org.loomproof.papers.page.Page;
 import org.loomproof.papers.pdf.Pdf;
 import org.loomproof.papers.pdf.Sheet;
+import org.loomproof.papers.record.Photo;
+import org.loomproof.papers.record.WarrantyRecord;
 import org.loomproof.shop.job.ChangeWords;
 
 /** Sheet, kit and order of a job, its plan and proof, what a new plan changes, and its papers. */
@@ -34,13 +39,17 @@ final class PlanPages {
     private static final String HTML = ".html";
     private static final String PDF = ".pdf";
     private static final String BAY_SHEET = "bay-sheet" + HTML;
+    private static final String RECORD = "warranty-record" + HTML;
+    private static final Set<String> COMPLETED = Set.of(BAY_SHEET, RECORD);
 
     private final Shop shop;
+    private final BayJobs bays;
     private final Listen listen;
 
     /** @param listen where the codes of printed steps lead */
-    PlanPages(Shop shop, Listen listen) {
+    PlanPages(Shop shop, BayJobs bays, Listen listen) {
         this.shop = shop;
+        this.bays = bays;
         this.listen = listen;
     }
 
@@ -191,7 +200,7 @@ final class PlanPages {
                 String page = name.substring(0, name.length() - PDF.length()) + HTML;
                 planning.paper(job, page)
                         .ifPresentOrElse(
-                                written -> print(context, name, Pdf.of(page(visit, job, written), sheet)),
+                                written -> print(context, name, Pdf.of(page(visit, job, page, written), sheet)),
                                 () -> visit.refuse(HttpStatus.NOT_FOUND));
                 return;
             }
@@ -201,8 +210,8 @@ final class PlanPages {
             } else if (name.endsWith(HTML)) {
                 context.header("Content-Security-Policy", PAPER_POLICY);
                 context.contentType("text/html; charset=utf-8");
-                if (name.equals(BAY_SHEET)) {
-                    context.result(page(visit, job, paper.orElseThrow()).html());
+                if (COMPLETED.contains(name)) {
+                    context.result(page(visit, job, name, paper.orElseThrow()).html());
                 } else {
                     context.result(paper.orElseThrow());
                 }
@@ -212,9 +221,18 @@ final class PlanPages {
         });
     }
 
-    /** A kept page; where it names steps, with codes that open them by the address that this request came by. */
-    private Page page(Visit visit, Card job, byte[] written) {
+    /**
+     * A kept page with what is known only now: where it names steps, codes that open them by the address that this request came by; in
+     * the record, the pictures of the joints.
+     */
+    private Page page(Visit visit, Card job, String name, byte[] written) {
         Page page = Page.read(new String(written, StandardCharsets.UTF_8));
+        if (name.equals(RECORD)) {
+            List<Photo> photos = bays.of(job, visit.book())
+                    .map(bay -> new JointPictures(visit.book(), job.id()).photos(bay, visit.messages()))
+                    .orElse(List.of());
+            return WarrantyRecord.with(page, photos);
+        }
         return StepCodes.on(
                 page,
                 new ShopAddress(listen.base(visit.context().host()))

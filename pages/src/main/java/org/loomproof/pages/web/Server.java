@@ -72,6 +72,7 @@ public final class Server implements AutoCloseable {
     private final BayPages bay;
     private final WorkPages work;
     private final SpentPages spent;
+    private final JointPages joints;
     private final UnitsPages units;
     private final OneselfPages oneself;
 
@@ -87,12 +88,13 @@ public final class Server implements AutoCloseable {
         this.bay = new BayPages(bays);
         this.jobs = new JobPages(shop, checks);
         this.checkIns = new CheckInPages(shop);
-        this.plans = new PlanPages(shop, listen);
+        this.plans = new PlanPages(shop, bays, listen);
         this.byHand = new ByHandPages(shop);
         this.fits = new FitPages(shop);
         this.faults = new FaultPages(shop);
         this.units = new UnitsPages(listen);
         this.spent = new SpentPages(shop, bays);
+        this.joints = new JointPages(bays);
         this.tests = new TestPages(shop, spent);
         this.comebacks = new ComebackPages(shop);
         this.work = new WorkPages(shop, checks);
@@ -214,6 +216,10 @@ public final class Server implements AutoCloseable {
         routes.get("/jobs/{id}/bench", bay::bench, Right.WORK);
         routes.get("/jobs/{id}/bay", bay::list, Right.WORK);
         routes.get("/jobs/{id}/bay/{place}", bay::step, Right.WORK);
+        routes.get("/jobs/{id}/joints", joints::show, Right.WORK);
+        routes.post("/jobs/{id}/joints", joints::add, Right.WORK);
+        routes.get("/jobs/{id}/joints/{picture}", joints::picture, Right.WORK);
+        routes.post("/jobs/{id}/joints/drop", joints::drop, Right.WORK);
         routes.get("/jobs/{id}/try", tries::show, Right.WORK);
         routes.get("/jobs/{id}/faults", faults::show, Right.WORK);
         routes.post("/jobs/{id}/faults", faults::begin, Right.WORK);

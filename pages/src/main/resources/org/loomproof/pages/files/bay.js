@@ -27,6 +27,31 @@ if (trying) {
   });
 }
 
+// A picture of a joint goes to the server as soon as it was taken. Without a network it stays where the device keeps pictures, and the
+// page says so; without script the button sends it.
+document.documentElement.dataset.script = "on";
+document.addEventListener("change", async (event) => {
+  const form = event.target.form;
+  if (event.target.type !== "file" || !form?.matches("form[data-send]")) {
+    return;
+  }
+  const said = form.querySelector(".said");
+  form.classList.add("sending");
+  try {
+    const answer = await fetch(form.action, { method: "POST", body: new FormData(form) });
+    if (answer.ok) {
+      document.dispatchEvent(new Event("picture-kept"));
+      return;
+    }
+    const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+    said.textContent = (page.querySelector(".problem") ?? page.querySelector("main h1"))?.textContent ?? String(answer.status);
+  } catch {
+    said.textContent = form.dataset.unsent;
+  }
+  form.classList.remove("sending");
+  form.reset();
+});
+
 // The bench and the bay. What is noted goes into a queue on the device first and from there to the server, in order, each entry under
 // a name drawn here, so that the server writes it once however often it is sent. An entry leaves the queue when the server has it.
 const unsent = document.getElementById("unsent");
@@ -168,6 +193,7 @@ if (unsent) {
     tell();
   };
 
+  document.addEventListener("picture-kept", () => refresh().catch(() => {}));
   let sending = null;
   const sendAll = async () => {
     let changed = false;
@@ -319,4 +345,7 @@ if (unsent) {
   tell();
   send();
   say(document.getElementById("live")?.dataset.say);
+}
+if (!unsent) {
+  document.addEventListener("picture-kept", () => location.reload());
 }

@@ -2,7 +2,6 @@ package org.loomproof.papers.bay;
 
 import java.util.List;
 import org.loomproof.papers.markup.Element;
-import org.loomproof.papers.markup.Markup;
 import org.loomproof.papers.markup.Text;
 import org.loomproof.papers.page.Page;
 import org.loomproof.papers.page.QrCode;
@@ -35,22 +34,11 @@ public final class StepCodes {
      */
     public static Page on(Page sheet, String job) {
         Wording words = new Wording(Messages.in(sheet.language()));
-        return new Page(sheet.language(), sheet.title(), sheet.bodyClass(), coded(sheet.content(), job, words));
+        return sheet.changed(
+                element -> LINK.equals(element.attributes().get("class")) ? coded(element, job, words) : element);
     }
 
-    private static List<Markup> coded(List<Markup> content, String job, Wording words) {
-        return content.stream()
-                .map(markup -> switch (markup) {
-                    case Text text -> text;
-                    case Element element -> coded(element, job, words);
-                })
-                .toList();
-    }
-
-    private static Markup coded(Element element, String job, Wording words) {
-        if (!LINK.equals(element.attributes().get("class"))) {
-            return new Element(element.name(), element.attributes(), coded(element.children(), job, words));
-        }
+    private static Element coded(Element element, String job, Wording words) {
         if (!(element.children().getFirst() instanceof Element name)
                 || !name.name().equals("span")) {
             return element; // has its code already

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
@@ -55,6 +56,27 @@ public record Page(Locale language, String title, String bodyClass, List<Markup>
                         .collect(Collectors.joining()),
                 body.attributes().getOrDefault("class", ""),
                 child(body, "main").children());
+    }
+
+    /** The same with every element changed, what stands in it before itself. */
+    public Page changed(UnaryOperator<Element> change) {
+        return with(changed(content, change));
+    }
+
+    /** The same with something else on it. */
+    public Page with(List<Markup> other) {
+        return new Page(language, title, bodyClass, other);
+    }
+
+    private static List<Markup> changed(List<Markup> content, UnaryOperator<Element> change) {
+        return content.stream()
+                .<Markup>map(markup -> switch (markup) {
+                    case Text text -> text;
+                    case Element element ->
+                        change.apply(
+                                new Element(element.name(), element.attributes(), changed(element.children(), change)));
+                })
+                .toList();
     }
 
     private static Element child(Element parent, String name) {

@@ -1,7 +1,7 @@
 package org.loomproof.papers.record;
 
+import java.util.Base64;
 import java.util.Locale;
-import org.loomproof.workshop.goods.joint.PlacedJoint;
 
 /**
  * A picture for the record, small and bare: nothing in it says where, when or with what it was taken.
@@ -14,8 +14,13 @@ import org.loomproof.workshop.goods.joint.PlacedJoint;
 public record Photo(String name, int width, int height, String jpeg) {
 
     /** Whether its name begins with the joint's, such as {@code J3-door.jpg} or {@code FU1-1.jpg}; case does not matter. */
-    boolean shows(PlacedJoint joint) {
-        return plain(name).startsWith(plain(joint.name()) + "-");
+    boolean shows(String joint) {
+        return plain(name).startsWith(plain(joint) + "-");
+    }
+
+    /** The picture as a file. */
+    public byte[] bytes() {
+        return Base64.getDecoder().decode(jpeg);
     }
 
     private static String plain(String text) {

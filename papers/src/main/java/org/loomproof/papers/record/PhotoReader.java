@@ -42,7 +42,7 @@ public final class PhotoReader {
 
     private static final float QUALITY = 0.8f;
     private static final long MOST_BYTES = 40L << 20;
-    private static final long MOST_PIXELS = 150_000_000;
+    private static final long MOST_PIXELS = 60_000_000;
 
     private final List<Problem> problems = new ArrayList<>();
 
@@ -91,17 +91,42 @@ public final class PhotoReader {
             tell(file, ProblemKind.FILE_TOO_LARGE);
             return Optional.empty();
         }
-        byte[] bytes = Files.readAllBytes(file);
-        Optional<BufferedImage> image = decoded(file, bytes);
-        if (image.isEmpty()) {
+        try {
+            return Optional.of(photo(name(file), Files.readAllBytes(file)));
+        } catch (NoPicture e) {
+            tell(file, e.kind);
             return Optional.empty();
         }
-        BufferedImage small = small(Orientation.upright(image.get(), Orientation.of(bytes)));
-        return Optional.of(new Photo(
-                name(file),
-                small.getWidth(),
-                small.getHeight(),
-                Base64.getEncoder().encodeToString(jpeg(small))));
+    }
+
+    /** The picture of a file that somebody sent; nothing when it is none that can be read, or too large. */
+    public static Optional<Photo> read(String name, byte[] bytes) {
+        try {
+            return bytes.length > MOST_BYTES ? Optional.empty() : Optional.of(photo(name, bytes));
+        } catch (NoPicture | IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** A picture that was read before, from its own bytes; nothing when they are damaged. */
+    public static Optional<Photo> kept(String name, byte[] jpeg) {
+        try {
+            return Optional.of(looked(
+                    jpeg,
+                    reader -> new Photo(
+                            name,
+                            reader.getWidth(0),
+                            reader.getHeight(0),
+                            Base64.getEncoder().encodeToString(jpeg))));
+        } catch (NoPicture e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Photo photo(String name, byte[] bytes) throws NoPicture, IOException {
+        BufferedImage small = small(Orientation.upright(looked(bytes, PhotoReader::thinned), Orientation.of(bytes)));
+        return new Photo(
+                name, small.getWidth(), small.getHeight(), Base64.getEncoder().encodeToString(jpeg(small)));
     }
 
     private void tell(Path file, ProblemKind kind) {
@@ -113,23 +138,33 @@ public final class PhotoReader {
                 Phrase.of("problem.hint.none")));
     }
 
-    /** The picture, already thinned out where it is more than twice as large as needed. */
-    private Optional<BufferedImage> decoded(Path file, byte[] bytes) {
+    /** Why bytes give no picture. */
+    private static final class NoPicture extends Exception {
+        private static final long serialVersionUID = 1L;
+        private final ProblemKind kind;
+
+        NoPicture(ProblemKind kind) {
+            super(kind.name());
+            this.kind = kind;
+        }
+    }
+
+    /** What is asked of a file by whoever can read its kind. */
+    private interface Question<T> {
+        T of(ImageReader reader) throws IOException;
+    }
+
+    private static <T> T looked(byte[] bytes, Question<T> question) throws NoPicture {
         try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(bytes))) {
             Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
             if (readers.hasNext()) {
                 ImageReader reader = readers.next();
                 try {
                     reader.setInput(in, true, true);
-                    long pixels = (long) reader.getWidth(0) * reader.getHeight(0);
-                    if (pixels > MOST_PIXELS) {
-                        tell(file, ProblemKind.FILE_TOO_LARGE);
-                        return Optional.empty();
+                    if ((long) reader.getWidth(0) * reader.getHeight(0) > MOST_PIXELS) {
+                        throw new NoPicture(ProblemKind.FILE_TOO_LARGE);
                     }
-                    ImageReadParam param = reader.getDefaultReadParam();
-                    int step = Math.max(1, Math.max(reader.getWidth(0), reader.getHeight(0)) / LONGEST);
-                    param.setSourceSubsampling(step, step, 0, 0);
-                    return Optional.of(reader.read(0, param));
+                    return question.of(reader);
                 } finally {
                     reader.dispose();
                 }
@@ -137,8 +172,15 @@ public final class PhotoReader {
         } catch (IOException | RuntimeException e) {
             // Readers of pictures throw whatever a damaged file makes them stumble over; the reader is told below.
         }
-        tell(file, ProblemKind.WRONG_FORMAT);
-        return Optional.empty();
+        throw new NoPicture(ProblemKind.WRONG_FORMAT);
+    }
+
+    /** The picture, already thinned out where it is more than twice as large as needed. */
+    private static BufferedImage thinned(ImageReader reader) throws IOException {
+        ImageReadParam param = reader.getDefaultReadParam();
+        int step = Math.max(1, Math.max(reader.getWidth(0), reader.getHeight(0)) / LONGEST);
+        param.setSourceSubsampling(step, step, 0, 0);
+        return reader.read(0, param);
     }
 
     private static BufferedImage small(BufferedImage image) {
