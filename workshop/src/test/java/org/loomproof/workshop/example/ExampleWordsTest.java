@@ -14,7 +14,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.loomproof.testing.Note;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.Port;
+import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.planner.cut.CutWord;
 import org.loomproof.workshop.planner.cut.Throw;
@@ -26,6 +29,7 @@ class ExampleWordsTest {
 
     private static final AtomicInteger READ = new AtomicInteger();
     private static final AtomicInteger CUTS = new AtomicInteger();
+    private static final AtomicInteger LOADS = new AtomicInteger();
     private static final AtomicLong PROVEN = new AtomicLong();
 
     static List<Path> examples() {
@@ -53,6 +57,30 @@ class ExampleWordsTest {
                                             ? WordReader.readInput(job.plan(), hookup, target)
                                             : WordReader.read(job.plan(), hookup, target));
                     READ.incrementAndGet();
+                }
+            }
+        }
+    }
+
+    /** What comes out of the box hangs on its output by a word as well, the one of either pole that it may have for good. */
+    @ParameterizedTest
+    @MethodSource("examples")
+    void everyLoadOutOfTheBoxIsWorkedByAWordThatTheGrammarOffers(Path folder) {
+        PlannedJob job = PlannedExamples.job(folder);
+        for (Hookup hookup : job.plan().hookups()) {
+            if (hookup instanceof Hookup.Connect connect && connect.serves() != Wish.LOCKS) {
+                Set<Object> offered = job.search().leads().stream()
+                        .filter(searched -> searched.lead().equals(connect.lead())
+                                && searched.circuits().isEmpty())
+                        .flatMap(searched -> searched.enumeration().words().stream())
+                        .collect(Collectors.toSet());
+                for (AddedPartId id : connect.parts()) {
+                    if (job.plan().findPart(id).orElseThrow() instanceof AddedPart.Load load) {
+                        assertThat(offered)
+                                .as("%s of %s", id, folder.getFileName())
+                                .contains(WordReader.read(job.plan(), connect, load));
+                        LOADS.incrementAndGet();
+                    }
                 }
             }
         }
@@ -91,8 +119,9 @@ class ExampleWordsTest {
     @AfterAll
     static void tellHowMany() {
         assertThat(READ.get()).as("couplings read").isGreaterThan(20);
+        assertThat(LOADS.get()).as("loads out of the box").isGreaterThan(5);
         assertThat(CUTS.get()).as("cut wires read").isGreaterThan(15);
-        Note.that(CUTS.get() + " cut wires and " + READ.get() + " couplings in the examples are words of the grammar; "
+        Note.that(CUTS.get() + " cut wires and " + READ.get() + " couplings and " + LOADS.get() + " added loads in the examples are words of the grammar; "
                 + PROVEN.get() + " whole plans were proven for " + examples().size() + " examples");
     }
 }

@@ -43,13 +43,13 @@ final class WordReader {
     private final Map<AddedPartId, Integer> relays = new HashMap<>();
     private final List<Coil> coils = new ArrayList<>();
 
-    private WordReader(Plan plan, Hookup.Connect hookup, CircuitId circuit, boolean reads) {
+    private WordReader(Plan plan, Hookup.Connect hookup, End other, boolean reads) {
         this.parts = hookup.parts().stream()
                 .map(id -> plan.findPart(id).orElseThrow())
                 .toList();
         End lead = new End.OfLead(hookup.lead());
-        named.put(SOURCE, reads ? new End.Tap(circuit) : lead);
-        named.put(TARGET, reads ? lead : new End.Tap(circuit));
+        named.put(SOURCE, reads ? other : lead);
+        named.put(TARGET, reads ? lead : other);
         named.put(BODY, new End.Body());
         for (AddedWire wire : plan.wires()) {
             if (hookup.wires().contains(wire.id())) {
@@ -66,12 +66,22 @@ final class WordReader {
 
     /** The word by which a hookup works one of its targets. */
     static Word read(Plan plan, Hookup.Connect hookup, CircuitId target) {
-        return new WordReader(plan, hookup, target, false).word();
+        return new WordReader(plan, hookup, new End.Tap(target), false).word();
+    }
+
+    /** The word by which a hookup works a load out of the box: what reaches that of its poles that it has not for good. */
+    static Word read(Plan plan, Hookup.Connect hookup, AddedPart.Load load) {
+        End plus = new End.OfPart(load.id(), "+");
+        End minus = new End.OfPart(load.id(), "-");
+        WordReader onPlus = new WordReader(plan, hookup, plus, false);
+        return onPlus.same(minus, onPlus.end(BODY))
+                ? onPlus.word()
+                : new WordReader(plan, hookup, minus, false).word();
     }
 
     /** The word by which an input reads one of its sources. */
     static Word readInput(Plan plan, Hookup.Connect hookup, CircuitId source) {
-        return new WordReader(plan, hookup, source, true).word();
+        return new WordReader(plan, hookup, new End.Tap(source), true).word();
     }
 
     private void join(End one, End other) {

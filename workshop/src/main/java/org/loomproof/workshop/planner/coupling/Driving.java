@@ -3,7 +3,6 @@ package org.loomproof.workshop.planner.coupling;
 import java.util.Optional;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.Port;
-import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.quantity.Amps;
@@ -39,9 +38,9 @@ public final class Driving {
     }
 
     /**
-     * One factory wire to be driven.
+     * One thing to be driven.
      *
-     * @param circuit which
+     * @param target which
      * @param active the pole that makes it active
      * @param carries what flows then
      * @param fusedFor what a fuse in its feed is chosen for
@@ -50,7 +49,7 @@ public final class Driving {
      * @param kicks whether a coil hangs on it, whose current wants a way when it is let go
      */
     public record Line(
-            Circuit circuit, Side active, Amps carries, Amps fusedFor, Metres run, AllowedDrop drop, boolean kicks) {}
+            Target target, Side active, Amps carries, Amps fusedFor, Metres run, AllowedDrop drop, boolean kicks) {}
 
     /** A diode in the lead that lets the output work what follows and nothing flow back; gives the end behind it. */
     public static End isolated(Lead lead, Side output, DiodeType diode, Amps carries, Metres run, Draft.Builder draft) {

@@ -3,6 +3,7 @@ package org.loomproof.workshop.planner.grammar;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
+import org.loomproof.workshop.planner.coupling.Target;
 import org.loomproof.workshop.planner.grammar.Word.Buffering;
 
 /** Words that have a name in the trade. It names and orders; what may be built says the grammar alone. */
@@ -27,6 +28,12 @@ public final class Catalogue {
         }
     }
 
+    /** What some are called where they work a load out of the box. */
+    private static final Map<String, String> LOADS = Map.of(
+            "coupling.straight", "coupling.added-load",
+            "coupling.relay", "coupling.added-load-by-relay",
+            "coupling.step-resistor", "coupling.added-light");
+
     private Catalogue() {}
 
     /** Where a word stands in the order of the trade; one without a name comes last. */
@@ -39,6 +46,15 @@ public final class Catalogue {
             rank++;
         }
         return rank;
+    }
+
+    /** The message key of a word's name, by what it works. */
+    static String key(Word word, Target target) {
+        String key = key(word);
+        return switch (target) {
+            case Target.Wire wire -> key;
+            case Target.Loads loads -> LOADS.getOrDefault(key, key);
+        };
     }
 
     /** The message key of a word's name. */

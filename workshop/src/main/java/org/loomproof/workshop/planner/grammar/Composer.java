@@ -1,10 +1,12 @@
 package org.loomproof.workshop.planner.grammar;
 
 import java.util.List;
+import java.util.Optional;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.sheet.PathStep;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.planner.coupling.AddedLoad;
 import org.loomproof.workshop.planner.coupling.Clamp;
 import org.loomproof.workshop.planner.coupling.Draft;
 import org.loomproof.workshop.planner.coupling.Driving;
@@ -12,9 +14,11 @@ import org.loomproof.workshop.planner.coupling.Driving.Line;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
 import org.loomproof.workshop.planner.coupling.Feed;
 import org.loomproof.workshop.planner.coupling.Piece;
+import org.loomproof.workshop.planner.coupling.Target;
 import org.loomproof.workshop.planner.grammar.Coil.Driver;
 import org.loomproof.workshop.planner.grammar.Word.Buffering;
 import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.Metres;
 import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.sizing.CoilCurrent;
 import org.loomproof.workshop.trade.buffer.BufferType;
@@ -22,7 +26,7 @@ import org.loomproof.workshop.trade.diode.DiodeType;
 import org.loomproof.workshop.trade.relay.RelayType;
 import org.loomproof.workshop.trade.wire.AllowedDrop;
 
-/** Makes parts and runs of a word whose source is an output and whose targets are factory wires. */
+/** Makes parts and runs of a word whose source is an output and whose targets are factory wires or loads out of the box. */
 public final class Composer {
 
     private final Word word;
@@ -51,17 +55,18 @@ public final class Composer {
             Feed coils,
             Feed contacts) {}
 
-    private Composer(Word word, Lead lead, Side output, Making making) {
+    private Composer(Word word, Lead lead, Side output, String key, Making making) {
         this.word = word;
         this.lead = lead;
         this.output = output;
         this.making = making;
-        this.draft = Draft.of(Catalogue.key(word));
+        this.draft = Draft.of(key);
     }
 
     /** The draft of a word; a shape that no judge lets through is an error. */
     public static Draft compose(Word word, Lead lead, Side output, List<Line> lines, Making making) {
-        Composer composer = new Composer(word, lead, output, making);
+        Composer composer = new Composer(
+                word, lead, output, Catalogue.key(word, lines.getFirst().target()), making);
         composer.compose(lines);
         return composer.draft.build();
     }
@@ -105,25 +110,25 @@ public final class Composer {
         if (word.coils().size() != 1 || word.coils().getFirst().driver() == Driver.FIRST_MAKE) {
             throw new IllegalArgumentException("no draft for " + word);
         }
-        AddedPartId k = Draft.local(lead.id(), "relay " + line.circuit().id());
+        AddedPartId k = Draft.local(lead.id(), "relay " + line.target().name());
         draft.with(new Piece.Relay(k, making.relay()));
         End next;
+        AddedPartId r = Draft.local(lead.id(), "step");
+        if (word.fromSupply().resistor() || word.toBody().resistor()) {
+            draft.with(new Piece.Resistor(r, making.resistance()));
+        }
         if (word.fromSupply().gate() == Gate.MAKE_1) {
-            Feed near = contacts.reaching(k, "87", line.carries(), line.fusedFor(), line.drop(), draft);
-            draft.fused(
-                    Draft.at(k, "30"),
-                    Draft.tap(line.circuit()),
-                    line.run(),
-                    line.carries(),
-                    line.drop(),
-                    contacts.fuse());
+            Feed near;
+            if (word.fromSupply().resistor()) {
+                near = contacts.reaching(r, "1", line.carries(), line.fusedFor(), line.drop(), draft);
+                draft.run(Draft.at(r, "2"), Draft.at(k, "87"), Draft.BESIDE, line.carries(), line.drop());
+            } else {
+                near = contacts.reaching(k, "87", line.carries(), line.fusedFor(), line.drop(), draft);
+            }
+            join(Draft.at(k, "30"), line, Optional.of(contacts.fuse()));
             next = Driving.coil(holds, k, last, coil, word.buffer() == Buffering.NONE ? near : feed, draft);
         } else {
-            AddedPartId r = Draft.local(lead.id(), "step");
-            if (word.toBody().resistor()) {
-                draft.with(new Piece.Resistor(r, making.resistance()));
-            }
-            draft.run(Draft.at(k, "30"), Draft.tap(line.circuit()), line.run(), line.carries(), line.drop());
+            join(Draft.at(k, "30"), line, Optional.empty());
             if (word.toBody().resistor()) {
                 draft.run(Draft.at(k, "87"), Draft.at(r, "1"), Draft.BESIDE, line.carries(), line.drop());
                 draft.run(Draft.at(r, "2"), Draft.body(), Draft.BESIDE, line.carries(), line.drop());
@@ -142,14 +147,15 @@ public final class Composer {
         return haveFusesOfTheirOwn(lines)
                 ? Feed.from(
                         together.circuit(),
-                        Draft.local(lead.id(), "fuse " + line.circuit().id()),
+                        Draft.local(lead.id(), "fuse " + line.target().name()),
                         together.run())
                 : together;
     }
 
     private static boolean haveFusesOfTheirOwn(List<Line> lines) {
         List<List<PathStep.Fuse>> fuses = lines.stream()
-                .map(line -> line.circuit().paths().stream()
+                .map(line -> line.target().wire().stream()
+                        .flatMap(circuit -> circuit.paths().stream())
                         .flatMap(List::stream)
                         .filter(PathStep.Fuse.class::isInstance)
                         .map(PathStep.Fuse.class::cast)
@@ -177,7 +183,7 @@ public final class Composer {
         End end = last;
         End next = last;
         if (tie.hasDiode()) {
-            AddedPartId d = Draft.local(lead.id(), "diode " + line.circuit().id());
+            AddedPartId d = Draft.local(lead.id(), "diode " + line.target().name());
             boolean sinks = line.active() == Side.LOW;
             draft.with(new Piece.Diode(d, making.lineDiode()));
             draft.run(end, Draft.at(d, sinks ? "K" : "A"), Draft.BESIDE, line.carries(), line.drop());
@@ -193,20 +199,50 @@ public final class Composer {
         boolean clamps = line.kicks()
                 && (word.fromSupply().joined()
                         || (word.buffer() == Buffering.NONE && word.toBody().joined()));
-        AddedPartId c = Draft.local(lead.id(), "clamp " + line.circuit().id());
+        AddedPartId c = Draft.local(lead.id(), "clamp " + line.target().name());
         if (clamps) {
             String terminal = line.active() == Side.LOW ? "A" : "K";
             draft.with(new Piece.Diode(c, making.signalDiode()));
             draft.run(end, Draft.at(c, terminal), Draft.BESIDE, line.carries(), line.drop());
             end = Draft.at(c, terminal);
         }
-        draft.run(end, Draft.tap(line.circuit()), line.run(), line.carries(), line.drop());
+        join(end, line, Optional.empty());
         if (clamps && line.active() == Side.LOW) {
             feed.to(Draft.at(c, "K"), new Amps(0), AllowedDrop.SIGNAL, draft);
         } else if (clamps) {
             draft.run(Draft.at(c, "A"), Draft.body(), Draft.BESIDE, new Amps(0), AllowedDrop.SIGNAL);
         }
         return next;
+    }
+
+    /** The last wire to what is worked, and its other pole where it has one to itself. */
+    private void join(End from, Line line, Optional<AddedPartId> fuse) {
+        switch (line.target()) {
+            case Target.Wire(var circuit) -> run(from, Draft.tap(circuit), line.run(), line.carries(), line, fuse);
+            case Target.Loads loads -> {
+                boolean onBody = line.active() == Side.HIGH;
+                End last = from;
+                int behind = 0;
+                for (AddedLoad.Item item : loads.items()) {
+                    End worked = Draft.at(item.part(), onBody ? "+" : "-");
+                    draft.with(new Piece.Load(item.part(), item.extra(), item.draws(), item.forward()));
+                    run(last, worked, item.run(), loads.from(behind), line, fuse);
+                    if (onBody) {
+                        draft.run(Draft.at(item.part(), "-"), Draft.body(), Draft.BESIDE, item.draws(), line.drop());
+                    } else {
+                        making.contacts().to(Draft.at(item.part(), "+"), item.draws(), line.drop(), draft);
+                    }
+                    last = worked;
+                    behind++;
+                }
+            }
+        }
+    }
+
+    private void run(End from, End to, Metres length, Amps carries, Line line, Optional<AddedPartId> fuse) {
+        fuse.ifPresentOrElse(
+                id -> draft.fused(from, to, length, carries, line.drop(), id),
+                () -> draft.run(from, to, length, carries, line.drop()));
     }
 
     private static Amps carried(List<Line> lines) {
@@ -220,7 +256,8 @@ public final class Composer {
     private static Amps fromController(List<Line> lines) {
         return new Amps(lines.stream()
                 .filter(line -> line.active() == Side.HIGH)
-                .mapToDouble(line -> line.carries().value())
+                .mapToDouble(
+                        line -> line.target().fromController(line.carries()).value())
                 .sum());
     }
 }

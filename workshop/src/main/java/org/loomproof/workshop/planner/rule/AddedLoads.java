@@ -1,26 +1,24 @@
 package org.loomproof.workshop.planner.rule;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.order.Wish;
-import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.planner.coupling.AddedLoad;
 import org.loomproof.workshop.planner.coupling.Draft;
 import org.loomproof.workshop.planner.coupling.Driving;
 import org.loomproof.workshop.planner.coupling.Feed;
+import org.loomproof.workshop.planner.coupling.Target;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.quantity.Amps;
-import org.loomproof.workshop.trade.relay.RelayType;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.words.Phrase;
 
-/** The ways to work loads out of the kit's box with one output: straight when its rating allows, otherwise by relay. */
+/** Loads out of the kit's box on one output: what must be known first, the ways of the grammar, and the batteries to charge beside. */
 final class AddedLoads {
 
     private AddedLoads() {}
@@ -33,7 +31,7 @@ final class AddedLoads {
         }
         return Driving.Side.of(lead.port())
                 .map(side -> extras.getFirst().forward().isPresent()
-                        ? BareLight.options(job, lead, wish, side, extras.getFirst())
+                        ? lit(job, lead, wish, extras.getFirst(), side)
                         : options(job, lead, wish, extras, side))
                 .orElseGet(() -> List.of(Option.of(List.of(Aside.misfit(lead, wish)))));
     }
@@ -45,44 +43,43 @@ final class AddedLoads {
         return List.of(Option.of(List.of(Aside.hold(lead, wish, until, Phrase.of("hold.extra-current", name)))));
     }
 
-    private static List<Option> options(Job job, Lead lead, Wish wish, List<Extra> extras, Driving.Side side) {
-        List<AddedLoad.Item> items = extras.stream()
-                .map(e -> new AddedLoad.Item(e.name(), e.draws().orElseThrow().typical(), job.usualRun()))
-                .toList();
-        Amps most = atHighSupply(extras);
-        Amps rating = Job.ratingOf(lead.port());
-        boolean fits = most.value() <= rating.value();
-        Found constant = job.constant();
-        List<Phrase> lost = new ArrayList<>();
-        List<Option> options = new ArrayList<>();
-        if (!fits) {
-            lost.add(Phrase.of("lost.over-rating", most, rating));
-        } else if (side == Driving.Side.HIGH) {
-            Draft draft = AddedLoad.straight(lead, items, most);
-            options.add(join(lead, wish, draft, Phrase.of("rule.added-load", most, rating), lost));
-        }
-        if (!(constant instanceof Found.Usable usable)) {
-            boolean fed = extras.stream().noneMatch(e -> e.battery().isPresent());
-            return options.isEmpty() || !fed ? List.of(without(lead, wish, constant)) : options;
-        }
-        Circuit supply = usable.first();
-        if (fits && side == Driving.Side.LOW) {
-            Draft draft = AddedLoad.straight(lead, items, job.loadFeed(supply, lead));
-            Phrase because = Phrase.of("rule.added-load-low-side", most, rating, supply.id());
-            options.add(join(lead, wish, draft, because, lost));
-        }
-        Optional<RelayType> relay = job.relayFor(most, lead.port(), 1);
-        relay.ifPresent(r -> options.add(join(
-                lead,
-                wish,
-                AddedLoad.byRelay(lead, side, items, r, job.signalDiode(), job.loadFeed(supply, lead)),
-                Phrase.of("rule.added-load-by-relay", most, r.name(), supply.id()),
-                lost)));
-        return options.isEmpty()
-                ? List.of(tooWeak(job, lead, wish))
-                : options.stream()
-                        .map(option -> withBatteries(option, extras, job.loadFeed(supply, lead)))
+    private static List<Option> lit(Job job, Lead lead, Wish wish, Extra light, Driving.Side side) {
+        Amps most = light.draws().orElseThrow().low();
+        Target.Loads loads = new Target.Loads(
+                List.of(new AddedLoad.Item(
+                        light.name(), most, light.forward().map(Figure::low), job.usualRun())),
+                most);
+        return new LoadWords(job, lead, wish, side, loads, Optional.of(BareLight.resistance(light)))
+                .list().stream()
+                        .map(option -> option.beware(List.of(Phrase.of("caution.indicator-place"))))
                         .toList();
+    }
+
+    private static List<Option> options(Job job, Lead lead, Wish wish, List<Extra> extras, Driving.Side side) {
+        Found constant = job.constant();
+        boolean charges = extras.stream().anyMatch(e -> e.battery().isPresent());
+        if (charges && !(constant instanceof Found.Usable)) {
+            return List.of(without(lead, wish, constant));
+        }
+        List<AddedLoad.Item> items = extras.stream()
+                .map(e -> new AddedLoad.Item(
+                        e.name(), e.draws().orElseThrow().typical(), Optional.empty(), job.usualRun()))
+                .toList();
+        Target.Loads loads = new Target.Loads(items, atHighSupply(extras));
+        return new LoadWords(job, lead, wish, side, loads, Optional.empty())
+                .list().stream()
+                        .map(option -> bewared(option, wish))
+                        .map(option -> constant instanceof Found.Usable usable
+                                ? withBatteries(option, extras, job.loadFeed(usable.first(), lead))
+                                : option)
+                        .toList();
+    }
+
+    private static Option bewared(Option option, Wish wish) {
+        return (wish == Wish.SIREN || wish == Wish.SECOND_SOUNDER)
+                        && option.decisions().stream().anyMatch(Decision.Join.class::isInstance)
+                ? option.beware(List.of(Phrase.of("caution.sounder-ears"), Phrase.of("caution.sounder-mouth-down")))
+                : option;
     }
 
     /** Sounders that feed themselves charge their batteries from the constant supply, beside what the output does. */
@@ -132,13 +129,6 @@ final class AddedLoads {
                 Option.refused(new Refusal(wish, because, possibleIf), List.of(Aside.refused(lead, wish)));
             case Found.Usable usable -> throw new IllegalStateException(lead + " has " + usable.circuits());
         };
-    }
-
-    private static Option join(Lead lead, Wish wish, Draft draft, Phrase because, List<Phrase> lost) {
-        Option option = Option.of(List.of(new Decision.Join(lead, wish, List.of(), draft, because, lost)));
-        return wish == Wish.SIREN || wish == Wish.SECOND_SOUNDER
-                ? option.beware(List.of(Phrase.of("caution.sounder-ears"), Phrase.of("caution.sounder-mouth-down")))
-                : option;
     }
 
     /** What they draw is stated at a charged battery's voltage; at the highest supply it is more in proportion. */

@@ -64,7 +64,7 @@ record CutWords(Job job, List<Lead> leads, List<CircuitId> circuits, Amps make, 
      */
     Ways ways(List<CutWire> wires, List<RelayType> relays) {
         List<Cuts.Output> outputs = leads.stream()
-                .map(lead -> new Cuts.Output(Side.of(lead.port()).orElseThrow(), leaks(lead)))
+                .map(lead -> new Cuts.Output(Side.of(lead.port()).orElseThrow(), Job.leaks(lead.port())))
                 .toList();
         Enumeration<CutWord> found = CutGrammar.of(new Cuts(wires, outputs))
                 .leavingOut(word -> relay(word, relays).isPresent() ? Optional.empty() : Optional.of(LeftOut.CURRENT));
@@ -81,17 +81,6 @@ record CutWords(Job job, List<Lead> leads, List<CircuitId> circuits, Amps make, 
                 leads.stream()
                         .map(lead -> new Searched(lead.id(), circuits, found))
                         .toList());
-    }
-
-    private static boolean leaks(Lead lead) {
-        return switch (lead.port()) {
-            case Port.LowSide out -> out.bodyDiode() || out.clamp();
-            case Port.HighSide out -> out.bodyDiode();
-            case Port.Supply s -> false;
-            case Port.Ground g -> false;
-            case Port.Input in -> false;
-            case Port.ToExtra x -> false;
-        };
     }
 
     /** Leads of one kind are worked alike. */

@@ -10,6 +10,7 @@ import org.loomproof.workshop.brief.sheet.PathStep;
 import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.planner.coupling.Driving.Line;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
+import org.loomproof.workshop.planner.coupling.Target;
 import org.loomproof.workshop.planner.explain.Measurements;
 import org.loomproof.workshop.planner.survey.Duties;
 import org.loomproof.workshop.planner.survey.Family;
@@ -79,7 +80,7 @@ final class FactoryOutputs {
                 active == Side.LOW ? job.draw().intoBody(circuit) : job.draw().fromSupply(circuit);
         boolean lamps = circuit.paths().stream().flatMap(List::stream).anyMatch(PathStep.Lamp.class::isInstance);
         return new Line(
-                circuit,
+                new Target.Wire(circuit),
                 active,
                 carries,
                 lamps ? FuseChoice.forLamps(carries) : carries,

@@ -153,6 +153,18 @@ public record Job(Brief brief, Finder finder, WireDraw draw) {
         };
     }
 
+    /** Whether current can get back through an output into a controller that has lost a feed. */
+    static boolean leaks(Port port) {
+        return switch (port) {
+            case Port.LowSide out -> out.bodyDiode() || out.clamp();
+            case Port.HighSide out -> out.bodyDiode();
+            case Port.Supply s -> false;
+            case Port.Ground g -> false;
+            case Port.Input in -> false;
+            case Port.ToExtra x -> false;
+        };
+    }
+
     private static Volts saturationOf(Port port) {
         return switch (port) {
             case Port.LowSide out -> out.saturation().high();

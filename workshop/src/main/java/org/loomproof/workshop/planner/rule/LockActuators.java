@@ -67,7 +67,8 @@ final class LockActuators {
 
     private static List<AddedLoad.Item> items(Job job, List<Extra> actuators) {
         return actuators.stream()
-                .map(e -> new AddedLoad.Item(e.name(), e.draws().orElseThrow().typical(), job.usualRun()))
+                .map(e -> new AddedLoad.Item(
+                        e.name(), e.draws().orElseThrow().typical(), Optional.empty(), job.usualRun()))
                 .toList();
     }
 

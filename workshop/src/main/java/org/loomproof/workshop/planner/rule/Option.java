@@ -49,17 +49,18 @@ public record Option(List<Decision> decisions, List<Refusal> refusals, List<Phra
         all.addAll(more.decisions());
         List<Refusal> allRefusals = new ArrayList<>(refusals);
         allRefusals.addAll(more.refusals());
-        List<Phrase> allCautions = new ArrayList<>(cautions);
-        more.cautions().stream().filter(c -> !allCautions.contains(c)).forEach(allCautions::add);
         return new Option(
-                all,
-                allRefusals,
-                allCautions,
-                Stream.concat(searches.stream(), more.searches().stream()).toList());
+                        all,
+                        allRefusals,
+                        cautions,
+                        Stream.concat(searches.stream(), more.searches().stream()).toList())
+                .beware(more.cautions());
     }
 
-    /** The same with cautions. */
+    /** The same with further cautions. */
     public Option beware(List<Phrase> more) {
-        return new Option(decisions, refusals, more, searches);
+        List<Phrase> all = new ArrayList<>(cautions);
+        more.stream().filter(caution -> !all.contains(caution)).forEach(all::add);
+        return new Option(decisions, refusals, all, searches);
     }
 }

@@ -65,7 +65,7 @@ record OutputWords(Job job, Lead lead, Wish wish, Side side, List<Line> lines, L
 
     private Drive drive() {
         boolean kicks = lines.stream().anyMatch(l -> l.kicks());
-        return new Drive(side, lines.getFirst().active(), hasBodyDiode(), kicks, false, lines.size() > 1);
+        return new Drive(side, lines.getFirst().active(), Job.leaks(lead.port()), kicks, false, lines.size() > 1);
     }
 
     /** What amounts of current say against a word. */
@@ -121,7 +121,7 @@ record OutputWords(Job job, Lead lead, Wish wish, Side side, List<Line> lines, L
 
     private Optional<RelayType> relay(Word word) {
         Amps contact = lines.stream()
-                .map(l -> Duties.of(l.circuit()).rating(l.carries()))
+                .map(l -> Duties.of(circuit(l)).rating(l.carries()))
                 .reduce((a, b) -> a.value() >= b.value() ? a : b)
                 .orElseThrow();
         return word.buffer() == Buffering.NONE
@@ -159,22 +159,11 @@ record OutputWords(Job job, Lead lead, Wish wish, Side side, List<Line> lines, L
                 List.of(Aside.refused(lead, wish)));
     }
 
-    private boolean hasBodyDiode() {
-        return switch (lead.port()) {
-            case Port.LowSide out -> out.bodyDiode() || out.clamp();
-            case Port.HighSide out -> out.bodyDiode();
-            case Port.Supply s -> false;
-            case Port.Ground g -> false;
-            case Port.Input in -> false;
-            case Port.ToExtra x -> false;
-        };
-    }
-
     private Option join(Word word, List<Phrase> lost) {
         // Where no feed is needed any circuit will do as its stand-in: nothing is run from it.
         Circuit supply = job.constant() instanceof Found.Usable usable
                 ? usable.first()
-                : lines.getFirst().circuit();
+                : circuit(lines.getFirst());
         Composer.Making making = new Composer.Making(
                 relay(word).orElse(job.listRelays().getFirst()),
                 job.signalDiode(),
@@ -219,8 +208,12 @@ record OutputWords(Job job, Lead lead, Wish wish, Side side, List<Line> lines, L
         };
     }
 
+    private static Circuit circuit(Line line) {
+        return line.target().wire().orElseThrow();
+    }
+
     /** The circuits of the wires. */
     static List<CircuitId> ids(List<Line> lines) {
-        return lines.stream().map(l -> l.circuit().id()).toList();
+        return lines.stream().map(l -> circuit(l).id()).toList();
     }
 }

@@ -81,7 +81,7 @@ public final class SounderRule implements Rule {
                 .map(o -> {
                     List<Refusal> all = new ArrayList<>(o.refusals());
                     all.addAll(refusals);
-                    return new Option(o.decisions(), all, o.cautions());
+                    return new Option(o.decisions(), all, o.cautions(), o.searches());
                 })
                 .toList();
     }

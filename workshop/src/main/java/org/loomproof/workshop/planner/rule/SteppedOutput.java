@@ -15,6 +15,7 @@ import org.loomproof.workshop.brief.sheet.PathStep;
 import org.loomproof.workshop.planner.coupling.Draft;
 import org.loomproof.workshop.planner.coupling.Driving;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
+import org.loomproof.workshop.planner.coupling.Target;
 import org.loomproof.workshop.planner.explain.Measurements;
 import org.loomproof.workshop.planner.grammar.Catalogue;
 import org.loomproof.workshop.planner.grammar.Composer;
@@ -132,7 +133,7 @@ final class SteppedOutput {
         Circuit supply = job.constant() instanceof Found.Usable usable ? usable.first() : circuit;
         Ohms resistance = resistance(word);
         Driving.Line line = new Driving.Line(
-                circuit, Side.LOW, step.amps(), step.amps(), job.run(circuit), AllowedDrop.SIGNAL, false);
+                new Target.Wire(circuit), Side.LOW, step.amps(), step.amps(), job.run(circuit), AllowedDrop.SIGNAL, false);
         Composer.Making making = new Composer.Making(
                 relay(word).orElse(job.listRelays().getFirst()),
                 job.signalDiode(),
