@@ -121,7 +121,8 @@ class ExampleWordsTest {
         assertThat(READ.get()).as("couplings read").isGreaterThan(20);
         assertThat(LOADS.get()).as("loads out of the box").isGreaterThan(5);
         assertThat(CUTS.get()).as("cut wires read").isGreaterThan(15);
-        Note.that(CUTS.get() + " cut wires and " + READ.get() + " couplings and " + LOADS.get() + " added loads in the examples are words of the grammar; "
-                + PROVEN.get() + " whole plans were proven for " + examples().size() + " examples");
+        Note.that(CUTS.get() + " cut wires and " + READ.get() + " couplings and " + LOADS.get()
+                + " added loads in the examples are words of the grammar; " + PROVEN.get()
+                + " whole plans were proven for " + examples().size() + " examples");
     }
 }

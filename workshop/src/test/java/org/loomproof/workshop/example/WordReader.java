@@ -74,9 +74,7 @@ final class WordReader {
         End plus = new End.OfPart(load.id(), "+");
         End minus = new End.OfPart(load.id(), "-");
         WordReader onPlus = new WordReader(plan, hookup, plus, false);
-        return onPlus.same(minus, onPlus.end(BODY))
-                ? onPlus.word()
-                : new WordReader(plan, hookup, minus, false).word();
+        return onPlus.same(minus, onPlus.end(BODY)) ? onPlus.word() : new WordReader(plan, hookup, minus, false).word();
     }
 
     /** The word by which an input reads one of its sources. */

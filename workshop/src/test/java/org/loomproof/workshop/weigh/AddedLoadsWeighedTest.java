@@ -135,7 +135,8 @@ class AddedLoadsWeighedTest {
     }
 
     private static Brief siren(double amps, Port port) {
-        AVehicle car = AVehicle.named("any car").withConstantSupply("constant", 40).withIgnition("ignition");
+        AVehicle car =
+                AVehicle.named("any car").withConstantSupply("constant", 40).withIgnition("ignition");
         AKit kit = AKit.named("any kit")
                 .supply("supply")
                 .ground("ground")

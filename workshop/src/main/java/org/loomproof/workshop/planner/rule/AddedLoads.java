@@ -46,8 +46,7 @@ final class AddedLoads {
     private static List<Option> lit(Job job, Lead lead, Wish wish, Extra light, Driving.Side side) {
         Amps most = light.draws().orElseThrow().low();
         Target.Loads loads = new Target.Loads(
-                List.of(new AddedLoad.Item(
-                        light.name(), most, light.forward().map(Figure::low), job.usualRun())),
+                List.of(new AddedLoad.Item(light.name(), most, light.forward().map(Figure::low), job.usualRun())),
                 most);
         return new LoadWords(job, lead, wish, side, loads, Optional.of(BareLight.resistance(light)))
                 .list().stream()

@@ -16,8 +16,7 @@ final class BareLight {
     static Ohms resistance(Extra light) {
         double most = light.draws().orElseThrow().low().value();
         double forward = light.forward().orElseThrow().low().value();
-        double printed =
-                (SupplyPoint.HIGH.volts().value() - forward) / most / (1 - PreferredValues.E96.tolerance());
+        double printed = (SupplyPoint.HIGH.volts().value() - forward) / most / (1 - PreferredValues.E96.tolerance());
         return PreferredValues.E96.list().stream()
                 .filter(ohms -> ohms.value() >= printed)
                 .findFirst()

@@ -113,15 +113,13 @@ record LoadWords(Job job, Lead lead, Wish wish, Side side, Target.Loads loads, O
 
     private Option join(Way way) {
         Word word = way.word();
-        Amps typical = new Amps(loads.items().stream()
-                .mapToDouble(item -> item.draws().value())
-                .sum());
+        Amps typical = new Amps(
+                loads.items().stream().mapToDouble(item -> item.draws().value()).sum());
         AllowedDrop drop = resistance.isPresent() ? AllowedDrop.SIGNAL : AllowedDrop.LAMP;
         Line line = new Line(
                 loads, way.active(), typical, typical, loads.items().getFirst().run(), drop, false);
-        Optional<Circuit> supply = job.constant() instanceof Found.Usable usable
-                ? Optional.of(usable.first())
-                : Optional.empty();
+        Optional<Circuit> supply =
+                job.constant() instanceof Found.Usable usable ? Optional.of(usable.first()) : Optional.empty();
         // Where no feed is needed any circuit will do as its stand-in: nothing is run from it.
         Circuit nearest = supply.orElseGet(() -> job.brief().sheet().circuits().getFirst());
         Feed feed = job.loadFeed(nearest, lead);
@@ -134,16 +132,14 @@ record LoadWords(Job job, Lead lead, Wish wish, Side side, Target.Loads loads, O
                 feed,
                 feed);
         Draft draft = Composer.compose(word, lead, side, List.of(line), making);
-        List<Phrase> lost = fits()
-                ? List.of()
-                : List.of(Phrase.of("lost.over-rating", loads.most(), Job.ratingOf(lead.port())));
+        List<Phrase> lost =
+                fits() ? List.of() : List.of(Phrase.of("lost.over-rating", loads.most(), Job.ratingOf(lead.port())));
         Phrase because = because(draft.key(), way, making, supply);
         return Option.of(List.of(new Decision.Join(lead, wish, List.of(), draft, because, lost)));
     }
 
     private Phrase because(String key, Way way, Composer.Making making, Optional<Circuit> supply) {
-        List<String> names =
-                loads.items().stream().map(AddedLoad.Item::extra).toList();
+        List<String> names = loads.items().stream().map(AddedLoad.Item::extra).toList();
         String relay = making.relay().name();
         String buffer = making.buffer().name();
         Amps most = loads.most();
@@ -172,8 +168,7 @@ record LoadWords(Job job, Lead lead, Wish wish, Side side, Target.Loads loads, O
                         resistance.orElseThrow());
             }
             case "coupling.isolation-diodes" ->
-                Phrase.of(
-                        "rule.diode-output", names, most, making.lineDiode().name());
+                Phrase.of("rule.diode-output", names, most, making.lineDiode().name());
             case "coupling.relay-isolated" -> Phrase.of("rule.relay-isolated", names, most, relay);
             case "coupling.buffered-relay" -> Phrase.of("rule.buffered-relay", names, most, relay, buffer);
             case "coupling.buffer" -> Phrase.of("rule.buffer-output", names, most, buffer);

@@ -53,7 +53,8 @@ public record Option(List<Decision> decisions, List<Refusal> refusals, List<Phra
                         all,
                         allRefusals,
                         cautions,
-                        Stream.concat(searches.stream(), more.searches().stream()).toList())
+                        Stream.concat(searches.stream(), more.searches().stream())
+                                .toList())
                 .beware(more.cautions());
     }
 

@@ -161,9 +161,7 @@ record OutputWords(Job job, Lead lead, Wish wish, Side side, List<Line> lines, L
 
     private Option join(Word word, List<Phrase> lost) {
         // Where no feed is needed any circuit will do as its stand-in: nothing is run from it.
-        Circuit supply = job.constant() instanceof Found.Usable usable
-                ? usable.first()
-                : circuit(lines.getFirst());
+        Circuit supply = job.constant() instanceof Found.Usable usable ? usable.first() : circuit(lines.getFirst());
         Composer.Making making = new Composer.Making(
                 relay(word).orElse(job.listRelays().getFirst()),
                 job.signalDiode(),

@@ -133,7 +133,13 @@ final class SteppedOutput {
         Circuit supply = job.constant() instanceof Found.Usable usable ? usable.first() : circuit;
         Ohms resistance = resistance(word);
         Driving.Line line = new Driving.Line(
-                new Target.Wire(circuit), Side.LOW, step.amps(), step.amps(), job.run(circuit), AllowedDrop.SIGNAL, false);
+                new Target.Wire(circuit),
+                Side.LOW,
+                step.amps(),
+                step.amps(),
+                job.run(circuit),
+                AllowedDrop.SIGNAL,
+                false);
         Composer.Making making = new Composer.Making(
                 relay(word).orElse(job.listRelays().getFirst()),
                 job.signalDiode(),
