@@ -40,7 +40,7 @@ class CalibrationTest {
     private static final String HEAD = """
             # What share proves right of the fields whose evidence weighs so much or more (evidence.csv), up to the next row. Counted by CalibrationTest,
             # -Dloomproof.write=true, on three sorts of sheets: generated ones, the first corpus, and the half of the fresh corpus that may be looked
-            # at. For each a map that never falls is fitted (pool adjacent violators) to what is right with a certainty of nine in ten; the lowest of the three holds.
+            # at, where a wrong one counts twice. For each a map that never falls is fitted (pool adjacent violators) to what is right with a certainty of nine in ten; the lowest of the three holds.
             # Sizes were not counted.
             # source: counted, docs/internals/reading.md
             field,weight,sure
@@ -102,7 +102,7 @@ class CalibrationTest {
         List<Map<String, int[]>> sources = List.of(
                 FreshCorpusTest.generated(false, SEEDS).byEvidence(),
                 CorpusTest.all(false).byEvidence(),
-                FreshCorpusTest.fresh(0, false).byEvidence());
+                lookedAt(FreshCorpusTest.fresh(0, false).byEvidence()));
         Map<String, Double> weights = weights();
         StringBuilder rows = new StringBuilder();
         for (String field : Scores.FIELDS) {
@@ -122,6 +122,13 @@ class CalibrationTest {
             }
         }
         return rows.toString();
+    }
+
+    /** By these sheets the reader was mended, so on sheets never seen it is wrong oftener: each wrong reading stands for two. Set by hand. */
+    private static Map<String, int[]> lookedAt(Map<String, int[]> byEvidence) {
+        Map<String, int[]> counted = new TreeMap<>();
+        byEvidence.forEach((key, tally) -> counted.put(key, new int[] {tally[0], tally[1] + (tally[1] - tally[0])}));
+        return counted;
     }
 
     private static double lowest(List<NavigableMap<Double, Double>> maps, double weight) {

@@ -136,4 +136,79 @@ class ManyInOneTest {
                         "unlock;BU;neg;left kick panel||",
                         "horn;GY;neg;left kick panel||");
     }
+
+    @Test
+    void aLineAboveAListSaysHowAllOfItSwitchWhereItIsAndWhatItIsFor() {
+        assertThat(shown("Windows (all reverse polarity, driver door harness)\nLF up: red\nLF down: blue\nRF up: grey\n"))
+                .containsExactly(
+                        "window;RD;rev;driver door harness||",
+                        "window;BU;rev;driver door harness||",
+                        "window;GY;rev;driver door harness||");
+        // The next list is another one.
+        assertThat(shown("Locks, all reverse polarity\nLock: red\nUnlock: blue\n\nHorn: grey\nBrake: green\n"))
+                .endsWith("horn;GY;;||", "brake;GN;;||");
+    }
+
+    @Test
+    void aPlaceSaidOnceHoldsForTheListUnlessALineHasItsOwn() {
+        assertThat(shown("Horn: grey (-)\nBrake: green (+), brake pedal\nLock: blue (-)\nLocation: left kick panel\n"))
+                .containsExactly(
+                        "horn;GY;neg;left kick panel||",
+                        "brake;GN;pos;brake pedal||",
+                        "lock;BU;neg;left kick panel||");
+        assertThat(shown("Horn: grey (-)\nBrake: green (+)\nLock: blue (-)\neverything at the steering column\n"))
+                .allMatch(entry -> entry.endsWith("steering column||"));
+        // Two such lines: nobody knows which holds for which.
+        assertThat(shown("Horn: grey\nBrake: green\nLocation: dash\nLock: blue\nLocation: left kick panel\n"))
+                .noneMatch(entry -> entry.startsWith("horn") && entry.contains("dash"));
+    }
+
+    @Test
+    void aSentenceThatBeginsWithAPlaceSpeaksOfItThroughout() {
+        assertThat(shown("At the ignition switch the constant is red, the starter is yellow, the accessory is orange. "
+                        + "The horn is grey."))
+                .startsWith(
+                        "constant-supply;RD;;ignition switch||",
+                        "starter;YE;;ignition switch||",
+                        "accessory;OG;;ignition switch||")
+                .endsWith("horn;GY;;||");
+    }
+
+    @Test
+    void arrowsBracketsAndIndentedFieldsAreColumnsToo() {
+        assertThat(shown("HORN => red => column\nBRAKE => green/white => pedal\n"))
+                .containsExactly("horn;RD;;column||", "brake;GN/WH;;pedal||");
+        assertThat(shown("[ ][horn][grey][-][column]\n[x][brake][green][+][pedal]\n[ ][lock][blue][-][kick panel]\n"))
+                .containsExactly("horn;GY;neg;column||", "brake;GN;pos;pedal||", "lock;BU;neg;kick panel||");
+        assertThat(shown("Horn\n  grey\n  -\n  column\nBrake\n  green with white\n  +\n  above the pedal\n"))
+                .containsExactly("horn;GY;neg;column||", "brake;GN/WH;pos;above the pedal||");
+    }
+
+    @Test
+    void bothSidesOfTheWheelInOneLineAreTwoEntries() {
+        assertThat(shown("Ignition LHD black/red, RHD black/blue, both + at column\nHorn: grey (-)\n"))
+                .startsWith("ignition;BK/RD;pos;column|| LHD", "ignition;BK/BU;pos;column|| RHD");
+    }
+
+    @Test
+    void twoTwoColouredWiresInOneSentenceAreTwoCircuits() {
+        assertThat(shown("There are two starter wires, black/yellow and black/green, both at the ignition switch."))
+                .containsExactly("starter;BK/YE;;ignition switch||", "second-starter;BK/GN;;ignition switch||");
+        assertThat(shown("The horn is red and black at the column. The brake is green.")).hasSize(2);
+    }
+
+    @Test
+    void aPlusThatStandsByItselfBehindTheColourIsAPole() {
+        assertThat(shown("Ignition black/red + column\nHorn black - column\n").getFirst())
+                .isEqualTo("ignition;BK/RD;pos;column||");
+    }
+
+    @Test
+    void whatStandsBehindTheColourOfAnUnknownNameIsNoName() {
+        Entry entry = Notes.read("Wuzzle feedback: green/red, negative, door lock\nHorn: grey, -, column\n")
+                .entries()
+                .getFirst();
+        assertThat(entry.name()).isEqualTo("Wuzzle feedback");
+        assertThat(entry.role().filter(role -> role.sure() > 0.9)).isEmpty();
+    }
 }

@@ -104,6 +104,11 @@ public final class EntryReader {
             case PERHAPS_PLACE -> perhapsPlace(cell, claims);
             case NOTE -> noteCell(cell);
             case FREE -> free(cell, claims);
+            case PLACE_OF_ALL -> {
+                if (spot.panel().isEmpty()) {
+                    placeCell(cell, claims);
+                }
+            }
         }
     }
 
@@ -154,6 +159,10 @@ public final class EntryReader {
             behaviour = Polarity.among(claims).orElse(null);
         }
         strayPlace(claims);
+        if (!spot.isSaid() && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.PLACE)) {
+            // A word right behind a colour in its column is about the wire.
+            weakSpot(Spot.NOT_SAID, unknownPlace(claims, true));
+        }
         rest(claims);
     }
 
@@ -258,6 +267,9 @@ public final class EntryReader {
                 colour = colour.on(Evidence.AMONG_SEVERAL);
             }
         }
+        if (behaviour == null && colour != null) {
+            behaviour = Polarity.signBehind(claims).map(f -> takenOver(f, cell)).orElse(null);
+        }
         Optional<Found<String>> place = Places.afterPreposition(claims);
         if (role == null && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.ROLE)) {
             freeRole(claims);
@@ -266,7 +278,7 @@ public final class EntryReader {
             place = Places.wholeSegment(claims);
         }
         if (place.isEmpty() && spot.panel().isEmpty()) {
-            place = unknownPlace(claims);
+            place = unknownPlace(claims, false);
         }
         weakSpot(plug, place.map(f -> takenOver(f, cell)));
         if (role != null && role.evidence() == Evidence.AMONG_OTHERS && namesAnother(claims)) {
@@ -286,6 +298,11 @@ public final class EntryReader {
             if (named.isPresent()) {
                 name = claims.passage().text().substring(0, label.end(1)).strip();
                 role = named.get();
+                return;
+            }
+            if (isUnknownName(claims, label.end(1), label.end())) {
+                // What stands behind its colour is where the wire is, and not what it is for.
+                unknownName(claims, label.end(1));
                 return;
             }
         }
@@ -308,45 +325,88 @@ public final class EntryReader {
         }
     }
 
+    /** Behind a name nobody knows, what the circuit is for may be said beside its colour; further behind it may as well be where it is. */
+    private void unknownName(Claims claims, int end) {
+        String open = claims.open();
+        name = claims.passage().text().substring(0, end).strip();
+        for (int[] segment : Segments.of(claims.passage().folded())) {
+            if (segment[0] >= end && role == null && Roles.names(open.substring(segment[0], segment[1]))) {
+                boolean besideColour = open.substring(segment[0], segment[1]).indexOf('\u0001') >= 0;
+                role = Roles.among(claims, segment[0], segment[1])
+                        .map(f -> besideColour ? f : f.on(Evidence.BESIDE_UNKNOWN))
+                        .orElse(null);
+            }
+        }
+    }
+
+    /** True for a label that is a name nobody knows, with a colour right behind it. */
+    private static boolean isUnknownName(Claims claims, int end, int behind) {
+        Passage label = claims.passage().slice(0, end);
+        Claims rest = new Claims(claims.passage().part(behind, claims.passage().length()));
+        return Word.of(label.folded()).stream().anyMatch(word -> word.text().length() > 2)
+                && !Roles.isNoise(label.folded())
+                && !Places.isPlace(label.folded())
+                && !Places.plug(new Claims(label)).isSaid()
+                && Colours.among(new Claims(label)).isEmpty()
+                && Colours.among(rest).isPresent()
+                && rest.open().strip().startsWith("\u0001");
+    }
+
     /** True when what is left names a circuit in full, too. */
     private static boolean namesAnother(Claims claims) {
         String open = claims.open();
         return Segments.of(open).stream().anyMatch(s -> Roles.names(open.substring(s[0], s[1])));
     }
 
-    /** True when words are left in the text that are neither little ones nor claimed: the circuit's name, if not one we know. */
-    private static boolean isName(String open) {
-        return open.codePoints().anyMatch(Character::isLetter) && !Roles.isNoise(open) && open.indexOf('\u0001') < 0;
-    }
-
-    /** Behind the colour, a stretch of a few words that nothing else explains is where the wire is, in words of the writer's own. */
-    private Optional<Found<String>> unknownPlace(Claims claims) {
+    /**
+     * Behind the colour, a stretch of a few words that nothing else explains is where the wire is, in words of the writer's own: one that fills all
+     * between two marks, or in a short line all that follows the colour.
+     */
+    private Optional<Found<String>> unknownPlace(Claims claims, boolean inColumn) {
         if (colour == null || role == null) {
             return Optional.empty();
         }
         Claims whole = new Claims(claims.passage());
-        Optional<Found<WireColour>> first = Colours.among(whole);
-        String open = whole.open();
-        int behind = first.isEmpty() ? -1 : open.lastIndexOf('\u0001');
-        boolean parted = Segments.of(claims.passage().folded()).size() > 2;
-        if (behind < 0 || !parted) {
-            return Optional.empty();
+        Colours.among(whole);
+        int behind = whole.open().lastIndexOf('\u0001');
+        List<int[]> segments = Segments.of(claims.passage().folded());
+        int least = raw.cells().stream().anyMatch(c -> c.kind() == ColumnKind.ROLE) ? 1 : 2;
+        boolean isShort = !inColumn && Word.of(claims.passage().folded()).size() <= MOST_WORDS_OF_A_SHORT_LINE;
+        List<int[]> stretches = new ArrayList<>();
+        for (int[] segment : segments) {
+            boolean holdsColour = segment[0] <= behind && behind < segment[1];
+            if (segment[1] > behind && behind >= 0 && (holdsColour ? isShort : segments.size() > least)) {
+                open(holdsColour ? behind + 1 : segment[0], segment[1], claims).ifPresent(stretches::add);
+            }
         }
-        List<int[]> stretches = Segments.of(claims.open()).stream()
-                .filter(s -> s[0] > behind && isName(claims.open().substring(s[0], s[1])))
-                .toList();
         if (stretches.size() != 1) {
             return Optional.empty();
         }
-        Passage place =
-                claims.passage().slice(stretches.getFirst()[0], stretches.getFirst()[1]);
-        if (Word.of(place.folded()).size() > MOST_WORDS_OF_A_PLACE || Roles.names(place.folded())) {
+        int from = Places.behindLead(claims, stretches.getFirst()[0], stretches.getFirst()[1]);
+        Passage place = claims.passage().slice(from, stretches.getFirst()[1]);
+        if (Word.of(place.folded()).size() > MOST_WORDS_OF_A_PLACE
+                || place.isBlank()
+                || Roles.names(place.folded())) {
             return Optional.empty();
         }
         claims.claim(stretches.getFirst()[0], stretches.getFirst()[1]);
         return Optional.of(new Found<>(place.text(), Evidence.BESIDE_UNKNOWN, place.origin(), place.text()));
     }
 
+    /** The stretch between two offsets when nothing of it is claimed but what stands at its beginning, and it holds more than little words. */
+    private static Optional<int[]> open(int from, int to, Claims claims) {
+        int start = from;
+        while (start < to && !Character.isLetterOrDigit(claims.open().charAt(start))) {
+            start++;
+        }
+        String open = claims.open().substring(start, to);
+        boolean isName = open.codePoints().anyMatch(Character::isLetter)
+                && !Roles.isNoise(open)
+                && open.indexOf('\u0001') < 0;
+        return isName ? Optional.of(new int[] {start, to}) : Optional.empty();
+    }
+
+    private static final int MOST_WORDS_OF_A_SHORT_LINE = 9;
     private static final int MOST_WORDS_OF_A_PLACE = 5;
 
     /** A column of notes keeps all of its words; where no other column says how the wire switches or where it is, it may. */
@@ -390,11 +450,38 @@ public final class EntryReader {
                 spot = new Spot(heading.text(), spot.connector(), spot.cavity());
                 spotEvidence = Evidence.TAKEN_OVER;
                 spotOrigin = heading.origin();
-            } else if (!place && role == null) {
-                role = Roles.inColumn(claims).map(EntryReader::takenOver).orElse(null);
+            } else if (!place) {
+                headingOfSeveral(heading, claims);
             }
         }
     }
+
+    /** A heading that says more than a place: how all below switch, where they are, and what they are for. */
+    private void headingOfSeveral(Passage heading, Claims claims) {
+        Optional<Found<Behaviour>> switching = switching(claims);
+        if (behaviour == null) {
+            behaviour = switching.map(EntryReader::takenOver).orElse(null);
+        }
+        Optional<Found<String>> place = Places.afterPreposition(claims);
+        if (place.isEmpty() && Segments.of(heading.folded()).size() > 1) {
+            place = Places.wholeSegment(claims);
+        }
+        if (place.isPresent() && !spot.isSaid()) {
+            spot = new Spot(place.get().value(), "", "");
+            spotEvidence = Evidence.TAKEN_OVER;
+            spotOrigin = place.get().origin();
+        }
+        if (role == null) {
+            boolean knownName = Word.of(Passage.fold(name)).stream()
+                    .filter(word -> word.text().length() > LONGEST_LITTLE_WORD)
+                    .allMatch(word -> Roles.isKnown(word.text()) || Places.isWord(word.text()));
+            role = Roles.inColumn(claims)
+                    .map(f -> f.on(knownName ? Evidence.TAKEN_OVER : Evidence.BESIDE_UNKNOWN))
+                    .orElse(null);
+        }
+    }
+
+    private static final int LONGEST_LITTLE_WORD = 3;
 
     private static <T> Found<T> takenOver(Found<T> found, Cell cell) {
         return cell.takenOver() ? takenOver(found) : found;
@@ -406,7 +493,7 @@ public final class EntryReader {
 
     private Entry entry() {
         if (behaviour == null && role != null) {
-            behaviour = SwitchingByRole.of(role).orElse(null);
+            behaviour = SwitchingByRole.of(role, name).orElse(null);
         }
         Origin origin = raw.cells().stream()
                 .filter(c -> !c.takenOver() && !c.text().isBlank())

@@ -16,19 +16,23 @@ import org.loomproof.workshop.brief.sheet.Level;
 final class SwitchingByRole {
 
     private static final Pattern PLUS = Pattern.compile(".*(\\+|plus|positiv|12\\s?v\\b).*");
+    private static final Pattern PLUS_IN_NAME = Pattern.compile("\\s*(?:\\+\\s?[a-z]|b\\+)");
     private static final Set<CircuitRole> FED = EnumSet.of(
             CircuitRole.CONSTANT_SUPPLY, CircuitRole.IGNITION, CircuitRole.SECOND_IGNITION, CircuitRole.ACCESSORY);
 
     private SwitchingByRole() {}
 
-    static Optional<Found<Behaviour>> of(Found<RoleReading> role) {
+    /** What the role says, and the name it stands in: {@code B+}, {@code + permanent}. */
+    static Optional<Found<Behaviour>> of(Found<RoleReading> role, String name) {
         CircuitRole use = role.value().role();
         if (use == CircuitRole.DATA) {
             Optional<Level> messages = Optional.of(new Level.Data());
             return said(role, new Behaviour(Behaviour.Kind.DATA, messages, messages));
         }
         boolean plus =
-                FED.contains(use) && PLUS.matcher(Passage.fold(role.written())).matches();
+                FED.contains(use)
+                && (PLUS.matcher(Passage.fold(role.written())).matches()
+                        || PLUS_IN_NAME.matcher(Passage.fold(name)).lookingAt());
         return plus
                 ? said(role, new Behaviour(Behaviour.Kind.POSITIVE, Optional.empty(), Optional.of(new Level.Supply())))
                 : Optional.empty();

@@ -1,8 +1,11 @@
 package org.loomproof.intake.field;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.loomproof.intake.decode.Passage;
 
 /** Reads marks of doubt, for which side of the wheel a line holds, and that there is no such circuit. */
 public final class Marks {
@@ -31,6 +34,19 @@ public final class Marks {
             return "";
         }
         return left ? "LHD" : "RHD";
+    }
+
+    /** From and to of the marks for one side and for the other, in the order of the text; empty unless each stands there once. */
+    public static List<int[]> bothSides(Passage text) {
+        List<Word> words = Word.of(text.folded());
+        List<Hit> left = exact("left-hand-drive", words);
+        List<Hit> right = exact("right-hand-drive", words);
+        return left.size() == 1 && right.size() == 1
+                ? Stream.of(left.getFirst(), right.getFirst())
+                        .sorted(Comparator.comparingInt(Hit::from))
+                        .map(hit -> new int[] {hit.from(), hit.to()})
+                        .toList()
+                : List.of();
     }
 
     /**

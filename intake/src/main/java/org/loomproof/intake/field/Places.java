@@ -25,6 +25,8 @@ public final class Places {
     private static final Pattern PLUG_CODE = Pattern.compile("\\b[cxjt]\\d{1,4}[a-z]?\\b");
     private static final Pattern ARTICLES =
             Pattern.compile("the|der|die|das|dem|den|des|el|la|los|las|le|les|l|du|de|a|of|im|am|your|my|its");
+    private static final Pattern LEAD = Pattern.compile(
+            ARTICLES.pattern() + "|at|in|on|to|into|from|an|am|im|in|auf|zum|zur|vom|en|al|au|aux|dans|sur|vers|y|and|und|et");
     private static final Pattern SIGNS_BETWEEN = Pattern.compile("[\\s.'/\u0001-]*");
 
     private Places() {}
@@ -109,6 +111,11 @@ public final class Places {
         return !words.isEmpty() && coversAll(hits, words) && hits.stream().anyMatch(h -> h.means("head"));
     }
 
+    /** True for a word of which names of places are made. */
+    public static boolean isWord(String folded) {
+        return coversAll(WORDS.find(Word.of(folded)), Word.of(folded));
+    }
+
     private static boolean coversAll(List<Hit> hits, List<Word> words) {
         for (Word word : words) {
             if (hits.stream().noneMatch(h -> h.from() <= word.from() && word.to() <= h.to())) {
@@ -145,17 +152,21 @@ public final class Places {
             if (hit.means("head")) {
                 head = true;
                 to = hit.to();
-            } else if (from >= 0) {
-                to = head && !isTrailing(hit, claims) ? to : hit.to();
+            } else if (from >= 0 && !head) {
+                to = hit.to();
+            } else if (from >= 0 && isTrailing(to, hit, claims)) {
+                to = hit.to();
             }
         }
         return head && from >= 0 ? Optional.of(new int[] {from, to}) : Optional.empty();
     }
 
-    private static boolean isTrailing(Hit hit, Claims claims) {
+    /** "Kick panel driver side" and "fuse box cover" go on behind the head; "kick panel of the" does not. */
+    private static boolean isTrailing(int to, Hit hit, Claims claims) {
         String text = claims.open().substring(hit.from(), hit.to());
-        return !text.matches(
-                "links|rechts|vorn|vorne|hinten|unten|oben|left|right|front|rear|izquierd[oa]|derech[oa]|delanter[oa]|traser[oa]|conductor|gauche|droite?|avant|arriere|conducteur|passager|fahrerseite|beifahrerseite");
+        return claims.open().substring(to, hit.from()).matches("[\\s-]*")
+                && !LEAD.matcher(text).matches()
+                && !isPosition(hit, claims);
     }
 
     private static boolean isArticle(Hit hit, Claims claims) {
@@ -182,6 +193,21 @@ public final class Places {
     /** True when a word follows that may still belong to the place. */
     private static boolean goesOn(int to, Claims claims) {
         return claims.open().substring(to).matches("(?s) [a-z]{3,}.*");
+    }
+
+    /** Where a stretch begins without the words that lead to it: {@code to the column bracket} without "to the". */
+    public static int behindLead(Claims claims, int from, int to) {
+        int start = from;
+        List<Word> words = Word.of(claims.open()).stream()
+                .filter(w -> w.from() >= from && w.to() <= to)
+                .toList();
+        for (Word word : words) {
+            if (!LEAD.matcher(word.text()).matches()) {
+                return word.from();
+            }
+            start = word.to();
+        }
+        return start;
     }
 
     private static boolean isNear(int end, int start, Claims claims) {

@@ -26,6 +26,7 @@ public final class Polarity {
     private static final Pattern SIGN_ALONE = Pattern.compile(
             "(?:^|(?<=[\\s,;:|/]))([+-])(?=$|\\s*[,;|/:=>)]|\\.$|\\.\\s|\\s+(?:at|to|when|on|in|pulse|trigger|bei|al|en|au|a)\\b)");
     private static final Pattern SIGN_IN_COLUMN = Pattern.compile("([+-])");
+    private static final Pattern SIGN_BEHIND = Pattern.compile("(?<=\u0001)\\s+(\\+)(?=\\s|$)");
     private static final double SUPPLY_FROM_VOLTS = 11;
 
     private Polarity() {}
@@ -57,6 +58,21 @@ public final class Polarity {
     /** How a wire switches, said among other words. */
     public static Optional<Found<Behaviour>> among(Claims claims) {
         return read(claims, false);
+    }
+
+    /** A plus that stands by itself right behind what is claimed: {@code black/red + column}. A minus there may part words as well. */
+    public static Optional<Found<Behaviour>> signBehind(Claims claims) {
+        Matcher sign = SIGN_BEHIND.matcher(claims.open());
+        if (!sign.find()) {
+            return Optional.empty();
+        }
+        Found<Behaviour> found = new Found<>(
+                Behaviour.of(Behaviour.Kind.POSITIVE, new Level.Supply()),
+                Evidence.AMONG_OTHERS,
+                claims.origin(sign.start(1), sign.end(1)),
+                "+");
+        claims.claim(sign.start(1), sign.end(1));
+        return Optional.of(found);
     }
 
     /** Whether the text says how a wire switches. */
@@ -268,6 +284,12 @@ public final class Polarity {
                 && behind.matches("(?s)([,;|.)].*)?");
     }
 
+    /** "plus, blower" in a cell of remarks. */
+    private static boolean isFirst(Hit hit, String text) {
+        return text.substring(0, hit.from()).isBlank()
+                && text.substring(hit.to()).stripLeading().matches("(?s)([,;|.)].*)?");
+    }
+
     private static Term term(Hit hit, String text) {
         String idea = hit.ideas().getFirst();
         String written = text.substring(hit.from(), hit.to());
@@ -277,7 +299,11 @@ public final class Polarity {
                         && !written.startsWith("minus")
                         && !written.startsWith("moins")
                         && written.indexOf(' ') < 0;
-            case "positive" -> !written.startsWith("pos") && !written.startsWith("12") && !isBetweenMarks(hit, text);
+            case "positive" ->
+                !written.startsWith("pos")
+                        && !written.startsWith("12")
+                        && !isBetweenMarks(hit, text)
+                        && !isFirst(hit, text);
             case "data" -> !isBetweenMarks(hit, text);
             case "open" -> true;
             default -> false;

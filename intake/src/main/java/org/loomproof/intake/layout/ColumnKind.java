@@ -13,5 +13,7 @@ public enum ColumnKind {
     PERHAPS_PLACE,
     NOTE,
     /** Anything: a line, a sentence, or a column that nobody could tell. */
-    FREE
+    FREE,
+    /** Where all circuits of a list are, said once for them all. */
+    PLACE_OF_ALL
 }

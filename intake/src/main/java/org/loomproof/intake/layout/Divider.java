@@ -14,16 +14,28 @@ enum Divider {
     GAPS,
     COMMA,
     DASH,
+    /** {@code horn => red => column}. */
+    ARROW,
+    /** {@code [horn][red][column]}. */
+    BRACKETS,
     NONE;
 
     /** Blanks, or the underscores that stand for them under a heading. */
     private static final Pattern GAP = Pattern.compile("[\\s_]{2,}");
 
     private static final Pattern DASHES = Pattern.compile("\\s+-{1,2}\\s+");
+    private static final Pattern ARROWS = Pattern.compile("\\s*(?:[=-]+>+|\u2192|\u00bb)\\s*");
+    private static final Pattern IN_BRACKETS = Pattern.compile("\\[([^\\[\\]]*)\\]");
     private static final int LEAST_ROWS = 2;
 
     /** The divider of a block of lines, by what most of them have. */
     static Divider of(List<Passage> lines) {
+        if (share(lines, BRACKETS, 3) >= 0.5) {
+            return BRACKETS;
+        }
+        if (lines.size() >= LEAST_ROWS && share(lines, ARROW, 3) >= 0.5) {
+            return ARROW;
+        }
         if (share(lines, TAB, 2) >= 0.5) {
             return TAB;
         }
@@ -74,6 +86,8 @@ enum Divider {
             case COMMA -> bySign(line, ',');
             case GAPS -> byPattern(line, GAP);
             case DASH -> byPattern(line, DASHES);
+            case ARROW -> byPattern(line, ARROWS);
+            case BRACKETS -> byBrackets(line);
             case NONE -> List.of(line.slice(0, line.length()));
         };
     }
@@ -117,6 +131,24 @@ enum Divider {
             inner.removeLast();
         }
         return inner;
+    }
+
+    /** What each pair of brackets holds, an empty one too. */
+    private static List<Passage> byBrackets(Passage line) {
+        List<Passage> cells = new ArrayList<>();
+        Matcher matcher = IN_BRACKETS.matcher(line.text());
+        int from = 0;
+        while (matcher.find()) {
+            if (!line.text().substring(from, matcher.start()).isBlank()) {
+                cells.add(line.slice(from, matcher.start()));
+            }
+            cells.add(line.slice(matcher.start(1), matcher.end(1)));
+            from = matcher.end();
+        }
+        if (from == 0 || !line.text().substring(from).isBlank()) {
+            cells.add(line.slice(from, line.length()));
+        }
+        return cells;
     }
 
     private static List<Passage> byPattern(Passage line, Pattern between) {

@@ -40,6 +40,26 @@ final class Draft {
         }
     }
 
+    /** Gives a cell to all records since the given one: what is said once for them all. What is said first holds. */
+    void saidOfAll(int from, Cell said) {
+        if (from >= entries.size() || entries.get(from).has(said.kind())) {
+            return;
+        }
+        for (int i = from; i < entries.size(); i++) {
+            List<Cell> cells = new ArrayList<>(entries.get(i).cells());
+            cells.add(said);
+            entries.set(
+                    i,
+                    new RawEntry(
+                            cells, entries.get(i).headings(), entries.get(i).notes()));
+        }
+    }
+
+    /** Puts the headings back that were in force before. */
+    void headings(List<Passage> before) {
+        headings = before;
+    }
+
     boolean isEmpty() {
         return entries.isEmpty();
     }

@@ -7,6 +7,8 @@ import java.util.regex.Pattern;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.field.Claims;
 import org.loomproof.intake.field.Colours;
+import org.loomproof.intake.field.Places;
+import org.loomproof.intake.field.Polarity;
 import org.loomproof.intake.role.Roles;
 
 /** Text without columns: forms of "colour: red" lines, a circuit a line, a circuit a paragraph, or prose. */
@@ -22,6 +24,8 @@ final class FreeText {
     private static final double LISTED_SHARE = 0.6;
     private static final Pattern LEGEND = Pattern.compile("\\s*\\(.*\\)\\s*");
     private static final int LEAST_OF_A_LEGEND = 3;
+    private static final int LEAST_LED = 3;
+    private static final int LEAST_INDENTED = 2;
 
     private final Draft draft;
 
@@ -31,10 +35,69 @@ final class FreeText {
 
     /** A block of lines without an empty one between. */
     void read(List<Passage> block) {
-        List<Passage> lines =
+        List<Passage> whole =
                 block.stream().flatMap(line -> Several.lines(line).stream()).toList();
+        List<Passage> before = draft.headings();
+        boolean led = isLed(whole);
+        if (led) {
+            draft.heading(whole.getFirst().slice(0, whole.getFirst().length()));
+        }
+        int first = draft.count();
+        List<Passage> lines = new ArrayList<>(led ? whole.subList(1, whole.size()) : whole);
+        // Where several lines speak of all, nobody knows of which.
+        List<Passage> ofAll =
+                lines.stream().filter(line -> placeOfAll(line).isPresent()).toList();
+        boolean isOne = lines.size() >= LEAST_LED && ofAll.size() == 1;
+        if (isOne) {
+            lines.remove(ofAll.getFirst());
+        }
+        body(lines);
+        if (isOne) {
+            draft.loose(ofAll.getFirst());
+            draft.saidOfAll(
+                    first,
+                    new Cell(ColumnKind.PLACE_OF_ALL, placeOfAll(ofAll.getFirst()).orElseThrow(), true));
+        }
+        if (led) {
+            draft.headings(before);
+        }
+    }
+
+    /** True when the first line has no colour and says something of the list below it: how all switch, where they are, or what they are for. */
+    private static boolean isLed(List<Passage> lines) {
+        if (lines.size() < LEAST_LED) {
+            return false;
+        }
+        Passage first = lines.getFirst();
+        List<Passage> rest = lines.subList(1, lines.size());
+        boolean isName = LABEL.matcher(first.text()).find() && Roles.names(first.folded());
+        return !hasColour(first)
+                && !isName
+                && Heading.of(first).isEmpty()
+                && field(first).isEmpty()
+                && isList(rest)
+                && (Polarity.isSaid(first)
+                        || Places.afterPreposition(new Claims(first)).isPresent()
+                        || (Roles.names(first.folded())
+                                && rest.stream().filter(l -> Roles.names(l.folded())).count() * 2 < rest.size()));
+    }
+
+    /** Where all of a list are, when the line says nothing else: a place behind its label, or one with a word for all of them. */
+    static Optional<Passage> placeOfAll(Passage line) {
+        if (hasColour(line)) {
+            return Optional.empty();
+        }
+        Optional<Passage> labelled = field(line)
+                .filter(cell -> cell.kind() == ColumnKind.PLACE && !cell.text().isBlank())
+                .map(Cell::text);
+        return labelled.or(() -> Clauses.placeOfAll(line));
+    }
+
+    private void body(List<Passage> lines) {
         if (isForm(lines)) {
             form(lines);
+        } else if (isIndented(lines)) {
+            indented(lines);
         } else if (isParagraph(lines)) {
             draft.add(paragraph(lines));
         } else if (isList(lines)) {
@@ -46,8 +109,14 @@ final class FreeText {
         }
     }
 
-    /** A line that stands between the rows of a table. */
-    void between(Passage line) {
+    /** A line that stands between the rows of a table, of which the given one was the first. */
+    void between(Passage line, int first) {
+        Optional<Passage> ofAll = placeOfAll(line);
+        if (ofAll.isPresent() && draft.count() > first + 1) {
+            draft.loose(line);
+            draft.saidOfAll(first, new Cell(ColumnKind.PLACE_OF_ALL, ofAll.get(), true));
+            return;
+        }
         boolean ownEntry = hasColour(line) && Roles.names(line.folded());
         if (ownEntry) {
             line(line);
@@ -157,13 +226,57 @@ final class FreeText {
         boolean isTitle = title.text().strip().split("\\s+", -1).length <= LONGEST_TITLE_WORDS
                 && !title.text().strip().endsWith(".")
                 && !hasColour(title)
+                && !Places.isPlace(title.folded())
                 && Roles.names(title.folded());
         long others = lines.stream()
                 .skip(1)
                 .filter(l -> hasColour(l) && Roles.names(l.folded()))
                 .count();
         long coloured = lines.stream().skip(1).filter(FreeText::hasColour).count();
-        return isTitle && coloured > 0 && others * 2 < coloured + 1;
+        boolean isList = coloured > 1 && isList(lines.subList(1, lines.size()));
+        return isTitle && coloured > 0 && others * 2 < coloured + 1 && !isList;
+    }
+
+    /** Names at the margin, and below each its fields, set in. */
+    private static boolean isIndented(List<Passage> lines) {
+        List<List<Passage>> groups = groups(lines);
+        return groups.size() >= LEAST_INDENTED
+                && groups.stream()
+                        .allMatch(g -> g.size() > 1
+                                && !hasColour(g.getFirst())
+                                && g.stream().filter(FreeText::hasColour).count() == 1);
+    }
+
+    private static List<List<Passage>> groups(List<Passage> lines) {
+        List<List<Passage>> groups = new ArrayList<>();
+        for (Passage line : lines) {
+            if (!Character.isWhitespace(line.text().charAt(0)) || groups.isEmpty()) {
+                groups.add(new ArrayList<>());
+            }
+            groups.getLast().add(line);
+        }
+        return groups;
+    }
+
+    private void indented(List<Passage> lines) {
+        for (List<Passage> group : groups(lines)) {
+            List<Cell> cells = new ArrayList<>();
+            for (Passage line : group) {
+                cells.add(new Cell(
+                        cells.isEmpty() ? ColumnKind.ROLE : indentedKind(line), withoutBullet(line)));
+            }
+            draft.add(new RawEntry(cells, draft.headings(), List.of()));
+        }
+    }
+
+    private static ColumnKind indentedKind(Passage line) {
+        if (line.folded().strip().matches("[+-]")) {
+            return ColumnKind.POLARITY;
+        }
+        if (hasColour(line)) {
+            return ColumnKind.COLOUR;
+        }
+        return Places.isPlace(line.folded()) ? ColumnKind.PLACE : ColumnKind.FREE;
     }
 
     private RawEntry paragraph(List<Passage> lines) {
@@ -191,13 +304,18 @@ final class FreeText {
                 clause(clause);
                 Clauses.ofAll(clause).ifPresent(said -> draft.ofAllSince(before, said));
             }
+            if (draft.count() > before + 1) {
+                Clauses.leadingPlace(sentence)
+                        .ifPresent(place ->
+                                draft.saidOfAll(before + 1, new Cell(ColumnKind.PLACE_OF_ALL, place, true)));
+            }
         }
     }
 
     /** A clause with a circuit or colour of its own is a record; any other says more of the one before. */
     private void clause(Passage clause) {
         boolean colour = hasColour(clause);
-        boolean role = Roles.names(clause.folded());
+        boolean role = Clauses.names(clause);
         boolean open = !draft.isEmpty() && !draft.last().cells().isEmpty();
         if ((colour && role) || (!open && (colour || role))) {
             draft.add(new RawEntry(List.of(new Cell(ColumnKind.FREE, clause)), draft.headings(), List.of()));

@@ -90,7 +90,7 @@ public final class LayoutReader {
         List<List<Passage>> blocks = new ArrayList<>();
         List<Passage> block = new ArrayList<>();
         for (Passage line : lines) {
-            boolean rule = !line.isBlank() && line.text().matches("[\\s|+:=_*~.-]{3,}");
+            boolean rule = line.text().strip().matches("[\\s|+:=_*~.-]{3,}");
             if (line.isBlank() || block.size() >= MOST_LINES_A_BLOCK) {
                 if (!block.isEmpty()) {
                     blocks.add(block);
@@ -187,6 +187,7 @@ public final class LayoutReader {
     }
 
     private void table(Part part, TableReader table, Divider divider) {
+        int first = draft.count();
         for (int i = 0; i < part.lines().size(); i++) {
             Passage line = part.lines().get(i);
             List<Passage> cells = part.cells().get(i);
@@ -201,7 +202,7 @@ public final class LayoutReader {
             } else if (cells.size() > 1 && (filled > 1 || divider != Divider.GAPS)) {
                 table.entries(cells, draft.headings()).forEach(draft::add);
             } else {
-                new FreeText(draft).between(line);
+                new FreeText(draft).between(line, first);
             }
         }
     }

@@ -83,7 +83,7 @@ final class References {
     private static boolean isOfOneField(ColumnKind kind) {
         return switch (kind) {
             case COLOUR, POLARITY, PLACE, CONNECTOR, CAVITY, SIZE, PERHAPS_PLACE -> true;
-            case ROLE, NOTE, FREE -> false;
+            case ROLE, NOTE, FREE, PLACE_OF_ALL -> false;
         };
     }
 

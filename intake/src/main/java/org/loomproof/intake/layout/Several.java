@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.field.Claims;
 import org.loomproof.intake.field.Colours;
+import org.loomproof.intake.field.Marks;
 import org.loomproof.intake.role.Roles;
 
 /** Parts what speaks of several circuits at once: "Lock / unlock: green, blue (both -)" names two, and so do two labels in one line. */
@@ -26,6 +27,10 @@ final class Several {
     private static final Pattern NEXT_LABEL =
             Pattern.compile("(?:\\s{2,}|\\s*[;,|]\\s*)(?=[^:=,;|]{2,30}?\\s?(?::\\s?|=+>?\\s?|[-=]>|\u2192)\\s*\\S)");
 
+    private static final Pattern SIDES_PARTED = Pattern.compile("\\s*(?:[/,;|(]|\\b(?:and|und|y|et|or|oder|o|ou)\\b)?\\s*$");
+
+    private static final Pattern BEGINS_CLAIMED = Pattern.compile("[\\s:=(]*\u0001");
+
     private static final int MOST = 4;
 
     private Several() {}
@@ -34,7 +39,9 @@ final class Several {
     static List<Passage> lines(Passage line) {
         List<Passage> lines = new ArrayList<>();
         for (Passage part : labelled(line)) {
-            lines.addAll(named(part));
+            for (Passage variant : sided(part)) {
+                lines.addAll(named(variant));
+            }
         }
         return lines;
     }
@@ -55,6 +62,29 @@ final class Several {
         return parts;
     }
 
+    /** "Ignition LHD black/red, RHD black/blue, both at the column" as two lines, one a side of the wheel; what stands behind the second colour holds for both. */
+    private static List<Passage> sided(Passage line) {
+        List<int[]> sides = Marks.bothSides(line);
+        if (sides.isEmpty()) {
+            return List.of(line);
+        }
+        int[] one = sides.getFirst();
+        int[] other = sides.getLast();
+        Passage first = line.part(one[1], other[0]);
+        Passage second = line.part(other[1], line.length());
+        Matcher joint = SIDES_PARTED.matcher(first.text());
+        if (!joint.find() || !beginsWithColour(first) || !beginsWithColour(second)) {
+            return List.of(line);
+        }
+        Passage name = line.part(0, one[0]);
+        Claims claims = new Claims(second);
+        Colours.among(claims);
+        Passage tail = second.part(claims.open().lastIndexOf('\u0001') + 1, second.length());
+        return List.of(
+                Passage.append(List.of(name, line.part(one[0], one[1]), first.part(0, joint.start()), tail)),
+                Passage.append(List.of(name, line.part(other[0], other[1]), second)));
+    }
+
     /** A label, and right behind it a colour. */
     private static boolean isLabelled(Passage part) {
         Matcher label = LABEL.matcher(part.text());
@@ -63,7 +93,7 @@ final class Several {
 
     private static boolean beginsWithColour(Passage text) {
         Claims claims = new Claims(text);
-        return Colours.among(claims).isPresent() && claims.open().strip().startsWith("\u0001");
+        return Colours.among(claims).isPresent() && BEGINS_CLAIMED.matcher(claims.open()).lookingAt();
     }
 
     /** "Lock / unlock: green, blue" as two lines; what stands behind the last colour holds for both. */

@@ -74,6 +74,12 @@ public final class Roles {
                                 && h.ideas().contains(NOISE)));
     }
 
+    /** True for a word that carries something, or is one of the little ones. */
+    public static boolean isKnown(String folded) {
+        List<Word> words = Word.of(folded);
+        return !hasUnknown(words, WORDS.find(words));
+    }
+
     private static Optional<Found<RoleReading>> read(Claims claims, List<Word> words, Evidence best) {
         List<Hit> hits = WORDS.find(words);
         Optional<Choice> chosen = choose(hits);
