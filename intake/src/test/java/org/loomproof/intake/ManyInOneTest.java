@@ -139,7 +139,9 @@ class ManyInOneTest {
 
     @Test
     void aLineAboveAListSaysHowAllOfItSwitchWhereItIsAndWhatItIsFor() {
-        assertThat(shown("Windows (all reverse polarity, driver door harness)\nLF up: red\nLF down: blue\nRF up: grey\n"))
+        assertThat(
+                        shown(
+                                "Windows (all reverse polarity, driver door harness)\nLF up: red\nLF down: blue\nRF up: grey\n"))
                 .containsExactly(
                         "window;RD;rev;driver door harness||",
                         "window;BU;rev;driver door harness||",
@@ -153,9 +155,7 @@ class ManyInOneTest {
     void aPlaceSaidOnceHoldsForTheListUnlessALineHasItsOwn() {
         assertThat(shown("Horn: grey (-)\nBrake: green (+), brake pedal\nLock: blue (-)\nLocation: left kick panel\n"))
                 .containsExactly(
-                        "horn;GY;neg;left kick panel||",
-                        "brake;GN;pos;brake pedal||",
-                        "lock;BU;neg;left kick panel||");
+                        "horn;GY;neg;left kick panel||", "brake;GN;pos;brake pedal||", "lock;BU;neg;left kick panel||");
         assertThat(shown("Horn: grey (-)\nBrake: green (+)\nLock: blue (-)\neverything at the steering column\n"))
                 .allMatch(entry -> entry.endsWith("steering column||"));
         // Two such lines: nobody knows which holds for which.
@@ -194,7 +194,8 @@ class ManyInOneTest {
     void twoTwoColouredWiresInOneSentenceAreTwoCircuits() {
         assertThat(shown("There are two starter wires, black/yellow and black/green, both at the ignition switch."))
                 .containsExactly("starter;BK/YE;;ignition switch||", "second-starter;BK/GN;;ignition switch||");
-        assertThat(shown("The horn is red and black at the column. The brake is green.")).hasSize(2);
+        assertThat(shown("The horn is red and black at the column. The brake is green."))
+                .hasSize(2);
     }
 
     @Test

@@ -384,9 +384,7 @@ public final class EntryReader {
         }
         int from = Places.behindLead(claims, stretches.getFirst()[0], stretches.getFirst()[1]);
         Passage place = claims.passage().slice(from, stretches.getFirst()[1]);
-        if (Word.of(place.folded()).size() > MOST_WORDS_OF_A_PLACE
-                || place.isBlank()
-                || Roles.names(place.folded())) {
+        if (Word.of(place.folded()).size() > MOST_WORDS_OF_A_PLACE || place.isBlank() || Roles.names(place.folded())) {
             return Optional.empty();
         }
         claims.claim(stretches.getFirst()[0], stretches.getFirst()[1]);
@@ -400,9 +398,8 @@ public final class EntryReader {
             start++;
         }
         String open = claims.open().substring(start, to);
-        boolean isName = open.codePoints().anyMatch(Character::isLetter)
-                && !Roles.isNoise(open)
-                && open.indexOf('\u0001') < 0;
+        boolean isName =
+                open.codePoints().anyMatch(Character::isLetter) && !Roles.isNoise(open) && open.indexOf('\u0001') < 0;
         return isName ? Optional.of(new int[] {start, to}) : Optional.empty();
     }
 

@@ -29,8 +29,7 @@ final class SwitchingByRole {
             Optional<Level> messages = Optional.of(new Level.Data());
             return said(role, new Behaviour(Behaviour.Kind.DATA, messages, messages));
         }
-        boolean plus =
-                FED.contains(use)
+        boolean plus = FED.contains(use)
                 && (PLUS.matcher(Passage.fold(role.written())).matches()
                         || PLUS_IN_NAME.matcher(Passage.fold(name)).lookingAt());
         return plus

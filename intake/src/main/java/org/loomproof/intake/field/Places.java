@@ -25,8 +25,8 @@ public final class Places {
     private static final Pattern PLUG_CODE = Pattern.compile("\\b[cxjt]\\d{1,4}[a-z]?\\b");
     private static final Pattern ARTICLES =
             Pattern.compile("the|der|die|das|dem|den|des|el|la|los|las|le|les|l|du|de|a|of|im|am|your|my|its");
-    private static final Pattern LEAD = Pattern.compile(
-            ARTICLES.pattern() + "|at|in|on|to|into|from|an|am|im|in|auf|zum|zur|vom|en|al|au|aux|dans|sur|vers|y|and|und|et");
+    private static final Pattern LEAD = Pattern.compile(ARTICLES.pattern()
+            + "|at|in|on|to|into|from|an|am|im|in|auf|zum|zur|vom|en|al|au|aux|dans|sur|vers|y|and|und|et");
     private static final Pattern SIGNS_BETWEEN = Pattern.compile("[\\s.'/\u0001-]*");
 
     private Places() {}

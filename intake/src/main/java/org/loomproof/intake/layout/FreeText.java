@@ -56,7 +56,10 @@ final class FreeText {
             draft.loose(ofAll.getFirst());
             draft.saidOfAll(
                     first,
-                    new Cell(ColumnKind.PLACE_OF_ALL, placeOfAll(ofAll.getFirst()).orElseThrow(), true));
+                    new Cell(
+                            ColumnKind.PLACE_OF_ALL,
+                            placeOfAll(ofAll.getFirst()).orElseThrow(),
+                            true));
         }
         if (led) {
             draft.headings(before);
@@ -79,7 +82,11 @@ final class FreeText {
                 && (Polarity.isSaid(first)
                         || Places.afterPreposition(new Claims(first)).isPresent()
                         || (Roles.names(first.folded())
-                                && rest.stream().filter(l -> Roles.names(l.folded())).count() * 2 < rest.size()));
+                                && rest.stream()
+                                                        .filter(l -> Roles.names(l.folded()))
+                                                        .count()
+                                                * 2
+                                        < rest.size()));
     }
 
     /** Where all of a list are, when the line says nothing else: a place behind its label, or one with a word for all of them. */
@@ -262,8 +269,7 @@ final class FreeText {
         for (List<Passage> group : groups(lines)) {
             List<Cell> cells = new ArrayList<>();
             for (Passage line : group) {
-                cells.add(new Cell(
-                        cells.isEmpty() ? ColumnKind.ROLE : indentedKind(line), withoutBullet(line)));
+                cells.add(new Cell(cells.isEmpty() ? ColumnKind.ROLE : indentedKind(line), withoutBullet(line)));
             }
             draft.add(new RawEntry(cells, draft.headings(), List.of()));
         }
@@ -306,8 +312,8 @@ final class FreeText {
             }
             if (draft.count() > before + 1) {
                 Clauses.leadingPlace(sentence)
-                        .ifPresent(place ->
-                                draft.saidOfAll(before + 1, new Cell(ColumnKind.PLACE_OF_ALL, place, true)));
+                        .ifPresent(
+                                place -> draft.saidOfAll(before + 1, new Cell(ColumnKind.PLACE_OF_ALL, place, true)));
             }
         }
     }

@@ -27,7 +27,8 @@ final class Several {
     private static final Pattern NEXT_LABEL =
             Pattern.compile("(?:\\s{2,}|\\s*[;,|]\\s*)(?=[^:=,;|]{2,30}?\\s?(?::\\s?|=+>?\\s?|[-=]>|\u2192)\\s*\\S)");
 
-    private static final Pattern SIDES_PARTED = Pattern.compile("\\s*(?:[/,;|(]|\\b(?:and|und|y|et|or|oder|o|ou)\\b)?\\s*$");
+    private static final Pattern SIDES_PARTED =
+            Pattern.compile("\\s*(?:[/,;|(]|\\b(?:and|und|y|et|or|oder|o|ou)\\b)?\\s*$");
 
     private static final Pattern BEGINS_CLAIMED = Pattern.compile("[\\s:=(]*\u0001");
 
@@ -93,7 +94,8 @@ final class Several {
 
     private static boolean beginsWithColour(Passage text) {
         Claims claims = new Claims(text);
-        return Colours.among(claims).isPresent() && BEGINS_CLAIMED.matcher(claims.open()).lookingAt();
+        return Colours.among(claims).isPresent()
+                && BEGINS_CLAIMED.matcher(claims.open()).lookingAt();
     }
 
     /** "Lock / unlock: green, blue" as two lines; what stands behind the last colour holds for both. */
