@@ -193,6 +193,7 @@ public final class FaultProver {
     private List<Phrase> bounds(int left) {
         List<Phrase> bounds = new ArrayList<>(explorer.bounds());
         bounds.add(Phrase.of("bound.faults-typical"));
+        bounds.add(Phrase.of("bound.faults-between"));
         bounds.add(Phrase.of("bound.faults-alone"));
         bounds.add(Phrase.of("bound.faults-fuses"));
         if (left > 0) {

@@ -23,6 +23,7 @@ final class FactoryRelays {
 
     private final Drawing drawing;
     private final Map<PathStep.RelayId, Gathered> relays = new LinkedHashMap<>();
+    private final List<PartId> contacts = new ArrayList<>();
 
     FactoryRelays(Drawing drawing) {
         this.drawing = drawing;
@@ -46,10 +47,17 @@ final class FactoryRelays {
     void contact(PathStep.Contact step, Node a, Node b, Phrase words) {
         Node inner = new Node("contact of " + step.id());
         double ohms = drawing.figures.take(step.id() + " resistance", step.closedResistance());
-        drawing.add(new Resistor(new PartId("car " + step.id()), inner, b, ohms), words);
+        PartId own = new PartId("car " + step.id());
+        drawing.add(new Resistor(own, inner, b, ohms), words);
+        contacts.add(own);
         gathered(step.relay())
                 .contacts
                 .add(step.closedWhenEnergised() ? Contact.make(a, inner) : Contact.rest(a, inner));
+    }
+
+    /** Every contact met, by the part whose current is its own. */
+    List<PartId> contacts() {
+        return contacts;
     }
 
     private Gathered gathered(PathStep.RelayId relay) {

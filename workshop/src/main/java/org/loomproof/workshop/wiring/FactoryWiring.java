@@ -60,7 +60,7 @@ final class FactoryWiring {
             after.put(circuit.id(), places.after(circuit.id()));
         }
         wiring.loads.putAll(wiring.relays.draw());
-        return new FactoryParts(wiring.loads, wiring.inputs, before, after);
+        return new FactoryParts(wiring.loads, wiring.inputs, wiring.relays.contacts(), before, after);
     }
 
     private void drawPath(CircuitId circuit, List<PathStep> path) {

@@ -10,9 +10,10 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
-/** The list of what a technician meets names examples and tests that exist, and counts truly what has none yet. */
+/** The lists of what a technician meets, and of what the prover is to show, name what exists, and count truly what has none yet. */
 class CoverageTest {
 
     private static final Pattern NAMED = Pattern.compile("`([^`]+)`");
@@ -21,10 +22,11 @@ class CoverageTest {
 
     private static final Path HOME = ExampleFiles.root().resolveSibling("");
 
-    @Test
-    void whatTheListNamesExists() throws IOException {
+    @ParameterizedTest
+    @ValueSource(strings = {"coverage.md", "prover-coverage.md"})
+    void whatTheListNamesExists(String list) throws IOException {
         List<Path> tests = testSources();
-        for (String shownBy : shownBy()) {
+        for (String shownBy : shownBy(list)) {
             Matcher named = NAMED.matcher(shownBy);
             int count = 0;
             while (named.find()) {
@@ -37,23 +39,24 @@ class CoverageTest {
         }
     }
 
-    @Test
-    void itsCountsAreTrue() throws IOException {
-        List<String> rows = shownBy();
+    @ParameterizedTest
+    @ValueSource(strings = {"coverage.md", "prover-coverage.md"})
+    void itsCountsAreTrue(String list) throws IOException {
+        List<String> rows = shownBy(list);
         long open = rows.stream().filter(NONE::equals).count();
-        assertThat(Files.readString(list()))
+        assertThat(Files.readString(file(list)))
                 .contains(
                         "Of %d rows %d are shown and %d are not yet.".formatted(rows.size(), rows.size() - open, open));
     }
 
-    private static Path list() {
-        return HOME.resolve("docs/internals/coverage.md");
+    private static Path file(String list) {
+        return HOME.resolve("docs/internals").resolve(list);
     }
 
     /** The right column of every row. */
-    private static List<String> shownBy() throws IOException {
+    private static List<String> shownBy(String list) throws IOException {
         List<String> right = new ArrayList<>();
-        for (String line : Files.readAllLines(list())) {
+        for (String line : Files.readAllLines(file(list))) {
             String[] cells = line.split("\\|", -1);
             if (cells.length == 4
                     && !cells[2].isBlank()

@@ -12,6 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Kit;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.kit.OutputBehaviour;
+import org.loomproof.workshop.brief.kit.OutputTiming;
 import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
@@ -157,6 +160,47 @@ class ClaimsTest {
             Proven proven = proven(
                     HANDCART.with(Altered.rewired(HANDCART.plan(), "W3", "lead trigger", "circuit ignition tap")));
             assertThat(proven.steps("quiet-when-closed trigger")).containsExactly("arm and wait 20 s");
+        }
+    }
+
+    /** What a warning or the alarm itself does to the inputs. */
+    @Nested
+    class WhileItActs {
+
+        private static Jobs.Job with(AKit kit, Plan plan) {
+            Kit built = kit.kit();
+            return HANDCART
+                    .with(new Brief(
+                            HANDCART.brief().sheet(), built, HANDCART.brief().order()))
+                    .with(plan);
+        }
+
+        /** An output that lights the dome while it sounds pulls down the very wire that tells of the door. */
+        @Test
+        void anAlarmThatLightsTheWatchedWireKeepsItselfGoing() {
+            AKit kit = AKit.simple()
+                    .lowSide("light", LeadRole.INTERIOR_LIGHT, 2, Set.of(ControllerState.SOUNDING));
+            Plan plan = Jobs.simplePlan()
+                    .wire("W20", "lead light", "circuit dome tap")
+                    .connect("light", Wish.INTERIOR_LIGHT, "dome", "", "W20")
+                    .forKit(kit.kit());
+            Proven proven = proven(with(kit, plan));
+            assertThat(proven.steps("quiet-when-closed trigger"))
+                    .containsExactly("arm and wait 20 s", "make it sound");
+        }
+
+        /**
+         * A sounder that chirps while it warns, behind 60 m of 0.5 mm², 37 mΩ/m: 0.9 A at 9 V takes 2 V of it, and the controller,
+         * which needs 8 V, is gone before it sounds. Armed and silent it has 9 V less 12 mA · 2.2 Ω.
+         */
+        @Test
+        void aWarningThatPutsTheControllerToSleepIsNoAlarm() {
+            AKit kit = AKit.simple().output(
+                    new OutputBehaviour(new LeadId("siren"), Set.of(ControllerState.WARNING), OutputTiming.STEADY));
+            Plan plan = Altered.resized(Jobs.simplePlan().forKit(kit.kit()), "W1", 60, 0.5);
+            Proven proven = proven(with(kit, plan));
+            assertThat(proven.steps("opening-seen driver-door"))
+                    .containsExactly("arm and wait 20 s", "make it warn", "open driver-door", "battery at 9 V (cranking)");
         }
     }
 

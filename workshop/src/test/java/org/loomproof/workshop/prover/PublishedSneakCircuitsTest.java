@@ -147,6 +147,75 @@ class PublishedSneakCircuitsTest {
         proven.holds("does-its-work second brake-lamps");
     }
 
+    /** The same where the brake pedal works a relay, as it does in newer cars: now the relay's contact carries the current back. */
+    @Test
+    void theRadioThatPlaysByWayOfARelaysContact() {
+        Kit kit = AKit.named("kit with a strong output")
+                .supply("supply")
+                .ground("ground")
+                .highSide("second", LeadRole.LAMPS, 10, Set.of(ControllerState.SOUNDING))
+                .kit();
+        AVehicle vehicle = AVehicle.named("brake lamps by a relay")
+                .control("ignition", "off", "on")
+                .control("brake-pedal", "off", "on")
+                .withConstantSupply("constant", 20)
+                .circuit(
+                        "bus",
+                        CircuitRole.OTHER,
+                        new Level.Open(),
+                        new Level.Supply(),
+                        List.of("ignition"),
+                        Access.MAY_BE_TAPPED,
+                        List.of(
+                                Steps.supply(),
+                                Steps.fuse("bus-fuse", 15),
+                                Steps.contact("ignition-contact", "ignition", "on"),
+                                Steps.point("bus"),
+                                Steps.here(),
+                                Steps.electronic("radio", 12),
+                                Steps.ground()))
+                .circuit(
+                        "pedal",
+                        CircuitRole.OTHER,
+                        new Level.Open(),
+                        new Level.Supply(),
+                        List.of("brake-pedal"),
+                        Access.MAY_BE_TAPPED,
+                        List.of(
+                                Steps.supply(),
+                                Steps.fuse("pedal-fuse", 10),
+                                Steps.contact("brake-pedal-contact", "brake-pedal", "on"),
+                                Steps.here(),
+                                Steps.coil("brake-relay-coil", "brake-relay", 90),
+                                Steps.ground()))
+                .circuit(
+                        "branch",
+                        CircuitRole.OTHER,
+                        new Level.Open(),
+                        new Level.Supply(),
+                        List.of("brake-pedal"),
+                        Access.MAY_BE_TAPPED,
+                        List.of(
+                                Steps.point("bus"),
+                                Steps.makeContact("brake-relay-contact", "brake-relay"),
+                                Steps.here(),
+                                Steps.lamp("brake-lamps", 42),
+                                Steps.ground()));
+        Brief brief =
+                new Brief(vehicle.sheet(), kit, AnOrder.forWishes(Wish.LAMPS).order());
+        Proven proven = proven(new Jobs.Job(
+                brief,
+                fed().wire("W3", "lead second", "circuit branch tap")
+                        .connect("second", Wish.LAMPS, "branch", "", "W3")
+                        .forKit(kit)));
+        assertThat(proven.steps("no-sneak-path brake-relay-contact"))
+                .containsExactly("arm and wait 20 s", "make it sound", "put brake-pedal to on");
+        assertThat(seen(proven, "no-sneak-path brake-relay-contact"))
+                .anySatisfy(line -> assertThat(line)
+                        .matches("amps by way of .*added fuse F1.*added wire W3, .*brake-relay-contact of circuit branch"
+                                + ".*, radio of circuit bus: 1\\.0[0-9] A"));
+    }
+
     /** The cure: the brake-lamp switch gets its feed from the battery. */
     @Test
     void theRadioIsSilentWhenTheBrakeLampsHaveAFeedOfTheirOwn() {

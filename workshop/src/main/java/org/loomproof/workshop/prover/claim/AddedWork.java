@@ -59,7 +59,7 @@ final class AddedWork extends Work {
 
     @Override
     double wholeVolts(Pair pair) {
-        return pair.supply().volts().value();
+        return pair.supplyVolts();
     }
 
     @Override

@@ -19,11 +19,14 @@ import org.loomproof.workshop.words.Phrase;
  * A wire of a light that waits and fades out is dark before the controller is armed: until then it shows an open door, or goes to and fro
  * while the light is dimmed by pulses.
  */
-final class ArmedAfterLight implements Claim {
+public final class ArmedAfterLight implements Claim {
+
+    /** What its results' ids begin with. */
+    public static final String NAME = "armed-after-light";
 
     @Override
     public String name() {
-        return "armed-after-light";
+        return NAME;
     }
 
     @Override

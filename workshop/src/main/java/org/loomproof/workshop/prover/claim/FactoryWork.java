@@ -45,7 +45,7 @@ final class FactoryWork extends Work {
 
     @Override
     OptionalDouble ownVolts(Pair pair) {
-        double least = WorkedLoads.LEAST_SHARE * pair.supply().volts().value();
+        double least = WorkedLoads.LEAST_SHARE * pair.supplyVolts();
         return circuits.stream()
                 .map(circuit -> pair.working().worked(circuit, load, pair.supply()))
                 .filter(own -> own.isPresent() && Math.abs(own.getAsDouble()) > least)
@@ -62,7 +62,7 @@ final class FactoryWork extends Work {
     @Override
     double wholeVolts(Pair pair) {
         double most = pair.working().volts(pair.supply(), load);
-        double supply = pair.supply().volts().value();
+        double supply = pair.supplyVolts();
         return most < WorkedLoads.LEAST_SHARE * supply ? supply : most;
     }
 }

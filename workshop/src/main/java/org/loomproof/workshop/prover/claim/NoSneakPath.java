@@ -55,7 +55,7 @@ final class NoSneakPath implements Claim {
                         new OnlyWhatIsMeant(name(), load, fitting, meant.getOrDefault(load, Set.of()))));
             }
         });
-        for (PartId shared : Ways.shared(fitting.stock().wired().network())) {
+        for (PartId shared : Ways.shared(fitting.stock().wired())) {
             if (touched.contains(shared)) {
                 Phrase words = fitting.stock().wired().words(shared);
                 all.add(new Claimed.ToShow(new NeverBackwards(

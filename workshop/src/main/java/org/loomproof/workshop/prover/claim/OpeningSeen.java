@@ -2,8 +2,10 @@ package org.loomproof.workshop.prover.claim;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.order.Wish;
@@ -19,14 +21,27 @@ import org.loomproof.workshop.prover.verdict.Severity;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.words.Phrase;
 
-/** Each watched opening is noticed when armed: some trigger input is surely read as active, whatever else is set. */
-final class OpeningSeen implements Claim {
+/**
+ * Each watched opening is noticed when armed, and stays noticed while the controller warns, so that the alarm follows: some trigger
+ * input is surely read as active, whatever else is set and whatever a warning switches on.
+ */
+public final class OpeningSeen implements Claim {
+
+    /** What its results' ids begin with. */
+    public static final String NAME = "opening-seen";
+
+    private static final Set<ControllerState> WATCHING = EnumSet.of(ControllerState.ARMED, ControllerState.WARNING);
 
     private static final String OPEN = Operable.OPENING_POSITIONS.getLast();
 
     @Override
     public String name() {
-        return "opening-seen";
+        return NAME;
+    }
+
+    /** The id of what it says of an opening. */
+    public static String idOf(OperableId opening) {
+        return NAME + " " + opening;
     }
 
     @Override
@@ -39,7 +54,7 @@ final class OpeningSeen implements Claim {
             return all;
         }
         for (OperableId opening : fitting.brief().order().watched()) {
-            String id = name() + " " + opening;
+            String id = idOf(opening);
             Phrase statement = Phrase.of("claim.opening-seen", opening);
             if (triggers.isEmpty() || (!served && holds.isEmpty())) {
                 all.add(Fitting.open(id, statement, Phrase.of("open.nothing-serves", Wish.WATCH_OPENINGS.word())));
@@ -82,7 +97,7 @@ final class OpeningSeen implements Claim {
 
         @Override
         public boolean concerns(ControllerState state, ControllerFeed feed) {
-            return state == ControllerState.ARMED && feed == ControllerFeed.WHOLE;
+            return WATCHING.contains(state) && feed == ControllerFeed.WHOLE;
         }
 
         @Override

@@ -1,8 +1,10 @@
 package org.loomproof.workshop.prover.claim;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Extra;
@@ -18,12 +20,22 @@ import org.loomproof.workshop.prover.verdict.Observation;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.words.Phrase;
 
-/** With everything closed that opens and no sensor struck, no connected trigger input leaves its resting level while armed, wherever the key is. */
-final class QuietWhenClosed implements Claim {
+/**
+ * With everything closed that opens and no sensor struck, no connected trigger input leaves its resting level while armed, wherever the
+ * key is; nor while the controller warns or sounds, whatever flashes then: else one blow would be taken for an opening, and the alarm
+ * would keep itself going.
+ */
+public final class QuietWhenClosed implements Claim {
+
+    /** What its results' ids begin with. */
+    public static final String NAME = "quiet-when-closed";
+
+    private static final Set<ControllerState> WATCHING =
+            EnumSet.of(ControllerState.ARMED, ControllerState.WARNING, ControllerState.SOUNDING);
 
     @Override
     public String name() {
-        return "quiet-when-closed";
+        return NAME;
     }
 
     @Override
@@ -68,7 +80,7 @@ final class QuietWhenClosed implements Claim {
 
         @Override
         public boolean concerns(ControllerState state, ControllerFeed feed) {
-            return state == ControllerState.ARMED && feed == ControllerFeed.WHOLE;
+            return WATCHING.contains(state) && feed == ControllerFeed.WHOLE;
         }
 
         @Override

@@ -19,6 +19,7 @@ import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.prover.verdict.Witness;
+import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.words.Phrase;
@@ -47,7 +48,8 @@ final class AreaProof {
 
     private Sweep sweep(Vehicle stock, Vehicle fitted, List<Case> asked, Onlooker onlooker) {
         Sweep sweep = new Sweep(job.brief().sheet(), space, stepsTo, stock, fitted, asked)
-                .walk(onlooker.begins(space, fitted), job.isEnough());
+                .walk(onlooker.begins(space, fitted), job.isEnough())
+                .between(job.isEnough());
         situations += sweep.situations();
         solves += sweep.solves();
         return sweep;
@@ -159,6 +161,10 @@ final class AreaProof {
         if (finding.unsettled().isPresent()) {
             return Optional.of(unsettled(c, finding.unsettled().get()));
         }
+        Optional<Verdict> between = between(finding);
+        if (between.isPresent()) {
+            return between;
+        }
         if (finding.worst().isEmpty()) {
             return each.fallsAwayUnasked()
                     ? Optional.empty()
@@ -171,6 +177,14 @@ final class AreaProof {
             return Optional.of(new Verdict.Open(Phrase.of("open.too-many-modes"), List.of()));
         }
         return Optional.empty();
+    }
+
+    /** What is kept at the supply points and not where contacts move between them is open. */
+    private static Optional<Verdict> between(Finding finding) {
+        return finding.between()
+                .filter(place -> place.found().slack() < 0)
+                .map(place -> new Verdict.Open(
+                        Phrase.of("open.between-supply-points", new Volts(place.volts())), List.of()));
     }
 
     private boolean isSupposed(Situation situation) {
@@ -224,6 +238,10 @@ final class AreaProof {
         }
         if (finding.unsettled().isPresent()) {
             return new Verdict.Open(Phrase.of("open.unsettled-in-range"), List.of());
+        }
+        Optional<Verdict> between = between(finding);
+        if (between.isPresent()) {
+            return between.get();
         }
         double slackThere = finding.worst().map(Found::slack).orElse(Double.POSITIVE_INFINITY);
         double slackTypical = typical.findings().get(c).worst().orElseThrow().slack();

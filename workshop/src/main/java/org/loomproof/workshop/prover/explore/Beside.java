@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import org.loomproof.network.netlist.Setting;
 import org.loomproof.network.solve.OperatingPoint;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.prover.state.Condition;
@@ -12,7 +13,26 @@ import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 
 /** Stock and fitted vehicle side by side in one situation. */
-public record Beside(Space space, Key key, Vehicle stock, Vehicle fitted, Working working, Workbench bench) {
+public record Beside(
+        Space space,
+        Key key,
+        double supplyVolts,
+        Vehicle stock,
+        Vehicle fitted,
+        Working working,
+        Workbench bench) {
+
+    /** The two at a supply point. */
+    public Beside(Space space, Key key, Vehicle stock, Vehicle fitted, Working working, Workbench bench) {
+        this(
+                space,
+                key,
+                space.supplies().get(key.supply()).volts().value(),
+                stock,
+                fitted,
+                working,
+                bench);
+    }
 
     /** The pairs of every answer of the fitted vehicle with every answer of the stock vehicle. */
     public List<List<Pair>> pairs(Answers.AtRest stockAtRest, Answers.AtRest fittedAtRest) {
@@ -22,7 +42,7 @@ public record Beside(Space space, Key key, Vehicle stock, Vehicle fitted, Workin
             List<Pair> withEachStock = new ArrayList<>();
             for (OperatingPoint s : stockAtRest.points()) {
                 withEachStock.add(new Pair(
-                        positions, supply(), doing(), new Reading(stock, s), new Reading(fitted, f), working, bench));
+                        positions, supply(), supplyVolts, doing(), new Reading(stock, s), new Reading(fitted, f), working, bench));
             }
             all.add(withEachStock);
         }
@@ -53,13 +73,17 @@ public record Beside(Space space, Key key, Vehicle stock, Vehicle fitted, Workin
 
     /** Solves both vehicles here; empty when one of them does not come to rest. */
     Optional<List<List<Pair>>> solve() {
-        Answers stockAnswers =
-                bench.answers(stock, new Walker(space, stock.settings(), supply(), Condition.IDLE).at(key.positions()));
-        Answers fittedAnswers =
-                bench.answers(fitted, new Walker(space, fitted.settings(), supply(), doing()).at(key.positions()));
+        Answers stockAnswers = bench.answers(stock, at(stock, Condition.IDLE));
+        Answers fittedAnswers = bench.answers(fitted, at(fitted, doing()));
         return stockAnswers instanceof Answers.AtRest s && fittedAnswers instanceof Answers.AtRest f
                 ? Optional.of(pairs(s, f))
                 : Optional.empty();
+    }
+
+    private Setting at(Vehicle vehicle, Condition.Doing doing) {
+        return new Walker(space, vehicle.settings(), supply(), doing)
+                .at(key.positions())
+                .emf(vehicle.wired().battery(), supplyVolts);
     }
 
     /** The slack of a case here; NaN when it says nothing or nothing comes to rest. */

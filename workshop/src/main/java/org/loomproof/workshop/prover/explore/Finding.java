@@ -30,6 +30,7 @@ public final class Finding {
     private @Nullable Found worst;
     private @Nullable Found soonestBroken;
     private @Nullable Unsettled unsettled;
+    private Between.@Nullable Place between;
     private long situations;
 
     /** Takes in the slack of one more situation. */
@@ -49,12 +50,19 @@ public final class Finding {
         }
     }
 
+    void add(Between.Place place) {
+        if (between == null || place.found().isWorseThan(between.found())) {
+            between = place;
+        }
+    }
+
     /** Takes in what another strip of the same sweep has found. */
     void merge(Finding other) {
         long counted = situations + other.situations;
         Optional.ofNullable(other.worst).ifPresent(this::add);
         Optional.ofNullable(other.soonestBroken).ifPresent(this::add);
         Optional.ofNullable(other.unsettled).ifPresent(this::add);
+        Optional.ofNullable(other.between).ifPresent(this::add);
         situations = counted;
     }
 
@@ -71,6 +79,11 @@ public final class Finding {
     /** The situation without a point of rest that takes the fewest steps. */
     Optional<Unsettled> unsettled() {
         return Optional.ofNullable(unsettled);
+    }
+
+    /** The least slack between supply points, where contacts move there. */
+    Optional<Between.Place> between() {
+        return Optional.ofNullable(between);
     }
 
     /** How many situations it spoke of. */

@@ -71,6 +71,22 @@ record Histories(
         }
     }
 
+    /** How contacts stand at these points of rest, as one number; never zero. */
+    long stand(List<OperatingPoint> points) {
+        long all = 1;
+        for (OperatingPoint point : points) {
+            long here = 1;
+            for (PartId output : outputs) {
+                here = 2 * here + (point.isAwake(output) ? 1 : 0);
+            }
+            for (PartId relay : relays) {
+                here = 3 * here + point.relayPosition(relay).ordinal();
+            }
+            all = 1_000_003 * all + here;
+        }
+        return all == 0 ? 1 : all;
+    }
+
     private boolean isSame(OperatingPoint one, OperatingPoint other) {
         for (PartId output : outputs) {
             if (one.isAwake(output) != other.isAwake(output)) {

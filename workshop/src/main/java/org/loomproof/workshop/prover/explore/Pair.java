@@ -10,7 +10,8 @@ import org.loomproof.workshop.wiring.Situation;
  * Stock and fitted vehicle solved in the same situation.
  *
  * @param positions of everything that matters here; what is not named is at rest
- * @param supply volts at the battery
+ * @param supply volts at the battery, or the next supply point below them
+ * @param supplyVolts volts at the battery
  * @param doing what stands for all that the controller may be doing to the same effect
  * @param stock the vehicle as it came
  * @param fitted the vehicle with the plan carried out
@@ -20,6 +21,7 @@ import org.loomproof.workshop.wiring.Situation;
 public record Pair(
         SortedMap<OperableId, String> positions,
         SupplyPoint supply,
+        double supplyVolts,
         Condition.Doing doing,
         Reading stock,
         Reading fitted,

@@ -120,6 +120,7 @@ public final class Standing {
                         .map(s -> new Pair(
                                 positions,
                                 situation.supply(),
+                                situation.supply().volts().value(),
                                 doing,
                                 new Reading(place.stock(), s),
                                 new Reading(place.shown(), f),

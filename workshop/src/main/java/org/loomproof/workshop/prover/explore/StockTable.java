@@ -25,7 +25,7 @@ public final class StockTable {
     public static StockTable of(Space space, Vehicle stock, Sheet sheet) {
         Workbench bench = new Workbench();
         List<List<Answers>> answers = space.supplies().stream()
-                .map(supply -> row(space, stock, supply, bench))
+                .map(supply -> row(space, stock, supply, supply.volts().value(), bench))
                 .toList();
         StockTable table = new StockTable(bench.solves(), sheet);
         table.answers.addAll(answers);
@@ -37,16 +37,25 @@ public final class StockTable {
 
     /** What works in the stock vehicle at one supply point. */
     static Working at(Space space, Vehicle stock, Sheet sheet, SupplyPoint supply) {
-        Working working = new Working(sheet);
-        read(space, stock, supply, row(space, stock, supply, new Workbench()), working);
+        return read(space, stock, supply, supply.volts().value(), new Working(sheet));
+    }
+
+    /** What works in the stock vehicle at those volts, told as that of a supply point close by. */
+    Working at(Space space, Vehicle stock, Sheet sheet, SupplyPoint near, double volts) {
+        return read(space, stock, near, volts, working.elsewhere(sheet));
+    }
+
+    private static Working read(Space space, Vehicle stock, SupplyPoint near, double volts, Working working) {
+        read(space, stock, near, row(space, stock, near, volts, new Workbench()), working);
         return working;
     }
 
-    private static List<Answers> row(Space space, Vehicle stock, SupplyPoint supply, Workbench bench) {
+    private static List<Answers> row(
+            Space space, Vehicle stock, SupplyPoint supply, double volts, Workbench bench) {
         Walker settings = new Walker(space, stock.settings(), supply, Condition.IDLE);
         List<Answers> row = new ArrayList<>();
         for (int p = 0; p < space.positions().size(); p++) {
-            row.add(bench.answers(stock, settings.at(p)));
+            row.add(bench.answers(stock, settings.at(p).emf(stock.wired().battery(), volts)));
         }
         return row;
     }

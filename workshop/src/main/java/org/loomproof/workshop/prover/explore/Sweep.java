@@ -37,6 +37,8 @@ final class Sweep {
     private final List<Case> cases;
     private final StockTable stockTable;
     private final Concern concern;
+    private final Sheet sheet;
+    private final Between.Stands stands;
     private final List<Finding> findings = new ArrayList<>();
     private final Workbench bench = new Workbench();
     private final Map<Key, List<List<Pair>>> solvedAgain = new HashMap<>();
@@ -49,7 +51,9 @@ final class Sweep {
         this.fitted = fitted;
         this.cases = List.copyOf(cases);
         this.concern = new Concern(space, stepsTo, this.cases);
+        this.sheet = sheet;
         this.stockTable = StockTable.of(space, stock, sheet);
+        this.stands = new Between.Stands(space, stock, stockTable, bench);
         this.solves = stockTable.solves();
     }
 
@@ -98,6 +102,12 @@ final class Sweep {
             solves += strip.bench.solves();
             situations += strip.situations;
         }
+        return this;
+    }
+
+    /** Looks between the supply points as well, where contacts move there. */
+    Sweep between(BooleanSupplier isEnough) {
+        solves += new Between(space, sheet, stock, fitted, cases, concern, stockTable, stands).look(findings, bench, isEnough);
         return this;
     }
 
@@ -169,6 +179,7 @@ final class Sweep {
             }
             Answers fittedAnswers = bench.answers(fitted, setting);
             watch.saw(key, fittedAnswers);
+            stands.put(key, bench.stand(fitted, fittedAnswers));
             if (!(fittedAnswers instanceof Answers.AtRest fittedAtRest)) {
                 unsettled(asked, key, fittedAnswers, false);
                 return;

@@ -3,15 +3,17 @@ package org.loomproof.workshop.prover.explore;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.loomproof.network.netlist.Network;
 import org.loomproof.network.part.Fuse;
 import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.Switch;
+import org.loomproof.workshop.wiring.Wired;
 
 /**
- * Which way round current runs through what several loads may share: the fuses and the contacts that hands and doors work. By
- * the sign of the amps into a part's first pin, over all readings of the stock vehicle.
+ * Which way round current runs through what several loads may share: fuses, the contacts that hands and doors work, and those of
+ * relays. By the sign of the amps into a part's first pin, over all readings of the stock vehicle.
  */
 public final class Ways {
 
@@ -19,16 +21,25 @@ public final class Ways {
     private final Map<PartId, Double> least = new HashMap<>();
     private final Map<Network, List<PartId>> shared = new HashMap<>();
 
-    /** The fuses and contacts of a network, in its order. */
-    public static List<PartId> shared(Network network) {
-        return network.parts().stream()
-                .filter(part -> part instanceof Switch || part instanceof Fuse)
+    Ways() {}
+
+    /** As far as another has come. */
+    Ways(Ways known) {
+        most.putAll(known.most);
+        least.putAll(known.least);
+    }
+
+    /** The fuses and contacts of a vehicle, in the order of its network. */
+    public static List<PartId> shared(Wired wired) {
+        Set<PartId> contacts = Set.copyOf(wired.factory().contacts());
+        return wired.network().parts().stream()
+                .filter(part -> part instanceof Switch || part instanceof Fuse || contacts.contains(part.id()))
                 .map(Part::id)
                 .toList();
     }
 
     void add(Reading stock) {
-        for (PartId part : shared.computeIfAbsent(stock.wired().network(), Ways::shared)) {
+        for (PartId part : shared.computeIfAbsent(stock.wired().network(), network -> shared(stock.wired()))) {
             double amps = stock.point().amps(part);
             most.merge(part, amps, Math::max);
             least.merge(part, amps, Math::min);

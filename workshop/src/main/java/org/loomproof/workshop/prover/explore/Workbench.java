@@ -85,6 +85,11 @@ public final class Workbench {
         return trouble.orElseGet(() -> new Answers.AtRest(points));
     }
 
+    /** How the vehicle's contacts stand at those answers, as one number; zero where they do not rest. */
+    long stand(Vehicle vehicle, Answers answers) {
+        return answers instanceof Answers.AtRest rest ? histories(vehicle).stand(rest.points()) : 0;
+    }
+
     private Optional<Answers> takeAll(
             Wired wired,
             Histories before,

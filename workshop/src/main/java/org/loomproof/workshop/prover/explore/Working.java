@@ -29,10 +29,20 @@ public final class Working {
 
     private final Map<ElementId, List<Reads>> levels = new HashMap<>();
     private final Worked worked;
-    private final Ways ways = new Ways();
+    private final Ways ways;
 
     Working(Sheet sheet) {
+        this(sheet, new Ways());
+    }
+
+    private Working(Sheet sheet, Ways ways) {
         this.worked = new Worked(sheet);
+        this.ways = ways;
+    }
+
+    /** Nothing yet, but for what is a matter of all supply points together. */
+    Working elsewhere(Sheet sheet) {
+        return new Working(sheet, new Ways(ways));
     }
 
     /** How a factory input reads its wire. */

@@ -15,6 +15,7 @@ import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.kit.OutputTiming;
 import org.loomproof.workshop.brief.kit.Port;
+import org.loomproof.workshop.prover.reach.Turn;
 import org.loomproof.workshop.wiring.ControllerFeed;
 
 /**
@@ -102,9 +103,10 @@ final class Machine {
                 wakesAs(from.state()).forEach(state -> all.add(new Move(Deed.WAKES, from.in(state))));
             }
         } else {
-            addCommands(from, all);
-            addTimers(from, given, all);
-            addReactions(from, given, all);
+            Turn.from(from.state()).forEach(turn -> addTurn(from, turn, given, all));
+            addCommandAgain(from, all);
+            addMoments(from, all);
+            addSleep(from, given, all);
         }
         return all;
     }
@@ -121,17 +123,8 @@ final class Machine {
         return EnumSet.of(before, ControllerState.DISARMED, ControllerState.ARMED, ControllerState.SOUNDING);
     }
 
-    private void addCommands(Control from, List<Move> all) {
-        ControllerState state = from.state();
-        if (state != ControllerState.DISARMED) {
-            all.add(new Move(Deed.DISARM, from.in(ControllerState.DISARMED)));
-        } else {
-            all.add(new Move(Deed.ARM, from.in(ControllerState.ARMING)));
-        }
-        if (state != ControllerState.OVERRIDE) {
-            all.add(new Move(Deed.OVERRIDE, from.in(ControllerState.OVERRIDE)));
-        }
-        boolean hasCommand = switch (state) {
+    private void addCommandAgain(Control from, List<Move> all) {
+        boolean hasCommand = switch (from.state()) {
             case DISARMED, ARMING, ARMED -> true;
             case WITHOUT_SUPPLY, WARNING, SOUNDING, OVERRIDE -> false;
         };
@@ -141,33 +134,48 @@ final class Machine {
                 && from.feed() == ControllerFeed.WHOLE) {
             all.add(new Move(Deed.AGAIN, from.at(Moment.AGAIN)));
         }
-        if (state == ControllerState.ARMED) {
-            afterBlow.ifPresent(next -> all.add(new Move(Deed.BLOW, from.in(next))));
+    }
+
+    /** When a turn is taken: at once by whoever wants it, when a timer is over, or by what it is given. */
+    private void addTurn(Control from, Turn turn, Given given, List<Move> all) {
+        Control next = from.in(turn.to());
+        switch (turn.cause()) {
+            case ARMED_BY_HAND -> all.add(new Move(Deed.ARM, next));
+            case DISARMED_BY_HAND, OVERRIDE_LEFT -> all.add(new Move(Deed.DISARM, next));
+            case OVERRIDDEN -> all.add(new Move(Deed.OVERRIDE, next));
+            case ARMING_OVER -> all.add(new Move(Deed.ARMING_OVER, next));
+            case CAUSE_TO_WARN -> addCause(from, next, given.mayWarn(), all);
+            case CAUSE_TO_SOUND -> addCause(from, next, given.maySound(), all);
+            case WARNING_GOES_ON -> all.add(new Move(Deed.WARNING_OVER, next));
+            case WARNING_ENDS -> {
+                if (!given.isSurelyRaised()) {
+                    all.add(new Move(Deed.WARNING_OVER, next));
+                }
+            }
+            case SOUNDING_OVER -> {
+                all.add(new Move(Deed.SOUNDING_OVER, next));
+                if (!given.isQuiet()) {
+                    all.add(new Move(Deed.SOUNDING_OVER, next.spentFor(true)));
+                }
+            }
+            case SOUNDS_AGAIN -> {} // armed again and noticed at once comes to the same, without a clock
         }
     }
 
-    private void addTimers(Control from, Given given, List<Move> all) {
+    private void addCause(Control from, Control next, boolean isGiven, List<Move> all) {
+        if (afterBlow.filter(next.state()::equals).isPresent()) {
+            all.add(new Move(Deed.BLOW, next));
+        }
+        if (isGiven && !from.spent()) {
+            all.add(new Move(Deed.NOTICES, next));
+        }
+    }
+
+    private void addMoments(Control from, List<Move> all) {
         if (from.moment() != Moment.SETTLED) {
             all.add(new Move(Deed.PULSES_OVER, from.at(Moment.SETTLED)));
         } else if (from.feed() == ControllerFeed.WHOLE && flashes(from.state())) {
             all.add(new Move(Deed.FLASH, from.at(Moment.ACTING)));
-        }
-        Control armed = from.in(ControllerState.ARMED);
-        switch (from.state()) {
-            case ARMING -> all.add(new Move(Deed.ARMING_OVER, armed));
-            case WARNING -> {
-                all.add(new Move(Deed.WARNING_OVER, from.in(ControllerState.SOUNDING)));
-                if (!given.isSurelyRaised()) {
-                    all.add(new Move(Deed.WARNING_OVER, armed));
-                }
-            }
-            case SOUNDING -> {
-                all.add(new Move(Deed.SOUNDING_OVER, armed));
-                if (!given.isQuiet()) {
-                    all.add(new Move(Deed.SOUNDING_OVER, armed.spentFor(true)));
-                }
-            }
-            case WITHOUT_SUPPLY, DISARMED, ARMED, OVERRIDE -> {}
         }
     }
 
@@ -177,17 +185,9 @@ final class Machine {
                         && output.onIn().contains(state));
     }
 
-    private static void addReactions(Control from, Given given, List<Move> all) {
+    private static void addSleep(Control from, Given given, List<Move> all) {
         if (given.maySleep()) {
             all.add(new Move(Deed.SLEEPS, from.fallenAsleep()));
-        }
-        if (from.state() == ControllerState.ARMED && !from.spent()) {
-            if (given.mayWarn()) {
-                all.add(new Move(Deed.NOTICES, from.in(ControllerState.WARNING)));
-            }
-            if (given.maySound()) {
-                all.add(new Move(Deed.NOTICES, from.in(ControllerState.SOUNDING)));
-            }
         }
         if (from.spent() && !given.isSurelyRaised()) {
             all.add(new Move(Deed.IS_QUIET_AGAIN, from.spentFor(false)));

@@ -98,7 +98,8 @@ final class Product {
                 new Place(0, table.space().supplies().indexOf(SupplyPoint.REST), machine.placeOf(Control.START), 0));
     }
 
-    private int number(Place at) {
+    /** The number of a state. */
+    int number(Place at) {
         return ((at.positions() * table.space().supplies().size() + at.supply())
                                         * machine.controls().size()
                                 + at.control())

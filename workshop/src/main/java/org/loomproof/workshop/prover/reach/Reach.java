@@ -222,46 +222,36 @@ public final class Reach {
                 push(node.mode().without(pulse), ended.free(clock(pulse)), node.steps());
             }
         }
-        switch (node.mode().state()) {
-            case DISARMED -> enter(node, ControllerState.ARMING, "step.arm");
-            case ARMING -> {
-                timeOut(node, ControllerState.ARMED, "step.wait-armed");
-                enter(node, ControllerState.DISARMED, "step.disarm");
-            }
-            case ARMED -> {
-                enter(node, ControllerState.WARNING, "step.warn");
-                enter(node, ControllerState.SOUNDING, "step.sound");
-                enter(node, ControllerState.DISARMED, "step.disarm");
-            }
-            case WARNING -> {
-                enter(node, ControllerState.SOUNDING, "step.sound");
-                enter(node, ControllerState.ARMED, "step.wait-quiet");
-                enter(node, ControllerState.DISARMED, "step.disarm");
-            }
-            case SOUNDING -> {
-                timeOut(node, ControllerState.ARMED, "step.wait-quiet");
-                timeOut(node, ControllerState.SOUNDING, "step.sound");
-                enter(node, ControllerState.DISARMED, "step.disarm");
-            }
-            case OVERRIDE -> enter(node, ControllerState.DISARMED, "step.leave-override");
-            case WITHOUT_SUPPLY -> throw new IllegalStateException("a fed controller is never without supply");
-        }
-        if (node.mode().state() != ControllerState.OVERRIDE) {
-            enter(node, ControllerState.OVERRIDE, "step.override");
-        }
+        Turn.from(node.mode().state()).forEach(turn -> take(node, turn));
         again(node);
     }
 
-    private void timeOut(Node node, ControllerState next, String step) {
-        Zone over = node.zone().atLeast(STATE, lasts(node.mode().state()).least());
-        if (!over.isEmpty()) {
-            enter(new Node(node.mode(), over, node.steps(), node.number()), next, step);
+    private void take(Node node, Turn turn) {
+        switch (turn.cause()) {
+            case ARMING_OVER, SOUNDING_OVER, SOUNDS_AGAIN -> {
+                Zone over = node.zone().atLeast(STATE, lasts(node.mode().state()).least());
+                if (!over.isEmpty()) {
+                    enter(new Node(node.mode(), over, node.steps(), node.number()), turn);
+                }
+            }
+            case ARMED_BY_HAND,
+                    DISARMED_BY_HAND,
+                    OVERRIDDEN,
+                    OVERRIDE_LEFT,
+                    CAUSE_TO_WARN,
+                    CAUSE_TO_SOUND,
+                    WARNING_GOES_ON,
+                    WARNING_ENDS ->
+                enter(node, turn);
         }
     }
 
-    private void enter(Node node, ControllerState next, String step) {
-        Set<LeadId> begun = begun(next, OutputTiming.PULSE);
-        push(node.mode().enter(next, begun), reset(node.zone().reset(STATE), begun), and(node.steps(), step));
+    private void enter(Node node, Turn turn) {
+        Set<LeadId> begun = begun(turn.to(), OutputTiming.PULSE);
+        push(
+                node.mode().enter(turn.to(), begun),
+                reset(node.zone().reset(STATE), begun),
+                and(node.steps(), turn.cause().step()));
     }
 
     /** The command is given once more: pulses that wait for that begin. */

@@ -23,6 +23,11 @@ public record ClaimResult(String id, Phrase statement, Verdict verdict, List<Ass
         restsOn = List.copyOf(restsOn);
     }
 
+    /** The same with another verdict. */
+    public ClaimResult with(Verdict other) {
+        return new ClaimResult(id, statement, other, restsOn, planDecides);
+    }
+
     /** True for one that is broken and that another plan may meet. */
     public boolean countsAsBroken() {
         return planDecides && verdict instanceof Verdict.Broken;

@@ -1,6 +1,7 @@
 package org.loomproof.workshop.prover.verdict;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.loomproof.workshop.words.Phrase;
 
@@ -50,6 +51,11 @@ public record Proof(
                 residuals,
                 effort,
                 Stream.concat(bounds.stream(), more.stream()).toList());
+    }
+
+    /** The same proof with results that say more. */
+    public Proof restated(UnaryOperator<ClaimResult> saying) {
+        return new Proof(results.stream().map(saying).toList(), threats, residuals, effort, bounds);
     }
 
     /** The same proof with what vehicle and controller can come to. */

@@ -49,6 +49,10 @@ class SecondWayTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void theHandcartBadlyJoined(long seed) {
+        check(badlyJoined(seed));
+    }
+
+    static Jobs.Job badlyJoined(long seed) {
         Random chance = new Random(seed);
         Kit kit = AKit.simple().kit();
         APlan plan = APlan.byHand()
@@ -70,7 +74,7 @@ class SecondWayTest {
                 .connect("ground", Wish.BASICS, "", "R2", "W4 W5")
                 .connect("trigger", Wish.WATCH_OPENINGS, "dome", "R3", "W6 W7")
                 .connect("siren", Wish.SIREN, "", "B1", "W8 W9");
-        check(new Jobs.Job(Jobs.simple().brief(), plan.forKit(kit)));
+        return new Jobs.Job(Jobs.simple().brief(), plan.forKit(kit));
     }
 
     private static double decades(Random chance, double from, double to) {
