@@ -13,9 +13,9 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.kit.OutputBehaviour;
 import org.loomproof.workshop.brief.kit.OutputTiming;
-import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Access;
@@ -169,8 +169,7 @@ class ClaimsTest {
 
         private static Jobs.Job with(AKit kit, Plan plan) {
             Kit built = kit.kit();
-            return HANDCART
-                    .with(new Brief(
+            return HANDCART.with(new Brief(
                             HANDCART.brief().sheet(), built, HANDCART.brief().order()))
                     .with(plan);
         }
@@ -178,15 +177,13 @@ class ClaimsTest {
         /** An output that lights the dome while it sounds pulls down the very wire that tells of the door. */
         @Test
         void anAlarmThatLightsTheWatchedWireKeepsItselfGoing() {
-            AKit kit = AKit.simple()
-                    .lowSide("light", LeadRole.INTERIOR_LIGHT, 2, Set.of(ControllerState.SOUNDING));
+            AKit kit = AKit.simple().lowSide("light", LeadRole.INTERIOR_LIGHT, 2, Set.of(ControllerState.SOUNDING));
             Plan plan = Jobs.simplePlan()
                     .wire("W20", "lead light", "circuit dome tap")
                     .connect("light", Wish.INTERIOR_LIGHT, "dome", "", "W20")
                     .forKit(kit.kit());
             Proven proven = proven(with(kit, plan));
-            assertThat(proven.steps("quiet-when-closed trigger"))
-                    .containsExactly("arm and wait 20 s", "make it sound");
+            assertThat(proven.steps("quiet-when-closed trigger")).containsExactly("arm and wait 20 s", "make it sound");
         }
 
         /**
@@ -195,12 +192,14 @@ class ClaimsTest {
          */
         @Test
         void aWarningThatPutsTheControllerToSleepIsNoAlarm() {
-            AKit kit = AKit.simple().output(
-                    new OutputBehaviour(new LeadId("siren"), Set.of(ControllerState.WARNING), OutputTiming.STEADY));
+            AKit kit = AKit.simple()
+                    .output(new OutputBehaviour(
+                            new LeadId("siren"), Set.of(ControllerState.WARNING), OutputTiming.STEADY));
             Plan plan = Altered.resized(Jobs.simplePlan().forKit(kit.kit()), "W1", 60, 0.5);
             Proven proven = proven(with(kit, plan));
             assertThat(proven.steps("opening-seen driver-door"))
-                    .containsExactly("arm and wait 20 s", "make it warn", "open driver-door", "battery at 9 V (cranking)");
+                    .containsExactly(
+                            "arm and wait 20 s", "make it warn", "open driver-door", "battery at 9 V (cranking)");
         }
     }
 

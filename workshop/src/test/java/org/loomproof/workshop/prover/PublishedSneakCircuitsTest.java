@@ -212,8 +212,9 @@ class PublishedSneakCircuitsTest {
                 .containsExactly("arm and wait 20 s", "make it sound", "put brake-pedal to on");
         assertThat(seen(proven, "no-sneak-path brake-relay-contact"))
                 .anySatisfy(line -> assertThat(line)
-                        .matches("amps by way of .*added fuse F1.*added wire W3, .*brake-relay-contact of circuit branch"
-                                + ".*, radio of circuit bus: 1\\.0[0-9] A"));
+                        .matches(
+                                "amps by way of .*added fuse F1.*added wire W3, .*brake-relay-contact of circuit branch"
+                                        + ".*, radio of circuit bus: 1\\.0[0-9] A"));
     }
 
     /** The cure: the brake-lamp switch gets its feed from the battery. */

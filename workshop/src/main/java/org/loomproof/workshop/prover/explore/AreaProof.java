@@ -183,8 +183,8 @@ final class AreaProof {
     private static Optional<Verdict> between(Finding finding) {
         return finding.between()
                 .filter(place -> place.found().slack() < 0)
-                .map(place -> new Verdict.Open(
-                        Phrase.of("open.between-supply-points", new Volts(place.volts())), List.of()));
+                .map(place ->
+                        new Verdict.Open(Phrase.of("open.between-supply-points", new Volts(place.volts())), List.of()));
     }
 
     private boolean isSupposed(Situation situation) {

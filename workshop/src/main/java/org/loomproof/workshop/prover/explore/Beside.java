@@ -14,24 +14,11 @@ import org.loomproof.workshop.trade.supply.SupplyPoint;
 
 /** Stock and fitted vehicle side by side in one situation. */
 public record Beside(
-        Space space,
-        Key key,
-        double supplyVolts,
-        Vehicle stock,
-        Vehicle fitted,
-        Working working,
-        Workbench bench) {
+        Space space, Key key, double supplyVolts, Vehicle stock, Vehicle fitted, Working working, Workbench bench) {
 
     /** The two at a supply point. */
     public Beside(Space space, Key key, Vehicle stock, Vehicle fitted, Working working, Workbench bench) {
-        this(
-                space,
-                key,
-                space.supplies().get(key.supply()).volts().value(),
-                stock,
-                fitted,
-                working,
-                bench);
+        this(space, key, space.supplies().get(key.supply()).volts().value(), stock, fitted, working, bench);
     }
 
     /** The pairs of every answer of the fitted vehicle with every answer of the stock vehicle. */
@@ -42,7 +29,14 @@ public record Beside(
             List<Pair> withEachStock = new ArrayList<>();
             for (OperatingPoint s : stockAtRest.points()) {
                 withEachStock.add(new Pair(
-                        positions, supply(), supplyVolts, doing(), new Reading(stock, s), new Reading(fitted, f), working, bench));
+                        positions,
+                        supply(),
+                        supplyVolts,
+                        doing(),
+                        new Reading(stock, s),
+                        new Reading(fitted, f),
+                        working,
+                        bench));
             }
             all.add(withEachStock);
         }

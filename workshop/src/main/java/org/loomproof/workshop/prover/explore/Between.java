@@ -94,7 +94,8 @@ final class Between {
     private List<Gap> gaps() {
         List<Integer> upwards = IntStream.range(0, space.supplies().size())
                 .boxed()
-                .sorted(Comparator.comparing(s -> space.supplies().get(s).volts().value()))
+                .sorted(Comparator.comparing(
+                        s -> space.supplies().get(s).volts().value()))
                 .toList();
         List<Gap> gaps = new ArrayList<>();
         for (int k = 1; k < upwards.size(); k++) {
@@ -218,8 +219,7 @@ final class Between {
         private Working workingAt(int grains) {
             return working.computeIfAbsent(
                     grains,
-                    g -> stockTable.at(
-                            space, stock, sheet, space.supplies().get(gap.lower()), g * GRAIN_VOLTS));
+                    g -> stockTable.at(space, stock, sheet, space.supplies().get(gap.lower()), g * GRAIN_VOLTS));
         }
     }
 

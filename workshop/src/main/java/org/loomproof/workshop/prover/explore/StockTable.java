@@ -50,8 +50,7 @@ public final class StockTable {
         return working;
     }
 
-    private static List<Answers> row(
-            Space space, Vehicle stock, SupplyPoint supply, double volts, Workbench bench) {
+    private static List<Answers> row(Space space, Vehicle stock, SupplyPoint supply, double volts, Workbench bench) {
         Walker settings = new Walker(space, stock.settings(), supply, Condition.IDLE);
         List<Answers> row = new ArrayList<>();
         for (int p = 0; p < space.positions().size(); p++) {

@@ -107,7 +107,8 @@ final class Sweep {
 
     /** Looks between the supply points as well, where contacts move there. */
     Sweep between(BooleanSupplier isEnough) {
-        solves += new Between(space, sheet, stock, fitted, cases, concern, stockTable, stands).look(findings, bench, isEnough);
+        solves += new Between(space, sheet, stock, fitted, cases, concern, stockTable, stands)
+                .look(findings, bench, isEnough);
         return this;
     }
 

@@ -30,12 +30,7 @@ final class Alarm {
 
     /** What is an alarm's cause, or a hand at the controller's plugs; and what a supply that returns does, nobody says. */
     private static final Set<Deed> LEFT_OUT = EnumSet.of(
-            Deed.BLOW,
-            Deed.FEED_SUPPLY_LOST,
-            Deed.FEED_GROUND_LOST,
-            Deed.FEED_FUSE_OUT,
-            Deed.FEED_WHOLE,
-            Deed.WAKES);
+            Deed.BLOW, Deed.FEED_SUPPLY_LOST, Deed.FEED_GROUND_LOST, Deed.FEED_FUSE_OUT, Deed.FEED_WHOLE, Deed.WAKES);
 
     private final Product product;
     private final Set<OperableId> sensors;
@@ -70,9 +65,7 @@ final class Alarm {
     }
 
     private boolean isOpen(OperableId opening, Product.Place at) {
-        return Operable.OPENING_POSITIONS
-                .getLast()
-                .equals(product.positions(at).get(opening));
+        return Operable.OPENING_POSITIONS.getLast().equals(product.positions(at).get(opening));
     }
 
     /** Whether whatever comes by itself ends in the alarm; a circle that never gets there does not. */
@@ -102,7 +95,8 @@ final class Alarm {
                 return false;
             }
             product.next(each, (step, to) -> {
-                if (step instanceof Step.Darkens || (step instanceof Step.Controls(Deed deed) && BY_ITSELF.contains(deed))) {
+                if (step instanceof Step.Darkens
+                        || (step instanceof Step.Controls(Deed deed) && BY_ITSELF.contains(deed))) {
                     next.add(to);
                 }
             });
@@ -141,8 +135,7 @@ final class Alarm {
 
     private boolean isHarmless(Product.Place from, Step step) {
         return switch (step) {
-            case Step.Controls(Deed deed) ->
-                !LEFT_OUT.contains(deed) && (deed != Deed.ARM || isClosed(from));
+            case Step.Controls(Deed deed) -> !LEFT_OUT.contains(deed) && (deed != Deed.ARM || isClosed(from));
             case Step.Operates(OperableId operable, String position) ->
                 !sensors.contains(operable) && product.control(from).isAwake(ControllerState.DISARMED);
             case Step.Supplies supplies -> true;

@@ -70,8 +70,8 @@ public final class Reachable {
                 .filter(opening -> !alarm.surelyFollows(opening, search))
                 .map(OpeningSeen::idOf)
                 .collect(Collectors.toSet());
-        Proof noticed = proof.restated(
-                result -> missed.contains(result.id()) ? open(result, "open.alarm-not-sure") : result);
+        Proof noticed =
+                proof.restated(result -> missed.contains(result.id()) ? open(result, "open.alarm-not-sure") : result);
         boolean isQuiet = proof.results().stream()
                 .filter(result -> isQuiet(result) || result.id().startsWith(ArmedAfterLight.NAME + " "))
                 .allMatch(result -> result.verdict() instanceof Verdict.Holds);

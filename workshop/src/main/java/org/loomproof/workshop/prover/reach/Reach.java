@@ -229,7 +229,8 @@ public final class Reach {
     private void take(Node node, Turn turn) {
         switch (turn.cause()) {
             case ARMING_OVER, SOUNDING_OVER, SOUNDS_AGAIN -> {
-                Zone over = node.zone().atLeast(STATE, lasts(node.mode().state()).least());
+                Zone over =
+                        node.zone().atLeast(STATE, lasts(node.mode().state()).least());
                 if (!over.isEmpty()) {
                     enter(new Node(node.mode(), over, node.steps(), node.number()), turn);
                 }
@@ -241,8 +242,7 @@ public final class Reach {
                     CAUSE_TO_WARN,
                     CAUSE_TO_SOUND,
                     WARNING_GOES_ON,
-                    WARNING_ENDS ->
-                enter(node, turn);
+                    WARNING_ENDS -> enter(node, turn);
         }
     }
 

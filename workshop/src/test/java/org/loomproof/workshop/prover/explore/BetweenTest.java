@@ -178,8 +178,8 @@ class BetweenTest {
                             .toList(),
                     job.brief().sheet().operables().stream().map(Operable::id).collect(Collectors.toSet()));
             this.table = StockTable.of(space, stock, job.brief().sheet());
-            this.concern =
-                    new Concern(space, new StepsTo(job.brief().sheet(), job.brief().kit()), cases);
+            this.concern = new Concern(
+                    space, new StepsTo(job.brief().sheet(), job.brief().kit()), cases);
         }
 
         /** One condition and combination at one place between two neighbouring points; how many cases were asked. */
@@ -190,7 +190,8 @@ class BetweenTest {
             SupplyPoint below = SupplyPoint.values()[lower];
             SupplyPoint above = SupplyPoint.values()[lower + 1];
             double volts = below.volts().value()
-                    + chance.nextDouble() * (above.volts().value() - below.volts().value());
+                    + chance.nextDouble()
+                            * (above.volts().value() - below.volts().value());
             int[] asked = concern.at(concern.under(condition), positions);
             if (asked.length == 0) {
                 return 0;
@@ -212,7 +213,8 @@ class BetweenTest {
                 double here = there.slack(c);
                 if (!Double.isNaN(least) && here < least - 1e-3 * Math.max(1, Math.abs(least))) {
                     tighter.add(cases.get(c).id() + " at " + volts + " V: " + low.slack(c) + ", " + here + ", "
-                            + high.slack(c) + " in " + space.conditions().get(condition).representative() + " "
+                            + high.slack(c) + " in "
+                            + space.conditions().get(condition).representative() + " "
                             + space.positions().get(positions));
                 }
             }
@@ -230,8 +232,7 @@ class BetweenTest {
                             space.conditions().get(condition).representative())
                     .at(positions)
                     .emf(fitted.wired().battery(), volts);
-            return new At(
-                    beside.solve(), bench.stand(fitted, bench.answers(fitted, setting)));
+            return new At(beside.solve(), bench.stand(fitted, bench.answers(fitted, setting)));
         }
 
         private final class At {

@@ -72,8 +72,7 @@ class AlarmTest {
         Jobs.Job job = SecondWayTest.badlyJoined(seed);
         Reachable reachable = SecondWayTest.reachable(job);
         Product product = reachable.product();
-        boolean follows =
-                new Alarm(product, job.brief()).surelyFollows(DOOR, reachable.search());
+        boolean follows = new Alarm(product, job.brief()).surelyFollows(DOOR, reachable.search());
         boolean isSeen = Prover.prove(job.brief(), job.plan()).results().stream()
                 .filter(result -> result.id().equals("opening-seen driver-door"))
                 .anyMatch(result -> result.verdict() instanceof Verdict.Holds);
