@@ -94,7 +94,7 @@ final class Between {
     private List<Gap> gaps() {
         List<Integer> upwards = IntStream.range(0, space.supplies().size())
                 .boxed()
-                .sorted(Comparator.comparing(
+                .sorted(Comparator.comparingDouble(
                         s -> space.supplies().get(s).volts().value()))
                 .toList();
         List<Gap> gaps = new ArrayList<>();

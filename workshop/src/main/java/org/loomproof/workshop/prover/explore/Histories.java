@@ -80,7 +80,7 @@ record Histories(
                 here = 2 * here + (point.isAwake(output) ? 1 : 0);
             }
             for (PartId relay : relays) {
-                here = 3 * here + point.relayPosition(relay).ordinal();
+                here = 2 * here + (point.relayPosition(relay) == RelayPosition.PULLED_IN ? 1 : 0);
             }
             all = 1_000_003 * all + here;
         }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -182,13 +183,20 @@ class BetweenTest {
                     space, new StepsTo(job.brief().sheet(), job.brief().kit()), cases);
         }
 
+        private List<SupplyPoint> upwards() {
+            return space.supplies().stream()
+                    .sorted(Comparator.comparingDouble(
+                            (SupplyPoint supply) -> supply.volts().value()))
+                    .toList();
+        }
+
         /** One condition and combination at one place between two neighbouring points; how many cases were asked. */
         int ask(Random chance) {
             int condition = chance.nextInt(space.conditions().size());
             int positions = chance.nextInt(space.positions().size());
             int lower = chance.nextInt(space.supplies().size() - 1);
-            SupplyPoint below = SupplyPoint.values()[lower];
-            SupplyPoint above = SupplyPoint.values()[lower + 1];
+            SupplyPoint below = upwards().get(lower);
+            SupplyPoint above = upwards().get(lower + 1);
             double volts = below.volts().value()
                     + chance.nextDouble()
                             * (above.volts().value() - below.volts().value());
