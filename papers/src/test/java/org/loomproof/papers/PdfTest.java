@@ -1,6 +1,7 @@
 package org.loomproof.papers;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -15,7 +16,6 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -189,15 +189,12 @@ class PdfTest {
                         && !row.getTextContent().strip().matches("(?s)J1\\d.*"))
                 .hasSize(1)
                 .allSatisfy(row -> assertThat(row.getTextContent().strip()).endsWith("1"));
-        try (PDDocument document = Loader.loadPDF(Pdf.of(record(), Sheet.A4))) {
-            int pictures = 0;
-            for (PDPage printed : document.getPages()) {
-                for (COSName name : printed.getResources().getXObjectNames()) {
-                    pictures += printed.getResources().getXObject(name) instanceof PDImageXObject ? 1 : 0;
-                }
-            }
-            assertThat(pictures).isEqualTo(1);
-        }
+        assertThat(DrawnPictures.in(Pdf.of(record(), Sheet.A4))).singleElement().satisfies(drawn -> {
+            assertThat(drawn.wide()).isCloseTo(85 / 25.4 * 72, within(1.0));
+            assertThat(drawn.high() / drawn.wide())
+                    .as("not stretched")
+                    .isCloseTo((double) drawn.pixelsHigh() / drawn.pixelsWide(), within(0.01));
+        });
     }
 
     @Test

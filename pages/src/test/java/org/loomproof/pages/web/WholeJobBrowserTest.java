@@ -7,10 +7,12 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
+import com.microsoft.playwright.options.SelectOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -20,6 +22,7 @@ import org.loomproof.book.key.Passphrase;
 import org.loomproof.pages.bay.MeterAt;
 import org.loomproof.pages.bay.SoundMeter;
 import org.loomproof.pages.desk.Planning;
+import org.loomproof.pages.desk.Timings;
 import org.loomproof.pages.web.Browsers.Screen;
 import org.loomproof.pages.work.Noted;
 import org.loomproof.pages.work.Work;
@@ -72,7 +75,8 @@ class WholeJobBrowserTest extends InBrowser {
             SoundMeter meter = new SoundMeter(file.given().brief(), file.plan());
             Page page = signedIn(somebody, shop);
             page.navigate(shop.address() + "/jobs/" + id);
-            int leads = bench(page);
+            int leads = file.given().brief().kit().leads().size();
+            bench(page, leads);
             Browsers.picture(page, screen, "whole-bench");
             page.navigate(shop.address() + "/jobs/" + id);
             button(page, "The loom is prepared").click();
@@ -95,6 +99,7 @@ class WholeJobBrowserTest extends InBrowser {
             page.navigate(shop.address() + "/jobs/" + id + "/bay");
             assertThat(page.locator(".steps .ticked")).hasCount(steps.size());
             Browsers.picture(page, screen, "whole-bay");
+            benchTook(page, shop, id, "35");
             inTheBook(shop, id, leads, steps.size());
 
             page.navigate(shop.address() + "/jobs/" + id);
@@ -109,23 +114,39 @@ class WholeJobBrowserTest extends InBrowser {
             assertThat(page.locator("p.done")).isVisible();
             Browsers.picture(page, screen, "whole-done");
             assertThat(card(shop, id).get("handed-over")).isNotEmpty();
+            assertThat(new Timings(shop.shop.book().orElseThrow())
+                            .text()
+                            .orElseThrow()
+                            .text())
+                    .as("what the next quotes are counted from")
+                    .contains(String.format(Locale.ROOT, "bench-lead,%.2f", 35.0 / leads));
         }
+    }
+
+    private static void benchTook(Page page, TestShop shop, CardId id, String minutes) {
+        page.navigate(shop.address() + "/jobs/" + id + "/spent");
+        page.getByLabel("On what").selectOption(new SelectOption().setLabel("Bench: every lead of the loom"));
+        page.getByLabel("Minutes", new Page.GetByLabelOptions().setExact(true)).fill(minutes);
+        button(page, "Note the minutes").click();
+        assertThat(page.locator(".sum")).hasText("0 h " + minutes + " min in all");
+        assertThat(new Timings(shop.shop.book().orElseThrow()).text())
+                .as("counted when the car is handed over")
+                .isEmpty();
     }
 
     private static Card card(TestShop shop, CardId id) {
         return shop.shop.book().orElseThrow().cards().find(id).orElseThrow();
     }
 
-    /** Every lead is ticked; how many there are. */
-    private static int bench(Page page) {
+    /** Every lead is ticked. */
+    private static void bench(Page page, int leads) {
         page.locator(".way a", new Page.LocatorOptions().setHasText("Bench")).click();
-        int leads = page.locator(".tickbox").count();
+        assertThat(page.locator(".tickbox")).hasCount(leads);
         for (int lead = 0; lead < leads; lead++) {
             page.locator(".tickbox").nth(lead).click();
             assertThat(page.locator(".tickbox[aria-pressed=true]")).hasCount(lead + 1);
             sent(page);
         }
-        return leads;
     }
 
     private static List<String> steps(Page page, TestShop shop, CardId id) {

@@ -27,11 +27,16 @@ public record JointText(Joints joints, Wording words) {
                 .toList();
     }
 
-    /** One joint in a sentence. */
-    public String sentence(PlacedJoint joint) {
-        String how = joint.choice()
+    /** How one joint is made, where its name stands beside. */
+    public String how(PlacedJoint joint) {
+        return joint.choice()
                 .map(choice -> sentence(joint.place(), choice))
                 .orElseGet(() -> words.of("joint.size-not-said", words.end(joint.place())));
+    }
+
+    /** One joint in a sentence. */
+    public String sentence(PlacedJoint joint) {
+        String how = how(joint);
         return joint.place() instanceof End.OfPart ? how : words.of("joint.numbered", joint.name(), how);
     }
 

@@ -125,7 +125,9 @@ record Printed(List<Markup> content, Map<String, String> headings, Map<String, I
             case Element element ->
                 switch (element.name()) {
                     case "input" -> Element.of("span", "\u00A0").styled("tick-box");
-                    case "svg" -> described(element);
+                    case "svg" ->
+                        styled(element).with("alt", element.attributes().getOrDefault("aria-label", " "));
+                    case "img" -> styled(element);
                     case "h2" -> anchored(element, headings);
                     case "ul" -> list(element, headings);
                     // On paper nothing leads anywhere.
@@ -166,11 +168,11 @@ record Printed(List<Markup> content, Map<String, String> headings, Map<String, I
         return text.toString().strip();
     }
 
-    private static Element described(Element svg) {
-        Map<String, String> attributes = new LinkedHashMap<>(svg.attributes());
+    /** As large as the style sheet says and no more: sizes of its own would stretch it. */
+    private static Element styled(Element drawn) {
+        Map<String, String> attributes = new LinkedHashMap<>(drawn.attributes());
         attributes.remove("width");
         attributes.remove("height");
-        attributes.put("alt", svg.attributes().getOrDefault("aria-label", " "));
-        return new Element(svg.name(), attributes, svg.children());
+        return new Element(drawn.name(), attributes, drawn.children());
     }
 }

@@ -120,7 +120,7 @@ public final class WarrantyRecord {
                             Element.of("th", joint.name()).with("scope", "row"),
                             Parts.cell(words.of("warranty.place"), place(joint.place())),
                             Parts.cell(words.of("bench-card.wires"), wires),
-                            Parts.cell(words.of("warranty.how"), text.sentence(joint)),
+                            Parts.cell(words.of("warranty.how"), text.how(joint)),
                             Parts.cell(words.of("warranty.picture"), NO_PICTURE)));
         }
         return Element.of("section")
