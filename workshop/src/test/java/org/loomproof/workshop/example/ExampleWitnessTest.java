@@ -35,14 +35,13 @@ class ExampleWitnessTest {
         Vehicle planned = Vehicle.fitted(brief, plan, Corner.TYPICAL);
         List<MishapResult> results = new ArrayList<>(
                 FaultProver.prove(brief, plan, FaultWatch.PATIENT).results());
-        results.removeIf(r -> !r.opens().isEmpty()
-                || !r.undecided().isEmpty()
-                || r.breaks().isEmpty());
+        results.removeIf(r ->
+                !r.opens().isEmpty() || !r.undecided().isEmpty() || r.breaks().isEmpty());
         int checked = 0;
         int tooLarge = 0;
         for (MishapResult result : Sample.of(results, 6)) {
-            FewerSteps whole = new FewerSteps(
-                    brief, plan, Optional.of(Damage.of(result.mishap(), plan, planned.wired())));
+            FewerSteps whole =
+                    new FewerSteps(brief, plan, Optional.of(Damage.of(result.mishap(), plan, planned.wired())));
             for (Break each : result.breaks()) {
                 if (whole.isWhole()) {
                     whole.check(each.claim(), each.witness());
