@@ -128,6 +128,7 @@ public final class Weigher {
         if (!left.isEmpty()) {
             bounds.add(Phrase.of("bound.weighed", weighed.size(), weighed.size() + left.size()));
         }
+        best = shared(brief, best, candidates.sharing(), weighed);
         Plan winner = best.plan();
         for (Weighed other : weighed) {
             if (!other.equals(best)) {
@@ -136,6 +137,24 @@ public final class Weigher {
         }
         return new PlannedJob(
                 winner, best.proof(), new Search(weighed.size(), solves(weighed), candidates.searches()), bounds);
+    }
+
+    /** The same with one part for several as long as the proof allows: everything that may be shared at once, or else one by one. */
+    private Weighed shared(Brief brief, Weighed found, Candidates.Sharer sharing, List<Weighed> weighed) {
+        Weighed best = found;
+        boolean better = Score.isProvenAsFarAsItGoes(best.plan(), best.proof());
+        while (better) {
+            better = false;
+            for (Plan fewer : sharing.share(best.plan())) {
+                Weighed next = take(brief, fewer, weighed, best.score().broken());
+                if (next.score().compareTo(best.score()) < 0) {
+                    best = next;
+                    better = true;
+                    break;
+                }
+            }
+        }
+        return best;
     }
 
     private static long solves(List<Weighed> weighed) {

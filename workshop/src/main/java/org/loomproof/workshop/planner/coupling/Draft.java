@@ -40,6 +40,11 @@ public record Draft(String key, List<Piece> pieces, List<Run> runs, Amps through
                 name, allPieces, allRuns, new Amps(throughController.value() + more.throughController.value()));
     }
 
+    /** The same with other parts and runs. */
+    public Draft with(List<Piece> otherPieces, List<Run> otherRuns) {
+        return new Draft(key, otherPieces, otherRuns, throughController);
+    }
+
     /** A coupling of that name, to be filled. */
     public static Builder of(String key) {
         return new Builder(key);

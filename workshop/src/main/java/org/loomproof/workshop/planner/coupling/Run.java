@@ -27,4 +27,10 @@ public record Run(
         Amps carries,
         AllowedDrop drop,
         Optional<AddedPartId> behind,
-        Optional<SquareMillimetres> noThinnerThan) {}
+        Optional<SquareMillimetres> noThinnerThan) {
+
+    /** The same between other ends, behind another fuse. */
+    public Run between(End one, End other, Optional<AddedPartId> fuse) {
+        return new Run(one, other, length, carries, drop, fuse, noThinnerThan);
+    }
+}

@@ -2,8 +2,10 @@ package org.loomproof.workshop.planner.rule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.loomproof.workshop.plan.Refusal;
+import org.loomproof.workshop.planner.coupling.Draft;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -36,6 +38,22 @@ public record Option(List<Decision> decisions, List<Refusal> refusals, List<Phra
     /** Decisions alone. */
     public static Option of(List<? extends Decision> decisions) {
         return new Option(List.copyOf(decisions), List.of(), List.of());
+    }
+
+    /** The same with other drafts of its couplings. */
+    public Option redrafted(UnaryOperator<Draft> drawn) {
+        List<Decision> redrawn = decisions.stream()
+                .map(decision -> decision instanceof Decision.Join join
+                        ? new Decision.Join(
+                                join.of(),
+                                join.serves(),
+                                join.circuits(),
+                                drawn.apply(join.draft()),
+                                join.because(),
+                                join.insteadOf())
+                        : decision)
+                .toList();
+        return new Option(redrawn, refusals, cautions, searches);
     }
 
     /** A refusal and what becomes of the leads. */

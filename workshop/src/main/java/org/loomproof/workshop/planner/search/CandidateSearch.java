@@ -1,8 +1,11 @@
 package org.loomproof.workshop.planner.search;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.loomproof.workshop.brief.order.Wish;
@@ -38,11 +41,11 @@ public final class CandidateSearch {
                     Math.min(Long.MAX_VALUE / 64, thereAre * question.options().size());
             furthest += question.options().size() - 1;
         }
-        Set<Plan> plans = new LinkedHashSet<>();
+        Map<Plan, List<Option>> plans = new LinkedHashMap<>();
         for (int away = 0; away <= furthest && plans.size() < MOST_CANDIDATES; away++) {
             combine(questions, 0, away, new ArrayList<>(), answers -> {
                 if (plans.size() < MOST_CANDIDATES) {
-                    plans.add(Assembly.of(job, answers, unserved(job, answers), cautions));
+                    plans.putIfAbsent(Assembly.of(job, answers, unserved(job, answers), cautions), answers);
                 }
             });
         }
@@ -53,7 +56,23 @@ public final class CandidateSearch {
                 .flatMap(option -> option.searches().stream())
                 .distinct()
                 .toList();
-        return new Candidates(List.copyOf(plans), thereAre, bounds, searches);
+        return new Candidates(
+                List.copyOf(plans.keySet()), thereAre, bounds, searches, new Shared(job, cautions, new HashMap<>(plans)));
+    }
+
+    /** Remembers of which answers each plan is made, the shared ones as well. */
+    private record Shared(Job job, List<Phrase> cautions, Map<Plan, List<Option>> answers)
+            implements Candidates.Sharer {
+        @Override
+        public List<Plan> share(Plan plan) {
+            List<Plan> shared = new ArrayList<>();
+            for (List<Option> fewer : Sharing.of(job.brief(), answers.getOrDefault(plan, List.of()))) {
+                Plan made = Assembly.of(job, fewer, unserved(job, fewer), cautions);
+                answers.putIfAbsent(made, fewer);
+                shared.add(made);
+            }
+            return shared;
+        }
     }
 
     private static void combine(

@@ -45,7 +45,14 @@ public final class KitSettings {
         }
         Set<Searched> searches = new LinkedHashSet<>();
         each.forEach(candidates -> searches.addAll(candidates.searches()));
-        return new Candidates(List.copyOf(plans), thereAre, List.copyOf(bounds), List.copyOf(searches));
+        return new Candidates(
+                List.copyOf(plans), thereAre, List.copyOf(bounds), List.copyOf(searches), plan -> share(ways, each, plan));
+    }
+
+    private static List<Plan> share(List<List<Choice>> ways, List<Candidates> each, Plan plan) {
+        return each.get(ways.indexOf(plan.settings())).sharing().share(plan.withSettings(List.of())).stream()
+                .map(shared -> shared.withSettings(plan.settings()))
+                .toList();
     }
 
     /** Every combination of settings that changes a lead; fewer changes come first. */
