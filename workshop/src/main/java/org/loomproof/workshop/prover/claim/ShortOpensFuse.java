@@ -169,6 +169,14 @@ final class ShortOpensFuse implements Claim {
     }
 
     private static Margin margin(Fitting fitting, ChafedLoom.Fare fare) {
+        if (Double.isInfinite(fare.amps())) {
+            // No point was found at which everything rests: as bad as no guard at all.
+            return new Margin(
+                    -fare.lasting().value(),
+                    "A",
+                    Phrase.of("margin.amps-not-known", fare.wire().id()),
+                    Phrase.of("margin.bears-for-good", fare.lasting()));
+        }
         if (!fare.isGuarded()) {
             return new Margin(
                     fare.lasting().value() - fare.amps(),
