@@ -108,8 +108,8 @@ class SharedPartsTest {
                         Optional.empty()))
                 .lowSide("siren", LeadRole.SIREN, 0.4, SOUNDING)
                 .lowSide("horn", LeadRole.HORN, 0.4, SOUNDING);
-        Brief brief =
-                new Brief(car.sheet(), kit.kit(), AnOrder.forWishes(Wish.SIREN, Wish.HORN).order());
+        Brief brief = new Brief(
+                car.sheet(), kit.kit(), AnOrder.forWishes(Wish.SIREN, Wish.HORN).order());
 
         PlannedJob job = new Weigher().weigh(brief);
 
@@ -122,7 +122,8 @@ class SharedPartsTest {
     void theSameIsSharedEveryTime() {
         Brief brief = lamps("left", "right", 21);
 
-        assertThat(new Weigher().weigh(brief).plan()).isEqualTo(new Weigher().weigh(brief).plan());
+        assertThat(new Weigher().weigh(brief).plan())
+                .isEqualTo(new Weigher().weigh(brief).plan());
     }
 
     private static void assertNothingIsBroken(PlannedJob job) {

@@ -57,7 +57,11 @@ public final class CandidateSearch {
                 .distinct()
                 .toList();
         return new Candidates(
-                List.copyOf(plans.keySet()), thereAre, bounds, searches, new Shared(job, cautions, new HashMap<>(plans)));
+                List.copyOf(plans.keySet()),
+                thereAre,
+                bounds,
+                searches,
+                new Shared(job, cautions, new HashMap<>(plans)));
     }
 
     /** Remembers of which answers each plan is made, the shared ones as well. */

@@ -46,7 +46,11 @@ public final class KitSettings {
         Set<Searched> searches = new LinkedHashSet<>();
         each.forEach(candidates -> searches.addAll(candidates.searches()));
         return new Candidates(
-                List.copyOf(plans), thereAre, List.copyOf(bounds), List.copyOf(searches), plan -> share(ways, each, plan));
+                List.copyOf(plans),
+                thereAre,
+                List.copyOf(bounds),
+                List.copyOf(searches),
+                plan -> share(ways, each, plan));
     }
 
     private static List<Plan> share(List<List<Choice>> ways, List<Candidates> each, Plan plan) {

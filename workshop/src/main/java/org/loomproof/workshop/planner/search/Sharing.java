@@ -205,13 +205,11 @@ final class Sharing {
                             .filter(run -> !isOn(run.from(), goes) && !isOn(run.to(), goes))
                             .toList());
         }
-        UnaryOperator<End> renamed =
-                end -> end instanceof End.OfPart(var part, var terminal) && part.equals(goes)
-                        ? new End.OfPart(stays, terminal)
-                        : end;
-        Set<List<End>> own = draft.runs().stream()
-                .map(run -> List.of(run.from(), run.to()))
-                .collect(Collectors.toSet());
+        UnaryOperator<End> renamed = end -> end instanceof End.OfPart(var part, var terminal) && part.equals(goes)
+                ? new End.OfPart(stays, terminal)
+                : end;
+        Set<List<End>> own =
+                draft.runs().stream().map(run -> List.of(run.from(), run.to())).collect(Collectors.toSet());
         List<Run> runs = draft.runs().stream()
                 .filter(run -> !isCoilAgain(run, renamed, own))
                 .map(run -> run.between(
