@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import org.loomproof.intake.kit.LeadReading;
 import org.loomproof.shop.notes.KitReading;
 import org.loomproof.workshop.brief.kit.LeadRole;
-import org.loomproof.workshop.brief.text.Words;
 import org.loomproof.workshop.quantity.QuantityWriter;
 import org.loomproof.workshop.trade.colour.WireColour;
 import org.loomproof.workshop.words.Messages;
@@ -53,7 +52,7 @@ public final class KitNotesReport {
         String figures = String.join(
                 ", ",
                 Stream.of(
-                                lead.port().map(Words::of),
+                                lead.port().map(port -> port(port, lead)),
                                 lead.rating().map(QuantityWriter::write),
                                 lead.pulse().map(QuantityWriter::write))
                         .flatMap(Optional::stream)
@@ -61,5 +60,20 @@ public final class KitNotesReport {
         report.field("intake.report.port", Optional.empty(), x -> "", figures);
         lead.asks().forEach(ask -> report.ask(ask, "intake.report.asked"));
         report.leftOver(lead.leftOver());
+    }
+
+    private String port(LeadReading.PortKind port, LeadReading lead) {
+        return switch (port) {
+            case SUPPLY -> messages.text("term.port.supply");
+            case GROUND -> messages.text("term.port.ground");
+            case LOW_INPUT -> messages.text("term.port.input-low");
+            case HIGH_INPUT -> messages.text("term.port.input-high");
+            case LOW_SIDE -> messages.text("term.port.low-side");
+            case HIGH_SIDE -> messages.text("term.port.high-side");
+            case TO_EXTRA ->
+                messages.text(
+                        "term.port.to-extra",
+                        lead.role().map(a -> a.value().word()).orElse("-"));
+        };
     }
 }

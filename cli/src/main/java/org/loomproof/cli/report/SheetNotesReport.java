@@ -117,7 +117,9 @@ public final class SheetNotesReport {
 
     private void onSheet(NotesLines report, Entry entry, Circuit circuit) {
         report.remark(
-                "intake.report.on-sheet", circuit.id(), Words.of(circuit.basis().certainty()));
+                "intake.report.on-sheet",
+                circuit.id(),
+                messages.text("term.certainty." + Words.of(circuit.basis().certainty())));
         boolean restSaid = entry.behaviour().flatMap(a -> a.value().rest()).isPresent();
         if (!restSaid && circuit.basis().certainty() == Certainty.GUESSED) {
             report.remark(

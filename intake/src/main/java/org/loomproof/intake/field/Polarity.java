@@ -24,7 +24,7 @@ public final class Polarity {
             "[+(]?\\s?(?<![\\w.,])(\\d{1,2}(?:[.,]\\d)?)\\s*(?:v|volts?|voltios)\\b(?:\\s?\\(?\\+\\)?)?|[+]\\s?12\\b(?!\\s*(?:mm|awg))");
     private static final Pattern SIGN_IN_BRACKETS = Pattern.compile("[(\\[]\\s*([+-])\\s*[)\\]]");
     private static final Pattern SIGN_ALONE = Pattern.compile(
-            "(?:^|(?<=[\\s,;:|/]))([+-])(?=$|\\s*[,;|/:=>)]|\\.$|\\.\\s|\\s+(?:at|to|when|on|in|pulse|trigger|bei|al|en|au|a)\\b)");
+            "(?:^|(?<=[\\s,;:|/]))([+-])(?=$|\\s*[,;|/:=>)]|\\.$|\\.\\s|\\s+(?:at|to|when|on|out|output|input|in|pulse|trigger|ausgang|eingang|sortie|entree|salida|entrada|bei|al|en|au|a)\\b)");
     private static final Pattern SIGN_IN_COLUMN = Pattern.compile("([+-])");
     private static final Pattern SIGN_BEHIND = Pattern.compile("(?<=\u0001)\\s+(\\+)(?=\\s|$)");
     private static final double SUPPLY_FROM_VOLTS = 11;

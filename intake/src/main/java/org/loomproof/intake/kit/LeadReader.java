@@ -13,6 +13,7 @@ import org.loomproof.intake.check.EntryReader;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.field.Behaviour;
 import org.loomproof.intake.field.Claims;
+import org.loomproof.intake.field.Evidence;
 import org.loomproof.intake.field.Places;
 import org.loomproof.intake.field.Spot;
 import org.loomproof.intake.field.Word;
@@ -33,6 +34,10 @@ final class LeadReader {
     /** A pole right before a current: {@code +2A}. */
     private static final Pattern SIGNED_AMPS =
             Pattern.compile("(?:^|(?<=[\\s(]))([+-])(?=\\d{1,4}(?:[.,]\\d{1,2})?\\s*m?a)");
+
+    /** A pole as the last word of an input or output: {@code siren output plus}. */
+    private static final Pattern LAST_POLE = Pattern.compile(
+            "\\b(?:(plus|pos|positi[fv]\\w*)|minus|moins|neg|negati[fv]\\w*|ground|gnd|earth|masse|masa|tierra)\\W*$");
 
     private final Entry entry;
 
@@ -70,9 +75,10 @@ final class LeadReader {
 
     /** The lead, as the given one in its list; its id is none of those taken and is taken from then on. */
     LeadReading read(int number, Set<String> ids) {
-        Optional<LeadWords.Use> use = LeadWords.use(own, entry.role());
+        Optional<LeadWords.Use> use = LeadWords.use(own, entry.role()).or(this::byVolts);
         Optional<Amps> rating = Ratings.amps(folded);
-        Optional<PortKind> port = use.flatMap(this::port);
+        Optional<PortKind> port =
+                use.flatMap(this::port).or(() -> LeadWords.direction(own).flatMap(way -> port(way, false)));
         String plug = spot.connector().isEmpty() ? spot.panel() : spot.connector();
         return new LeadReading(
                 id(plug, number, ids),
@@ -107,25 +113,51 @@ final class LeadReader {
         return id;
     }
 
+    /** A lead of which nothing is said but volts is fed with them, and one with nothing but a minus is the return. */
+    private Optional<LeadWords.Use> byVolts() {
+        Matcher volts = VOLTS.matcher(own);
+        boolean isFeed = volts.find() && LeadWords.direction(own).isEmpty();
+        Optional<LeadRole> role = isFeed
+                ? Optional.of(LeadRole.SUPPLY)
+                : RETURN.matcher(own).matches() ? Optional.of(LeadRole.GROUND) : Optional.empty();
+        return role.map(meant -> new LeadWords.Use(
+                new Answer<>(meant, Evidence.HALF_NAMED, HALF_SURE, entry.origin(), isFeed ? volts.group() : "-"),
+                isFeed ? LeadWords.Way.FEED : LeadWords.Way.GROUND));
+    }
+
+    /** How sure volts alone make a supply; common practice, {@code KitCorpusTest} counts it in. */
+    private static final double HALF_SURE = 0.75;
+
+    private static final Pattern VOLTS =
+            Pattern.compile("[+]?\\s?\\b(?:12|24|9\\s?(?:-|to|bis|a|à)\\s?\\d{2})\\s?v(?:olts?)?\\b|[+]\\s?12\\b");
+
+    /** A colour, a sign that parts, and a minus. */
+    private static final Pattern RETURN = Pattern.compile("[^:=]{2,20}[:=]\\s*-\\s*");
+
     private Optional<PortKind> port(LeadWords.Use use) {
+        return port(use.way(), use.role().value() == LeadRole.IGNITION_SENSE);
+    }
+
+    /** @param senses whether it senses a switched supply, which can only mean something when it is high */
+    private Optional<PortKind> port(LeadWords.Way way, boolean senses) {
         Optional<Behaviour.Kind> pole = entry.behaviour().map(a -> a.value().kind());
         Matcher signed = SIGNED_AMPS.matcher(own);
-        String sign = pole.isEmpty() && signed.find() ? signed.group(1) : "";
+        Matcher last = LAST_POLE.matcher(own);
+        String sign = pole.isPresent()
+                ? ""
+                : signed.find() ? signed.group(1) : last.find() ? last.group(1) == null ? "-" : "+" : "";
         boolean low = sign.equals("-")
                 || pole.filter(k -> k == Behaviour.Kind.NEGATIVE).isPresent();
         boolean high = sign.equals("+")
                 || pole.filter(k -> k == Behaviour.Kind.POSITIVE).isPresent();
-        return switch (use.way()) {
+        return switch (way) {
             case FEED -> Optional.of(PortKind.SUPPLY);
             case GROUND -> Optional.of(PortKind.GROUND);
             case EXTRA -> Optional.of(PortKind.TO_EXTRA);
-            case INPUT -> {
-                // What senses a switched supply can only mean something when it is high.
-                boolean senses = use.role().value() == LeadRole.IGNITION_SENSE;
-                yield high || (senses && !low)
+            case INPUT ->
+                high || (senses && !low)
                         ? Optional.of(PortKind.HIGH_INPUT)
                         : low ? Optional.of(PortKind.LOW_INPUT) : Optional.empty();
-            }
             case OUTPUT ->
                 high ? Optional.of(PortKind.HIGH_SIDE) : low ? Optional.of(PortKind.LOW_SIDE) : Optional.empty();
             case UNSAID -> Optional.empty();

@@ -68,6 +68,23 @@ final class LeadWords {
                         way(row, hits))));
     }
 
+    /** Whether the text says that a lead goes out of the box or into it, by words for just one of the two. */
+    static Optional<Way> direction(String folded) {
+        List<String> said = said(WORDS.find(Word.of(folded)));
+        return said.size() == 1
+                ? Optional.of(Way.valueOf(said.getFirst().toUpperCase(Locale.ROOT)))
+                : Optional.empty();
+    }
+
+    private static List<String> said(List<Hit> hits) {
+        return hits.stream()
+                .filter(hit -> hit.match() != Hit.Match.MISSPELT)
+                .map(h -> h.ideas().getFirst())
+                .filter(DIRECTIONS::contains)
+                .distinct()
+                .toList();
+    }
+
     /** The text without the words that only a kit has. */
     static String without(String folded) {
         StringBuilder rest = new StringBuilder(folded);
@@ -88,11 +105,7 @@ final class LeadWords {
         if (usual == Way.FEED || usual == Way.GROUND || usual == Way.EXTRA) {
             return usual;
         }
-        List<String> said = hits.stream()
-                .map(h -> h.ideas().getFirst())
-                .filter(DIRECTIONS::contains)
-                .distinct()
-                .toList();
+        List<String> said = said(hits);
         if (said.size() == 1 && usual == Way.UNSAID) {
             return Way.valueOf(said.getFirst().toUpperCase(Locale.ROOT));
         }

@@ -19,6 +19,7 @@ import org.loomproof.shop.notes.NotesRun;
 import org.loomproof.shop.notes.PutRight;
 import org.loomproof.shop.notes.SheetReading;
 import org.loomproof.workshop.brief.order.Order;
+import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.words.Messages;
 
@@ -50,9 +51,29 @@ public final class WiringNotes {
 
     /** What is understood of a job's notes, as put right so far. */
     public Optional<SheetReading> read(Card job, ShopMemory memory, Map<String, String> facts) {
+        return read(job, memory, facts, Optional.empty());
+    }
+
+    /** The same merged into the job's own sheet as it stands; nothing while that cannot be used, or when it says all of it already. */
+    public Optional<SheetReading> merged(Card job, ShopMemory memory) {
+        return sheet(job)
+                .flatMap(sheet -> read(job, memory, Map.of(), Optional.of(sheet))
+                        .filter(merged -> merged.merge()
+                                .filter(merge -> !merge.sheet().equals(sheet))
+                                .isPresent()));
+    }
+
+    private Optional<SheetReading> read(Card job, ShopMemory memory, Map<String, String> facts, Optional<Sheet> into) {
         return source(job)
                 .flatMap(source -> putRight(job, source, memory, "")
-                        .map(right -> new NotesRun(messages).read(source, right, facts, order(job), Optional.empty())));
+                        .map(right -> new NotesRun(messages).read(source, right, facts, order(job), into)));
+    }
+
+    private Optional<Sheet> sheet(Card job) {
+        return switch (new TextRun(messages).briefs().readSheet(Planning.text(job, "sheet"))) {
+            case Checked.Good<Sheet>(Sheet sheet) -> Optional.of(sheet);
+            case Checked.Bad<Sheet> ignored -> Optional.empty();
+        };
     }
 
     /** The notes of a job with one correction more; nothing when it cannot be made. */

@@ -15,6 +15,7 @@ import java.util.Optional;
 import org.loomproof.book.card.Card;
 import org.loomproof.book.card.Saved;
 import org.loomproof.intake.correct.Likely;
+import org.loomproof.intake.correct.ShopMemory;
 import org.loomproof.intake.decode.Decoder;
 import org.loomproof.intake.sheet.SheetFacts;
 import org.loomproof.pages.desk.Memory;
@@ -100,8 +101,10 @@ final class NotesPages {
             SheetFacts.listKeys().stream()
                     .filter(key -> !visit.form(key).isEmpty())
                     .forEach(key -> facts.put(key, visit.form(key)));
+            WiringNotes notes = new WiringNotes(visit.messages());
+            ShopMemory memory = new Memory(visit.book()).all();
             Optional<SheetReading> reading =
-                    new WiringNotes(visit.messages()).read(job, new Memory(visit.book()).all(), facts);
+                    visit.form("into").isEmpty() ? notes.read(job, memory, facts) : notes.merged(job, memory);
             if (reading.isEmpty()) {
                 visit.refuse(HttpStatus.CONFLICT);
                 return;
@@ -131,12 +134,14 @@ final class NotesPages {
     }
 
     private static void show(Visit visit, HttpStatus status, Card job, List<String> problems) {
-        Optional<SheetReading> reading =
-                new WiringNotes(visit.messages()).read(job, new Memory(visit.book()).all(), WiringNotes.facts(job));
+        WiringNotes notes = new WiringNotes(visit.messages());
+        ShopMemory memory = new Memory(visit.book()).all();
+        Optional<SheetReading> reading = notes.read(job, memory, WiringNotes.facts(job));
         Map<String, Object> shown = new HashMap<>();
         shown.put("job", job);
         shown.put("problems", problems);
         shown.put("reading", reading);
+        shown.put("merge", notes.merged(job, memory).flatMap(SheetReading::merge));
         shown.put("mark", mark(job));
         shown.put("most", MOST_SHOWN);
         Map<String, String> facts =

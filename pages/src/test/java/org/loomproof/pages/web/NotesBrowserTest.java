@@ -112,25 +112,37 @@ class NotesBrowserTest extends InBrowser {
             assertThat(page.locator(".problem")).containsText("sheet.yaml");
             assertThat(page.locator("#text")).hasValue(Pattern.compile("constant-supply"));
             page.navigate(job + "/notes");
-            page.getByLabel("System voltage, such as 12 V").fill("12 V");
-            Map.of(
-                            "Pole at the body",
-                            "negative",
-                            "Drive",
-                            "combustion",
-                            "Start",
-                            "key",
-                            "Kind of key",
-                            "plain",
-                            "Wheel",
-                            "left")
-                    .forEach((label, value) -> page.getByLabel(label, new Page.GetByLabelOptions().setExact(true))
-                            .selectOption(value));
+facts(page);
             Browsers.look(page, Screen.LAPTOP, "notes-facts");
             take(page);
             assertThat(page.locator("h1")).containsText("Fennick");
             page.navigate(job + "/texts/sheet");
             assertThat(page.locator("#text").inputValue()).contains("format: loomproof sheet 1", "notes.txt 1:1-");
+        }
+    }
+
+    @Test
+    void aSecondSourceIsMergedIntoTheSheetAndWhatDiffersIsToldBefore() {
+        try (TestShop shop = TestShop.open(folder);
+                BrowserContext somebody = browsers().somebody(Screen.PHONE)) {
+            String job = job(shop);
+            Page page = signedIn(somebody, shop);
+            page.navigate(job + "/notes");
+            paste(page, "12V constant\tred\t+\tcolumn\nignition\tpink\t+\tcolumn\n");
+            facts(page);
+            take(page);
+            page.navigate(job + "/notes");
+            // These are the notes that the sheet was made of.
+            assertThat(page.locator("#merge")).hasCount(0);
+            paste(page, "12V constant\tred\t+\tcolumn\nignition\tyellow\t+\tcolumn\nhorn\tgrey\t-\tcolumn\n");
+            Locator merge = page.locator("#merge");
+            assertThat(merge).containsText("constant-supply is borne out");
+            assertThat(merge).containsText("ignition and ignition-2 cannot both be true");
+            assertThat(merge).containsText("horn is new");
+            Browsers.look(page, Screen.PHONE, "notes-merge");
+            merge.getByRole(AriaRole.BUTTON).click();
+            page.navigate(job + "/texts/sheet");
+            assertThat(page.locator("#text").inputValue()).contains("id: ignition-2", "colour: PK", "colour: YE", "role: horn");
         }
     }
 
@@ -239,6 +251,23 @@ class NotesBrowserTest extends InBrowser {
         page.getByLabel("Or a file").setInputFiles(file);
         page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Read the notes"))
                 .click();
+    }
+
+    private static void facts(Page page) {
+        page.getByLabel("System voltage, such as 12 V").fill("12 V");
+        Map.of(
+                        "Pole at the body",
+                        "negative",
+                        "Drive",
+                        "combustion",
+                        "Start",
+                        "key",
+                        "Kind of key",
+                        "plain",
+                        "Wheel",
+                        "left")
+                .forEach((label, value) -> page.getByLabel(label, new Page.GetByLabelOptions().setExact(true))
+                        .selectOption(value));
     }
 
     private static Locator entry(Page page, int number) {

@@ -1,0 +1,169 @@
+package org.loomproof.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.loomproof.intake.check.Entry;
+import org.loomproof.intake.decode.Passage;
+import org.loomproof.intake.sheet.DraftSheet;
+import org.loomproof.workshop.brief.Certainty;
+
+/** The shapes that notes come in, and the dresses of colours, poles and names, one small text each. */
+class LayoutsTest {
+
+    private static List<String> shown(String text) {
+        return Notes.read(text).entries().stream()
+                .map(e -> String.join(";", Scores.fields(e)))
+                .toList();
+    }
+
+    private static String shownFirst(String text) {
+        return shown(text).getFirst();
+    }
+
+    @Test
+    void severalTablesInOneFileHaveTheirOwnColumns() {
+        assertThat(shown("""
+                        Circuit | Colour | Pol | Where
+                        Horn | grey | - | column
+                        Brake | green | + | pedal
+
+                        Wire,Function,Location,Polarity
+                        pink,Ignition,switch harness,positive
+                        yellow,Starter,switch harness,positive
+                        """))
+                .containsExactly(
+                        "horn;GY;neg;column||",
+                        "brake;GN;pos;pedal||",
+                        "ignition;PK;pos;switch harness||",
+                        "starter;YE;pos;switch harness||");
+    }
+
+    @Test
+    void aTableNeedsNoHeaderAndACellMayGoOnInTheNextRow() {
+        assertThat(shown("Horn\tgrey\t-\tcolumn\nBrake\tgreen with\t+\tbrake\n\tblack\t\tpedal\n"))
+                .containsExactly("horn;GY;neg;column||", "brake;GN/BK;pos;brake pedal||");
+    }
+
+    @Test
+    void aFootnoteGoesToEveryRowThatBearsItsMarkAndMayDoubtOrBindIt() {
+        List<Entry> entries = Notes.read("""
+                        Circuit | Colour | Pol
+                        Horn* | grey | -
+                        Brake | green | +
+                        Lock* | blue | -
+                        Unlock(1) | white | -
+                        * not sure, verify
+                        (1) only with factory alarm
+                        """).entries();
+        assertThat(entries).hasSize(4);
+        assertThat(entries).extracting(Entry::doubted).containsExactly(true, false, true, false);
+        assertThat(entries.get(0).notes()).extracting(Passage::text).containsExactly("not sure, verify");
+        assertThat(entries.get(3).validity()).isEqualTo("only with factory alarm");
+    }
+
+    @Test
+    void aNoteUnderARowIsThatRowsAndTheSameAsAboveIsFollowed() {
+        List<Entry> entries = Notes.read("""
+                        Circuit | Colour | Pol | Where
+                        Horn | grey | - | column
+                          the thick one, taped
+                        Brake | green | + | same as above
+                        """).entries();
+        assertThat(entries.get(0).notes()).extracting(Passage::text).containsExactly("the thick one, taped");
+        assertThat(entries.get(1).spot().orElseThrow().value().panel()).isEqualTo("column");
+        assertThat(entries.get(1).spot().orElseThrow().sure()).isLessThan(0.95);
+    }
+
+    @Test
+    void aHeadingCarriesThePlaceUntilTheNext() {
+        assertThat(shown("driver kick panel:\nLock: green (-)\nUnlock: blue (-)\n\nsteering column:\nHorn: grey (-)\n"
+                        ))
+                .containsExactly(
+                        "lock;GN;neg;driver kick panel||",
+                        "unlock;BU;neg;driver kick panel||",
+                        "horn;GY;neg;steering column||");
+    }
+
+    @Test
+    void aRowForOneTrimIsOnTheSheetAsAGuess() {
+        DraftSheet draft = DraftSheet.of(
+                Notes.read("Circuit | Colour | Pol | Where | Remarks\nConstant | red | + | column | base trim\nIgnition | pink | + | column | \n"
+                        ),
+                "n",
+                "",
+                Set.of());
+        assertThat(draft.circuits())
+                .extracting(c -> c.basis().certainty())
+                .containsExactly(Certainty.GUESSED, Certainty.STATED);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '=',
+            textBlock = """
+                    LT GRN/blk = GN/BK
+                    grün-weiß = GN/WH
+                    PNK w/ BLU tracer = PK/BU
+                    dk blue (thin) = BU
+                    black with white stripe = BK/WH
+                    rojo con raya negra = RD/BK
+                    vert filet jaune = GN/YE
+                    GRY.ORG = GY/OG
+                    """)
+    void coloursComeInAnyDress(String written, String letters) {
+        assertThat(shownFirst("Circuit | Colour | Pol\nHorn | " + written + " | -\nBrake | red | +\n"))
+                .isEqualTo("horn;" + letters + ";neg;||");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '=',
+            textBlock = """
+                    lock, (+) = pos
+                    lock, neg. pulse = neg
+                    lock legs, 5 wire = rev
+                    lock legs, reverse pol. = rev
+                    lock, multiplex 820 ohm = 820
+                    door pin, ground when open = neg
+                    CAN high, data = data
+                    door pin, BCM 5v = 5
+                    lock, + at rest, - to lock = neg
+                    """)
+    void polesComeInAnyDress(String written, String pole) {
+        List<String> cells = List.of(written.split(", ", 2));
+        assertThat(shownFirst(
+                                "Circuit | Colour | Pol\n" + cells.get(0) + " | grey | " + cells.get(1)
+                                        + "\nBrake | red | +\n")
+                        .split(";", -1)[2])
+                .isEqualTo(pole);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '=',
+            textBlock = """
+                    ignition 1 = ignition
+                    ignition 2 = second-ignition
+                    accessory = accessory
+                    starter = starter
+                    second starter = second-starter
+                    parking lamp = parking-lamp
+                    side marker = other
+                    trunk pin = trunk-trigger
+                    trunk release = trunk-release
+                    lock = lock
+                    unlock = unlock
+                    lock motor leg = lock-motor-leg
+                    door lock switch = lock
+                    wuzzle = unknown
+                    """)
+    void whatIsCloseIsToldApart(String written, String role) {
+        assertThat(shownFirst("Circuit | Colour | Pol\n" + written + " | grey | \nBrake | red | +\n"))
+                .startsWith(role + ";");
+    }
+}
