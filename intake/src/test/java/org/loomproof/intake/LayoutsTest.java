@@ -90,6 +90,33 @@ class LayoutsTest {
     }
 
     @Test
+    void aLineOverATableSaysWhereAllOfItIsAndATitleThatTellsTheSideBindsNothing() {
+        List<Entry> entries = Notes.read("""
+                        Torvo, 2014, manual, LHD
+
+                        all at the steering column unless said
+                        Constant ....... red
+                        Ignition ....... pink, plus
+                        Horn ........... grey, -, left kick panel
+                        """).entries();
+        assertThat(entries).extracting(Entry::steering).containsOnly("");
+        assertThat(entries)
+                .extracting(e -> e.spot().orElseThrow().value().panel())
+                .containsExactly("steering column", "steering column", "left kick panel");
+    }
+
+    @Test
+    void aColourOfWhichHalfIsAskedIsNotReadAndWhoDoesNotKnowThePlaceNamesNone() {
+        Entry entry = Notes.read("Circuit | Colour | Pol | Where\nHorn | tan/??? | - | no idea\nBrake | red | + | pedal\n")
+                .entries()
+                .getFirst();
+        assertThat(entry.colour()).isEmpty();
+        assertThat(entry.colourAsWritten()).isEqualTo("tan/???");
+        assertThat(entry.spot()).isEmpty();
+        assertThat(entry.doubted()).isTrue();
+    }
+
+    @Test
     void aRowForOneTrimIsOnTheSheetAsAGuess() {
         DraftSheet draft = DraftSheet.of(
                 Notes.read("Circuit | Colour | Pol | Where | Remarks\nConstant | red | + | column | base trim\nIgnition | pink | + | column | \n"
@@ -129,6 +156,7 @@ class LayoutsTest {
                     lock legs, 5 wire = rev
                     lock legs, reverse pol. = rev
                     lock, multiplex 820 ohm = 820
+                    lock, 1k ohm to gnd = 1000
                     door pin, ground when open = neg
                     CAN high, data = data
                     door pin, BCM 5v = 5

@@ -146,7 +146,15 @@ public final class EntryReader {
         return found;
     }
 
+    /** The second colour is not known to whoever wrote it: {@code tan/???}. */
+    private static final Pattern HALF_KNOWN = Pattern.compile("\\p{L}\\s*[/-]\\s*\\?|\\?\\s*[/-]\\s*\\p{L}");
+
     private void colourCell(Cell cell, Claims claims) {
+        if (colour == null && HALF_KNOWN.matcher(cell.text().text()).find()) {
+            colourAsWritten = cell.text().text();
+            behaviour = behaviour == null ? Polarity.among(claims).orElse(null) : behaviour;
+            return;
+        }
         readSize(claims);
         Optional<Found<WireColour>> found = Colours.inColumn(claims);
         if (colour == null && found.isPresent()) {

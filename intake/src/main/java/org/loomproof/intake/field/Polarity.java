@@ -129,6 +129,11 @@ public final class Polarity {
                         && t.sort() != Sort.TOWARD
                         && (column || !isIgnored(t, all)))
                 .toList();
+        boolean stepped = terms.stream().anyMatch(t -> t.sort() == Sort.STEPPED && t.amount() > 0);
+        if (stepped) {
+            // "1k to ground" is one way of switching and not two.
+            terms = terms.stream().filter(t -> t.sort() != Sort.NEGATIVE).toList();
+        }
         Optional<Level> rest = Optional.empty();
         Optional<Level> active = Optional.empty();
         for (int i = 0; i < terms.size(); i++) {

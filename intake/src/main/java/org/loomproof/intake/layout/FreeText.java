@@ -116,17 +116,11 @@ final class FreeText {
         }
     }
 
-    /** A line that stands between the rows of a table, of which the given one was the first. */
-    void between(Passage line, int first) {
-        Optional<Passage> ofAll = placeOfAll(line);
-        if (ofAll.isPresent() && draft.count() > first + 1) {
-            draft.loose(line);
-            draft.saidOfAll(first, new Cell(ColumnKind.PLACE_OF_ALL, ofAll.get(), true));
-            return;
-        }
+    /** A line that stands between the rows of a table. */
+    void between(Passage line) {
         boolean ownEntry = hasColour(line) && Roles.names(line.folded());
         if (ownEntry) {
-            line(line);
+            Several.lines(line).forEach(this::line);
         } else {
             draft.note(line.slice(0, line.length()));
         }

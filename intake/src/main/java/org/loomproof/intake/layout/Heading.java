@@ -38,7 +38,9 @@ final class Heading {
         boolean place =
                 Places.isPlug(slice.folded()) || (Places.isPlace(slice.folded()) && !Roles.names(slice.folded()));
         boolean colour = Colours.among(new Claims(slice)).isPresent();
-        return (marked || place || sort(slice) == Sort.STEERING) && !colour ? Optional.of(slice) : Optional.empty();
+        // A title that tells the vehicle's side among other things stands over no variant.
+        boolean side = sort(slice) == Sort.STEERING && bare.indexOf(',') < 0;
+        return (marked || place || side) && !colour ? Optional.of(slice) : Optional.empty();
     }
 
     private static Passage slice(Passage line, String bare) {

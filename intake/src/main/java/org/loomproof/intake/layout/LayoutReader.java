@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.decode.SourceLines;
 import org.loomproof.intake.field.Colours;
@@ -188,9 +189,20 @@ public final class LayoutReader {
 
     private void table(Part part, TableReader table, Divider divider) {
         int first = draft.count();
+        // Where all of the table is, said in a line before or behind it; of several such lines nobody knows which.
+        List<Passage> ofAll = IntStream.range(0, part.lines().size())
+                .filter(i -> part.cells().get(i).size() == 1)
+                .mapToObj(part.lines()::get)
+                .filter(line -> Heading.of(line.slice(0, line.length())).isEmpty())
+                .filter(line -> FreeText.placeOfAll(line).isPresent())
+                .toList();
         for (int i = 0; i < part.lines().size(); i++) {
             Passage line = part.lines().get(i);
             List<Passage> cells = part.cells().get(i);
+            if (ofAll.size() == 1 && line.equals(ofAll.getFirst())) {
+                draft.loose(line);
+                continue;
+            }
             long filled = cells.stream().filter(c -> !c.isBlank()).count();
             Optional<Passage> heading = filled == 1 ? Heading.of(line.slice(0, line.length())) : Optional.empty();
             if (heading.isPresent() && !table.isWrapped(cells)) {
@@ -202,8 +214,12 @@ public final class LayoutReader {
             } else if (cells.size() > 1 && (filled > 1 || divider != Divider.GAPS)) {
                 table.entries(cells, draft.headings()).forEach(draft::add);
             } else {
-                new FreeText(draft).between(line, first);
+                new FreeText(draft).between(line);
             }
+        }
+        if (ofAll.size() == 1) {
+            Passage place = FreeText.placeOfAll(ofAll.getFirst()).orElseThrow();
+            draft.saidOfAll(first, new Cell(ColumnKind.PLACE_OF_ALL, place, true));
         }
     }
 }
