@@ -81,8 +81,7 @@ class LayoutsTest {
 
     @Test
     void aHeadingCarriesThePlaceUntilTheNext() {
-        assertThat(shown("driver kick panel:\nLock: green (-)\nUnlock: blue (-)\n\nsteering column:\nHorn: grey (-)\n"
-                        ))
+        assertThat(shown("driver kick panel:\nLock: green (-)\nUnlock: blue (-)\n\nsteering column:\nHorn: grey (-)\n"))
                 .containsExactly(
                         "lock;GN;neg;driver kick panel||",
                         "unlock;BU;neg;driver kick panel||",
@@ -107,7 +106,8 @@ class LayoutsTest {
 
     @Test
     void aColourOfWhichHalfIsAskedIsNotReadAndWhoDoesNotKnowThePlaceNamesNone() {
-        Entry entry = Notes.read("Circuit | Colour | Pol | Where\nHorn | tan/??? | - | no idea\nBrake | red | + | pedal\n")
+        Entry entry = Notes.read(
+                        "Circuit | Colour | Pol | Where\nHorn | tan/??? | - | no idea\nBrake | red | + | pedal\n")
                 .entries()
                 .getFirst();
         assertThat(entry.colour()).isEmpty();
@@ -119,8 +119,8 @@ class LayoutsTest {
     @Test
     void aRowForOneTrimIsOnTheSheetAsAGuess() {
         DraftSheet draft = DraftSheet.of(
-                Notes.read("Circuit | Colour | Pol | Where | Remarks\nConstant | red | + | column | base trim\nIgnition | pink | + | column | \n"
-                        ),
+                Notes.read(
+                        "Circuit | Colour | Pol | Where | Remarks\nConstant | red | + | column | base trim\nIgnition | pink | + | column | \n"),
                 "n",
                 "",
                 Set.of());
@@ -130,9 +130,7 @@ class LayoutsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '=',
-            textBlock = """
+    @CsvSource(delimiter = '=', textBlock = """
                     LT GRN/blk = GN/BK
                     grün-weiß = GN/WH
                     PNK w/ BLU tracer = PK/BU
@@ -148,9 +146,7 @@ class LayoutsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '=',
-            textBlock = """
+    @CsvSource(delimiter = '=', textBlock = """
                     lock, (+) = pos
                     lock, neg. pulse = neg
                     lock legs, 5 wire = rev
@@ -164,17 +160,14 @@ class LayoutsTest {
                     """)
     void polesComeInAnyDress(String written, String pole) {
         List<String> cells = List.of(written.split(", ", 2));
-        assertThat(shownFirst(
-                                "Circuit | Colour | Pol\n" + cells.get(0) + " | grey | " + cells.get(1)
-                                        + "\nBrake | red | +\n")
+        assertThat(shownFirst("Circuit | Colour | Pol\n" + cells.get(0) + " | grey | " + cells.get(1)
+                                + "\nBrake | red | +\n")
                         .split(";", -1)[2])
                 .isEqualTo(pole);
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '=',
-            textBlock = """
+    @CsvSource(delimiter = '=', textBlock = """
                     ignition 1 = ignition
                     ignition 2 = second-ignition
                     accessory = accessory

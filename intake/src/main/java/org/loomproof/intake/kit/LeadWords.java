@@ -71,9 +71,7 @@ final class LeadWords {
     /** Whether the text says that a lead goes out of the box or into it, by words for just one of the two. */
     static Optional<Way> direction(String folded) {
         List<String> said = said(WORDS.find(Word.of(folded)));
-        return said.size() == 1
-                ? Optional.of(Way.valueOf(said.getFirst().toUpperCase(Locale.ROOT)))
-                : Optional.empty();
+        return said.size() == 1 ? Optional.of(Way.valueOf(said.getFirst().toUpperCase(Locale.ROOT))) : Optional.empty();
     }
 
     private static List<String> said(List<Hit> hits) {

@@ -112,7 +112,7 @@ class NotesBrowserTest extends InBrowser {
             assertThat(page.locator(".problem")).containsText("sheet.yaml");
             assertThat(page.locator("#text")).hasValue(Pattern.compile("constant-supply"));
             page.navigate(job + "/notes");
-facts(page);
+            facts(page);
             Browsers.look(page, Screen.LAPTOP, "notes-facts");
             take(page);
             assertThat(page.locator("h1")).containsText("Fennick");
@@ -142,7 +142,8 @@ facts(page);
             Browsers.look(page, Screen.PHONE, "notes-merge");
             merge.getByRole(AriaRole.BUTTON).click();
             page.navigate(job + "/texts/sheet");
-            assertThat(page.locator("#text").inputValue()).contains("id: ignition-2", "colour: PK", "colour: YE", "role: horn");
+            assertThat(page.locator("#text").inputValue())
+                    .contains("id: ignition-2", "colour: PK", "colour: YE", "role: horn");
         }
     }
 
