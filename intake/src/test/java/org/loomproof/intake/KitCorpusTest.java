@@ -138,7 +138,8 @@ class KitCorpusTest {
     }
 
     private static double share(Map<String, int[]> right, String field) {
-        return right.get(field)[0] / (double) right.get(field)[1];
+        int[] tally = right.getOrDefault(field, new int[] {0, 1});
+        return tally[0] / (double) tally[1];
     }
 
     private static Map<String, List<String>> meanings() throws IOException {
