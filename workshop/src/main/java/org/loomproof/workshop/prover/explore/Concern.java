@@ -16,7 +16,7 @@ public final class Concern {
     private final List<List<Optional<Condition.Doing>>> doings = new ArrayList<>();
     private final List<BitSet> positions = new ArrayList<>();
     /** More steps than anybody takes. */
-    private static final int SUPPOSED = 1000;
+    static final int SUPPOSED = 1000;
 
     private final StepsTo stepsTo;
     private final int[] supplySteps;
