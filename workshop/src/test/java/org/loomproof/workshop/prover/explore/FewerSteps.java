@@ -113,8 +113,7 @@ public final class FewerSteps {
     }
 
     private static Condition.Doing doing(Situation situation) {
-        return new Condition.Doing(
-                situation.controller(), situation.feed(), situation.moment(), situation.still());
+        return new Condition.Doing(situation.controller(), situation.feed(), situation.moment(), situation.still());
     }
 
     private int steps(Situation situation) {
