@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.loomproof.intake.decode.Origin;
@@ -37,8 +36,6 @@ public final class EntryReader {
 
     /** A row's number in a list, which is no second circuit of its name. */
     private static final Pattern NUMBER = Pattern.compile("^\\s*\\(?\\d{1,3}[.)]\\s+");
-
-    private static final Pattern LABEL = Pattern.compile("^([^:=,;(]{2,40}?)\\s*(?::(?=\\s)|=+>?|[-=]>|\u2192|>)");
 
     private final RawEntry raw;
     private final List<Passage> leftOver = new ArrayList<>();
@@ -127,7 +124,7 @@ public final class EntryReader {
         // A column of names keeps its words for the name: a place in it must be led to.
         Optional<Found<String>> place = Places.afterPreposition(claims);
         Optional<Found<Behaviour>> switching = switching(claims);
-        if (colour == null && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.COLOUR)) {
+        if (colour == null && !has(ColumnKind.COLOUR)) {
             colour = Colours.among(claims).orElse(null);
         }
         if (role == null) {
@@ -167,9 +164,9 @@ public final class EntryReader {
             behaviour = Polarity.among(claims).orElse(null);
         }
         strayPlace(claims);
-        if (!spot.isSaid() && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.PLACE)) {
+        if (!spot.isSaid() && !has(ColumnKind.PLACE)) {
             // A word right behind a colour in its column is about the wire.
-            weakSpot(Spot.NOT_SAID, unknownPlace(claims, true));
+            weakSpot(Spot.NOT_SAID, inOwnWords(claims, true));
         }
         rest(claims);
     }
@@ -185,19 +182,19 @@ public final class EntryReader {
 
     /** Where the wire is, said in a column that is there for something else. */
     private void strayPlace(Claims claims) {
-        if (!spot.isSaid() && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.PLACE)) {
+        if (!spot.isSaid() && !has(ColumnKind.PLACE)) {
             Spot plug = Places.plug(claims);
             weakSpot(plug, Places.afterPreposition(claims).or(() -> Places.wholeSegment(claims)));
         }
     }
 
     private void placeCell(Cell cell, Claims claims) {
-        if (colour == null && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.COLOUR)) {
+        if (colour == null && !has(ColumnKind.COLOUR)) {
             colour = Colours.among(claims).orElse(null);
         }
         Spot plug = Places.plug(claims);
         List<Passage> left = claims.leftOver();
-        String panel = left.isEmpty() ? "" : panel(cell.text().text(), claims);
+        String panel = left.isEmpty() ? "" : PlaceInOwnWords.ofCell(cell.text().text(), claims);
         if (!spot.isSaid() && !panel.isEmpty() && !Places.isPlace(Passage.fold(panel))) {
             spotEvidence = Evidence.OWN_WORDS;
         }
@@ -215,20 +212,6 @@ public final class EntryReader {
         }
         placeCell(cell, claims);
         spotEvidence = known ? spotEvidence : Evidence.BESIDE_UNKNOWN;
-    }
-
-    /** All of the cell that is no connector or cavity, without the signs that stood between them. */
-    private static String panel(String written, Claims claims) {
-        StringBuilder kept = new StringBuilder();
-        for (int i = 0; i < written.length(); i++) {
-            kept.append(claims.open().charAt(i) == '\u0001' ? '\u0001' : written.charAt(i));
-        }
-        return kept.toString()
-                .replaceAll("\u0001+", "\u0001")
-                .replaceAll("[\\s,;:()/-]*\u0001[\\s,;:()/-]*", " ")
-                .replaceAll("\\(\\s*\\)", "")
-                .strip()
-                .replaceAll("^[,;:/-]+\\s*|\\s*[,;:/(-]+$", "");
     }
 
     private void spot(Spot said, Cell cell) {
@@ -253,6 +236,16 @@ public final class EntryReader {
         }
     }
 
+    private Optional<Found<String>> inOwnWords(Claims claims, boolean inColumn) {
+        return colour == null || role == null
+                ? Optional.empty()
+                : PlaceInOwnWords.behindColour(claims, inColumn, has(ColumnKind.ROLE));
+    }
+
+    private boolean has(ColumnKind kind) {
+        return raw.cells().stream().anyMatch(cell -> cell.kind() == kind);
+    }
+
     private void sizeCell(Claims claims) {
         readSize(claims);
         rest(claims);
@@ -269,7 +262,7 @@ public final class EntryReader {
         Spot plug = Places.plug(claims);
         Optional<Found<Behaviour>> switching = switching(claims).map(f -> takenOver(f, cell));
         behaviour = behaviour == null ? switching.orElse(null) : behaviour;
-        if (colour == null && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.COLOUR)) {
+        if (colour == null && !has(ColumnKind.COLOUR)) {
             colour = Colours.among(claims).orElse(null);
             if (colour != null && Colours.count(claims.passage()) > 1) {
                 colour = colour.on(Evidence.AMONG_SEVERAL);
@@ -279,146 +272,29 @@ public final class EntryReader {
             behaviour = Polarity.signBehind(claims).map(f -> takenOver(f, cell)).orElse(null);
         }
         Optional<Found<String>> place = Places.afterPreposition(claims);
-        if (role == null && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.ROLE)) {
-            freeRole(claims);
+        if (role == null && !has(ColumnKind.ROLE)) {
+            Naming named = Naming.of(claims, name);
+            name = named.name();
+            role = named.role().orElse(null);
         }
         if (place.isEmpty()) {
             place = Places.wholeSegment(claims);
         }
         if (place.isEmpty() && spot.panel().isEmpty()) {
-            place = unknownPlace(claims, false);
+            place = inOwnWords(claims, false);
         }
         weakSpot(plug, place.map(f -> takenOver(f, cell)));
-        if (role != null && role.evidence() == Evidence.AMONG_OTHERS && namesAnother(claims)) {
+        if (role != null && role.evidence() == Evidence.AMONG_OTHERS && Naming.isIn(claims)) {
             role = role.on(Evidence.AMONG_SEVERAL);
         }
         rest(claims);
     }
 
-    /** The first stretch that names a role in full; else the first that names one at all. */
-    private void freeRole(Claims claims) {
-        String open = claims.open();
-        List<int[]> segments = Segments.of(open);
-        Matcher label = LABEL.matcher(open);
-        if (label.find()) {
-            // What stands in front of a colon or an arrow names the circuit, if it names any.
-            Optional<Found<RoleReading>> named = Roles.among(claims, 0, label.end(1));
-            if (named.isPresent()) {
-                name = claims.passage().text().substring(0, label.end(1)).strip();
-                role = named.get();
-                return;
-            }
-            if (isUnknownName(claims, label.end(1), label.end())) {
-                // What stands behind its colour is where the wire is, and not what it is for.
-                unknownName(claims, label.end(1));
-                return;
-            }
-        }
-        Optional<int[]> full = segments.stream()
-                .filter(s -> Roles.names(open.substring(s[0], s[1])))
-                .findFirst();
-        Optional<int[]> any = full.or(() -> segments.stream()
-                .filter(s ->
-                        Roles.among(new Claims(claims.passage()), s[0], s[1]).isPresent())
-                .findFirst());
-        if (any.isPresent()) {
-            int[] segment = any.get();
-            name = claims.passage().text().substring(segment[0], segment[1]).strip();
-            role = Roles.among(claims, segment[0], segment[1]).orElse(null);
-        } else if (name.isEmpty() && !segments.isEmpty()) {
-            name = claims.passage()
-                    .text()
-                    .substring(segments.getFirst()[0], segments.getFirst()[1])
-                    .strip();
-        }
-    }
-
-    /** Behind a name nobody knows, what the circuit is for may be said beside its colour; further behind it may as well be where it is. */
-    private void unknownName(Claims claims, int end) {
-        String open = claims.open();
-        name = claims.passage().text().substring(0, end).strip();
-        for (int[] segment : Segments.of(claims.passage().folded())) {
-            if (segment[0] >= end && role == null && Roles.names(open.substring(segment[0], segment[1]))) {
-                boolean besideColour = open.substring(segment[0], segment[1]).indexOf('\u0001') >= 0;
-                role = Roles.among(claims, segment[0], segment[1])
-                        .map(f -> besideColour ? f : f.on(Evidence.BESIDE_UNKNOWN))
-                        .orElse(null);
-            }
-        }
-    }
-
-    /** True for a label that is a name nobody knows, with a colour right behind it. */
-    private static boolean isUnknownName(Claims claims, int end, int behind) {
-        Passage label = claims.passage().slice(0, end);
-        Claims rest = new Claims(claims.passage().part(behind, claims.passage().length()));
-        return Word.of(label.folded()).stream().anyMatch(word -> word.text().length() > 2)
-                && !Roles.isNoise(label.folded())
-                && !Places.isPlace(label.folded())
-                && !Places.plug(new Claims(label)).isSaid()
-                && Colours.among(new Claims(label)).isEmpty()
-                && Colours.among(rest).isPresent()
-                && rest.open().strip().startsWith("\u0001");
-    }
-
-    /** True when what is left names a circuit in full, too. */
-    private static boolean namesAnother(Claims claims) {
-        String open = claims.open();
-        return Segments.of(open).stream().anyMatch(s -> Roles.names(open.substring(s[0], s[1])));
-    }
-
-    /**
-     * Behind the colour, a stretch of a few words that nothing else explains is where the wire is, in words of the writer's own: one that fills all
-     * between two marks, or in a short line all that follows the colour.
-     */
-    private Optional<Found<String>> unknownPlace(Claims claims, boolean inColumn) {
-        if (colour == null || role == null) {
-            return Optional.empty();
-        }
-        Claims whole = new Claims(claims.passage());
-        Colours.among(whole);
-        int behind = whole.open().lastIndexOf('\u0001');
-        List<int[]> segments = Segments.of(claims.passage().folded());
-        int least = raw.cells().stream().anyMatch(c -> c.kind() == ColumnKind.ROLE) ? 1 : 2;
-        boolean isShort = !inColumn && Word.of(claims.passage().folded()).size() <= MOST_WORDS_OF_A_SHORT_LINE;
-        List<int[]> stretches = new ArrayList<>();
-        for (int[] segment : segments) {
-            boolean holdsColour = segment[0] <= behind && behind < segment[1];
-            if (segment[1] > behind && behind >= 0 && (holdsColour ? isShort : segments.size() > least)) {
-                open(holdsColour ? behind + 1 : segment[0], segment[1], claims).ifPresent(stretches::add);
-            }
-        }
-        if (stretches.size() != 1) {
-            return Optional.empty();
-        }
-        int from = Places.behindLead(claims, stretches.getFirst()[0], stretches.getFirst()[1]);
-        Passage place = claims.passage().slice(from, stretches.getFirst()[1]);
-        if (Word.of(place.folded()).size() > MOST_WORDS_OF_A_PLACE || place.isBlank() || Roles.names(place.folded())) {
-            return Optional.empty();
-        }
-        claims.claim(stretches.getFirst()[0], stretches.getFirst()[1]);
-        return Optional.of(new Found<>(place.text(), Evidence.BESIDE_UNKNOWN, place.origin(), place.text()));
-    }
-
-    /** The stretch between two offsets when nothing of it is claimed but what stands at its beginning, and it holds more than little words. */
-    private static Optional<int[]> open(int from, int to, Claims claims) {
-        int start = from;
-        while (start < to && !Character.isLetterOrDigit(claims.open().charAt(start))) {
-            start++;
-        }
-        String open = claims.open().substring(start, to);
-        boolean isName =
-                open.codePoints().anyMatch(Character::isLetter) && !Roles.isNoise(open) && open.indexOf('\u0001') < 0;
-        return isName ? Optional.of(new int[] {start, to}) : Optional.empty();
-    }
-
-    private static final int MOST_WORDS_OF_A_SHORT_LINE = 9;
-    private static final int MOST_WORDS_OF_A_PLACE = 5;
-
     /** A column of notes keeps all of its words; where no other column says how the wire switches or where it is, it may. */
     private void noteCell(Cell cell) {
         note(cell.text());
         Claims claims = new Claims(cell.text());
-        if (behaviour == null && raw.cells().stream().noneMatch(c -> c.kind() == ColumnKind.POLARITY)) {
+        if (behaviour == null && !has(ColumnKind.POLARITY)) {
             behaviour = switching(claims).map(f -> takenOver(f, cell)).orElse(null);
         }
         strayPlace(claims);

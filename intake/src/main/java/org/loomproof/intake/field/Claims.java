@@ -12,7 +12,8 @@ import org.loomproof.intake.decode.Passage;
 /** A text while it is being read: each reader claims what it understood, so that the next one sees only the rest. */
 public final class Claims {
 
-    private static final char CLAIMED = '\u0001';
+    /** Stands in {@link #open} for each letter of what was claimed. */
+    public static final char CLAIMED = '\u0001';
 
     private final Passage passage;
     private final BitSet taken = new BitSet();

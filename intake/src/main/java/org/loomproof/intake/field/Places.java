@@ -27,7 +27,7 @@ public final class Places {
             Pattern.compile("the|der|die|das|dem|den|des|el|la|los|las|le|les|l|du|de|a|of|im|am|your|my|its");
     private static final Pattern LEAD = Pattern.compile(ARTICLES.pattern()
             + "|at|in|on|to|into|from|an|am|im|in|auf|zum|zur|vom|en|al|au|aux|dans|sur|vers|y|and|und|et");
-    private static final Pattern SIGNS_BETWEEN = Pattern.compile("[\\s.'/\u0001-]*");
+    private static final Pattern SIGNS_BETWEEN = Pattern.compile("[\\s.'/" + Claims.CLAIMED + "-]*");
 
     private Places() {}
 

@@ -26,7 +26,7 @@ public final class Polarity {
     private static final Pattern SIGN_ALONE = Pattern.compile(
             "(?:^|(?<=[\\s,;:|/]))([+-])(?=$|\\s*[,;|/:=>)]|\\.$|\\.\\s|\\s+(?:at|to|when|on|out|output|input|in|pulse|trigger|ausgang|eingang|sortie|entree|salida|entrada|bei|al|en|au|a)\\b)");
     private static final Pattern SIGN_IN_COLUMN = Pattern.compile("([+-])");
-    private static final Pattern SIGN_BEHIND = Pattern.compile("(?<=\u0001)\\s+(\\+)(?=\\s|$)");
+    private static final Pattern SIGN_BEHIND = Pattern.compile("(?<=" + Claims.CLAIMED + ")\\s+(\\+)(?=\\s|$)");
     private static final double SUPPLY_FROM_VOLTS = 11;
 
     private Polarity() {}
@@ -276,7 +276,7 @@ public final class Polarity {
 
     private static void blot(StringBuilder text, int from, int to) {
         for (int i = from; i < to; i++) {
-            text.setCharAt(i, '\u0001');
+            text.setCharAt(i, Claims.CLAIMED);
         }
     }
 

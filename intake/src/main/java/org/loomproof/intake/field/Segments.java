@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 /** The stretches of a text between marks of punctuation: commas, colons, brackets, dashes with blanks around. */
 public final class Segments {
 
-    private static final Pattern MARK = Pattern.compile("[,;:|()\\[\\]\"\u0001]|\\.(?=\\s|$)|\\s[-=/>]+\\s|\\s{2,}|\t");
+    private static final Pattern MARK =
+            Pattern.compile("[,;:|()\\[\\]\"" + Claims.CLAIMED + "]|\\.(?=\\s|$)|\\s[-=/>]+\\s|\\s{2,}|\t");
 
     private Segments() {}
 

@@ -69,7 +69,7 @@ final class Clauses {
     static boolean names(Passage text) {
         Claims claims = new Claims(text);
         Colours.among(claims);
-        int colour = Math.max(0, claims.open().indexOf('\u0001'));
+        int colour = Math.max(0, claims.open().indexOf(Claims.CLAIMED));
         return Roles.names(text.folded()) || Roles.names(text.folded().substring(0, colour));
     }
 
@@ -77,7 +77,7 @@ final class Clauses {
     static Optional<Passage> leadingPlace(Passage sentence) {
         Claims claims = new Claims(sentence);
         Colours.among(claims);
-        int colour = claims.open().indexOf('\u0001');
+        int colour = claims.open().indexOf(Claims.CLAIMED);
         Passage head = sentence.slice(0, colour < 0 ? 0 : colour);
         return head.isBlank()
                 ? Optional.empty()
@@ -132,8 +132,8 @@ final class Clauses {
         if (!names(part)) {
             return List.of(part);
         }
-        int from = claims.open().indexOf('\u0001');
-        int to = claims.open().lastIndexOf('\u0001') + 1;
+        int from = claims.open().indexOf(Claims.CLAIMED);
+        int to = claims.open().lastIndexOf(Claims.CLAIMED) + 1;
         // Within one reading of two hues, or between two readings.
         Matcher and = AND.matcher(part.folded()).region(from, to);
         boolean within = and.find();
@@ -147,11 +147,11 @@ final class Clauses {
             }
             Optional<Found<WireColour>> second = Colours.among(claims);
             if (second.isEmpty()
-                    || claims.open().charAt(and.end()) != '\u0001'
+                    || claims.open().charAt(and.end()) != Claims.CLAIMED
                     || !(plural || isTwoHued(second.get()))) {
                 return List.of(part);
             }
-            to = claims.open().lastIndexOf('\u0001') + 1;
+            to = claims.open().lastIndexOf(Claims.CLAIMED) + 1;
         }
         // The first of "two starter wires" is the starter's, and only the other one the second.
         Matcher two = TWO.matcher(part.folded()).region(0, from);

@@ -30,7 +30,7 @@ final class Several {
     private static final Pattern SIDES_PARTED =
             Pattern.compile("\\s*(?:[/,;|(]|\\b(?:and|und|y|et|or|oder|o|ou)\\b)?\\s*$");
 
-    private static final Pattern BEGINS_CLAIMED = Pattern.compile("[\\s:=(]*\u0001");
+    private static final Pattern BEGINS_CLAIMED = Pattern.compile("[\\s:=(]*" + Claims.CLAIMED);
 
     private static final int MOST = 4;
 
@@ -80,7 +80,7 @@ final class Several {
         Passage name = line.part(0, one[0]);
         Claims claims = new Claims(second);
         Colours.among(claims);
-        Passage tail = second.part(claims.open().lastIndexOf('\u0001') + 1, second.length());
+        Passage tail = second.part(claims.open().lastIndexOf(Claims.CLAIMED) + 1, second.length());
         return List.of(
                 Passage.append(List.of(name, line.part(one[0], one[1]), first.part(0, joint.start()), tail)),
                 Passage.append(List.of(name, line.part(other[0], other[1]), second)));
@@ -115,7 +115,7 @@ final class Several {
         }
         Claims last = new Claims(colours.getLast());
         Colours.among(last);
-        int end = last.open().lastIndexOf('\u0001') + 1;
+        int end = last.open().lastIndexOf(Claims.CLAIMED) + 1;
         Passage tail = colours.getLast().part(end, colours.getLast().length());
         Passage sign = line.part(label.end(1), label.end());
         List<Passage> lines = new ArrayList<>();

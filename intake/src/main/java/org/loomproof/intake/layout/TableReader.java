@@ -75,7 +75,9 @@ final class TableReader {
         Claims claims = new Claims(cell);
         return Marks.steering(claims).isEmpty()
                 ? Headers.kind(cell.folded())
-                : Headers.kind(claims.open().replaceAll("[\u0001():/-]+", " ").strip());
+                : Headers.kind(claims.open()
+                        .replaceAll("[" + Claims.CLAIMED + "():/-]+", " ")
+                        .strip());
     }
 
     /** The header's kinds when the row is one: it names columns and holds no colour. */
