@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -20,6 +21,8 @@ import org.loomproof.workshop.planner.coupling.Run;
 import org.loomproof.workshop.planner.rule.Decision;
 import org.loomproof.workshop.planner.rule.Option;
 import org.loomproof.workshop.planner.survey.Duties;
+import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.sizing.FuseChoice;
 
 /**
  * Which parts of a plan may be one. Two diodes between the same nodes, two fuses at one take-off, two relays whose coils and poles
@@ -111,6 +114,7 @@ final class Sharing {
                         && !feedController(pair)
                         && meet(pair, "1")
                         && serves(one).equals(serves(other))
+                        && guardNoWorse(pair)
                         && feedNoFactoryWires(pair);
             case Piece.Relay one ->
                 pair.goes() instanceof Piece.Relay other
@@ -146,12 +150,31 @@ final class Sharing {
 
     /** A short behind the fuse of something else must not silence the controller. */
     private boolean feedController(Pair pair) {
+        return fuses(pair.stays(), pair.goes()).anyMatch(Piece.Fuse::feedsController);
+    }
+
+    /**
+     * One fuse for both is no larger than each would be alone: behind the fuse of a motor a clamp diode that is turned round, or a coil
+     * that shorts, burns before anything opens.
+     */
+    private boolean guardNoWorse(Pair pair) {
+        Optional<Amps> both = size(pair.stays(), pair.goes());
+        return both.isPresent() && both.equals(size(pair.stays())) && both.equals(size(pair.goes()));
+    }
+
+    private Optional<Amps> size(Piece... named) {
+        double carries =
+                fuses(named).mapToDouble(fuse -> fuse.carries().value()).sum();
+        return FuseChoice.rating(new Amps(carries), new Amps(Double.MAX_VALUE));
+    }
+
+    /** What every coupling says of fuses of those names. */
+    private Stream<Piece.Fuse> fuses(Piece... named) {
+        List<AddedPartId> names = Stream.of(named).map(Piece::name).toList();
         return drafts(answers)
                 .flatMap(draft -> draft.pieces().stream())
-                .anyMatch(piece -> piece instanceof Piece.Fuse fuse
-                        && fuse.feedsController()
-                        && (fuse.name().equals(pair.stays().name())
-                                || fuse.name().equals(pair.goes().name())));
+                .filter(piece -> names.contains(piece.name()))
+                .flatMap(piece -> piece instanceof Piece.Fuse fuse ? Stream.of(fuse) : Stream.empty());
     }
 
     /** What falls silent with a fuse: a short of the siren's wires must not take the horn with it, which no claim would tell. */
