@@ -9,16 +9,12 @@ import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.net.CookieManager;
-import java.net.HttpCookie;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.URLEncoder;
-import java.net.UnknownHostException;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
-import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
@@ -29,7 +25,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.logging.LogRecord;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -69,97 +64,8 @@ class AttackTest {
         return opened.orElseThrow();
     }
 
-    /** Somebody's client, with cookies of its own. */
-    private final class Client {
-        private final CookieManager cookies = new CookieManager();
-        private final HttpClient http;
-
-        Client() {
-            this("127.0.0.1");
-        }
-
-        /** One whose requests come from an address. */
-        Client(String address) {
-            try {
-                http = HttpClient.newBuilder()
-                        .cookieHandler(cookies)
-                        .followRedirects(HttpClient.Redirect.NEVER)
-                        .localAddress(InetAddress.getByName(address))
-                        .build();
-            } catch (UnknownHostException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
-
-        HttpResponse<String> get(String path) {
-            return send(
-                    HttpRequest.newBuilder(URI.create(shop().address() + path)).build());
-        }
-
-        HttpResponse<String> post(String path, Map<String, String> fields, String... headers) {
-            String body = fields.entrySet().stream()
-                    .map(field -> field.getKey() + "=" + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))
-                    .collect(Collectors.joining("&"));
-            HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(shop().address() + path))
-                    .header("Content-Type", "application/x-www-form-urlencoded")
-                    .POST(BodyPublishers.ofString(body));
-            if (headers.length > 0) {
-                request.headers(headers);
-            }
-            return send(request.build());
-        }
-
-        private HttpResponse<String> send(HttpRequest request) {
-            try {
-                return http.send(request, BodyHandlers.ofString());
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            } catch (InterruptedException e) {
-                throw new IllegalStateException(e);
-            }
-        }
-
-        /** The mark of the forms on a page. */
-        String mark(String path) {
-            String page = get(path).body();
-            int at = page.indexOf("name=\"mark\" value=\"") + 19;
-            return page.substring(at, page.indexOf('"', at));
-        }
-
-        HttpResponse<String> signIn(String name, String password) {
-            return post("/sign-in", Map.of("mark", mark("/sign-in"), "sign-in", name, "password", password));
-        }
-
-        String session() {
-            return cookies.getCookieStore().getCookies().stream()
-                    .filter(cookie -> cookie.getName().equals("session"))
-                    .map(HttpCookie::getValue)
-                    .findFirst()
-                    .orElse("");
-        }
-
-        HttpResponse<String> upload(String path, Map<String, String> fields, String file, byte[] bytes) {
-            String border = "border-of-parts";
-            StringBuilder head = new StringBuilder();
-            fields.forEach(
-                    (name, value) -> head.append("--%s\r\nContent-Disposition: form-data; name=\"%s\"\r\n\r\n%s\r\n"
-                            .formatted(border, name, value)));
-            head.append(
-                    "--%s\r\nContent-Disposition: form-data; name=\"photos\"; filename=\"%s\"\r\nContent-Type: image/png\r\n\r\n"
-                            .formatted(border, file));
-            HttpRequest request = HttpRequest.newBuilder(URI.create(shop().address() + path))
-                    .header("Content-Type", "multipart/form-data; boundary=" + border)
-                    .POST(BodyPublishers.concat(
-                            BodyPublishers.ofString(head.toString()),
-                            BodyPublishers.ofByteArray(bytes),
-                            BodyPublishers.ofString("\r\n--" + border + "--\r\n")))
-                    .build();
-            return send(request);
-        }
-    }
-
     private Client signedIn() {
-        Client client = new Client();
+        Client client = new Client(shop());
         assertThat(client.signIn("ada", TestShop.PASSWORD).statusCode()).isEqualTo(303);
         return client;
     }
@@ -175,7 +81,7 @@ class AttackTest {
     @Test
     void signingInLeadsToAStepOrHomeAndNowhereElse() {
         String step = "/jobs/aaaaaaaaaaaaaaaaaaaaaaaaaa/bay/cab-doors";
-        assertThat(new Client().get(step).headers().firstValue("Location"))
+        assertThat(new Client(shop()).get(step).headers().firstValue("Location"))
                 .hasValue("/sign-in?wanted=" + URLEncoder.encode(step, StandardCharsets.UTF_8));
         for (String wanted : List.of(
                 step,
@@ -186,7 +92,7 @@ class AttackTest {
                 step + "\r\nSet-Cookie: a=b",
                 "/people",
                 "")) {
-            Client client = new Client();
+            Client client = new Client(shop());
             String mark = client.mark("/sign-in?wanted=" + URLEncoder.encode(wanted, StandardCharsets.UTF_8));
             HttpResponse<String> answer = client.post(
                     "/sign-in",
@@ -197,7 +103,7 @@ class AttackTest {
 
     @Test
     void nothingIsShownToSomebodyWhoIsNotSignedIn() {
-        Client stranger = new Client();
+        Client stranger = new Client(shop());
         for (String path : List.of("/", "/call", "/people", "/prices", "/jobs/aaaaaaaaaaaaaaaaaaaaaaaaaa")) {
             HttpResponse<String> answer = stranger.get(path);
             assertThat(answer.statusCode()).as(path).isEqualTo(303);
@@ -220,7 +126,7 @@ class AttackTest {
         assertThat(ada.post("/call", newJob(Sessions.chance(), "Forged")).statusCode())
                 .as("a mark of one's own")
                 .isEqualTo(403);
-        String bos = new Client().mark("/sign-in");
+        String bos = new Client(shop()).mark("/sign-in");
         assertThat(ada.post("/call", newJob(bos, "Forged")).statusCode())
                 .as("another's mark")
                 .isEqualTo(403);
@@ -267,7 +173,7 @@ class AttackTest {
             String line = firstLine("GET " + path + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
             assertThat(line).as(path).matches("HTTP/1.1 (400|404) .*");
         }
-        assertThat(new Client().get("/files/pages.css").statusCode()).isEqualTo(200);
+        assertThat(new Client(shop()).get("/files/pages.css").statusCode()).isEqualTo(200);
     }
 
     private String firstLine(String request) throws IOException {
@@ -326,12 +232,9 @@ class AttackTest {
 
     @Test
     void aSessionIsNeverOneThatWasThereBefore() {
-        Client ada = new Client();
+        Client ada = new Client(shop());
         ada.get("/sign-in");
-        HttpCookie planted = new HttpCookie("session", "planted-by-somebody");
-        planted.setPath("/");
-        planted.setVersion(0);
-        ada.cookies.getCookieStore().add(URI.create(shop().address()), planted);
+        ada.plantSession("planted-by-somebody");
         HttpResponse<String> answer = ada.signIn("ada", TestShop.PASSWORD);
 
         String cookie = answer.headers().allValues("Set-Cookie").stream()
@@ -344,7 +247,7 @@ class AttackTest {
 
     @Test
     void whoeverHasLeftIsSignedOut() {
-        Client bo = new Client();
+        Client bo = new Client(shop());
         bo.signIn("bo", "a kettle for Bo!");
         Client ada = signedIn();
         String id = shop().shop
@@ -358,7 +261,8 @@ class AttackTest {
         ada.post("/people/" + id + "/active", Map.of("mark", ada.mark("/people"), "active", "no"));
 
         assertThat(bo.get("/").statusCode()).isEqualTo(303);
-        assertThat(new Client().signIn("bo", "a kettle for Bo!").statusCode()).isEqualTo(422);
+        assertThat(new Client(shop()).signIn("bo", "a kettle for Bo!").statusCode())
+                .isEqualTo(422);
     }
 
     private int asWith(String session) {
@@ -378,7 +282,7 @@ class AttackTest {
 
     @Test
     void guessingAPasswordIsSlowedAndTheRightOneWaitsToo() {
-        Client guesser = new Client();
+        Client guesser = new Client(shop());
         for (int guess = 0; guess < Attempts.FREE; guess++) {
             assertThat(guesser.signIn("ada", "guess number " + guess).statusCode())
                     .isEqualTo(422);
@@ -398,24 +302,24 @@ class AttackTest {
 
     @Test
     void whoGuessesKeepsNobodyElseFromSigningIn() {
-        Client guesser = new Client("127.0.0.2");
+        Client guesser = new Client(shop(), "127.0.0.2");
         for (int guess = 0; guess <= Attempts.FREE; guess++) {
             guesser.signIn("ada", "guess number " + guess);
         }
         assertThat(guesser.signIn("ada", TestShop.PASSWORD).statusCode()).isEqualTo(429);
-        assertThat(new Client().signIn("ada", TestShop.PASSWORD).statusCode())
+        assertThat(new Client(shop()).signIn("ada", TestShop.PASSWORD).statusCode())
                 .as("from her own place")
                 .isEqualTo(303);
     }
 
     @Test
     void aFloodOfRequestsIsTurnedAwayAndNobodyElseIs() {
-        Client flood = new Client("127.0.0.3");
+        Client flood = new Client(shop(), "127.0.0.3");
         for (int request = 0; request < Requests.MOST_A_MINUTE; request++) {
             assertThat(flood.get("/files/pages.css").statusCode()).isEqualTo(200);
         }
         assertThat(flood.get("/files/pages.css").statusCode()).isEqualTo(429);
-        assertThat(new Client().get("/files/pages.css").statusCode()).isEqualTo(200);
+        assertThat(new Client(shop()).get("/files/pages.css").statusCode()).isEqualTo(200);
         shop().clock.pass(Duration.ofMinutes(1));
         assertThat(flood.get("/files/pages.css").statusCode()).isEqualTo(200);
     }
@@ -439,7 +343,7 @@ class AttackTest {
                         .attachments()
                         .of(jobs().getFirst().id()))
                 .isEmpty();
-        Client stranger = new Client();
+        Client stranger = new Client(shop());
         assertThat(stranger.upload(path, Map.of("mark", stranger.mark("/sign-in")), "photo.png", new byte[9])
                         .statusCode())
                 .isEqualTo(403);
@@ -481,12 +385,12 @@ class AttackTest {
     @Test
     void whatHappensAtTheDoorIsLoggedWithoutAWordThatWasTyped() {
         try (LogLines lines = new LogLines(DoorLog.class)) {
-            Client ada = new Client();
+            Client ada = new Client(shop());
             ada.signIn("ada", "a password of another place");
             ada.signIn("a password typed as name", "whatever it may be");
             ada.signIn("ada", TestShop.PASSWORD);
             ada.post("/call", newJob("forged mark", "Odile Marrow"));
-            Client cy = new Client();
+            Client cy = new Client(shop());
             cy.signIn("cy", "a kettle for Cy!");
             cy.get("/people");
             ada.post("/sign-out", Map.of("mark", ada.mark("/")));
