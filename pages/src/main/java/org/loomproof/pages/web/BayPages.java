@@ -123,6 +123,11 @@ final class BayPages {
     }
 
     private void planned(Visit visit, BiConsumer<Card, BayJob> show) {
+        planned(visit, jobs, show);
+    }
+
+    /** A job that has a plan, with its work; else the visit is told that there is none yet. */
+    static void planned(Visit visit, BayJobs jobs, BiConsumer<Card, BayJob> show) {
         JobPages.job(visit)
                 .ifPresent(job -> jobs.of(job, visit.book())
                         .ifPresentOrElse(bay -> show.accept(job, bay), () -> visit.refuse(HttpStatus.CONFLICT)));

@@ -32,16 +32,10 @@ final class JointPages {
 
     void show(Context context) {
         Visit visit = Visit.of(context);
-        JobPages.job(visit).ifPresent(job -> show(visit, HttpStatus.OK, job, ""));
+        BayPages.planned(visit, jobs, (job, bay) -> show(visit, HttpStatus.OK, job, bay, ""));
     }
 
-    private void show(Visit visit, HttpStatus status, Card job, String problem) {
-        Optional<BayJob> planned = jobs.of(job, visit.book());
-        if (planned.isEmpty()) {
-            visit.refuse(HttpStatus.CONFLICT);
-            return;
-        }
-        BayJob bay = planned.orElseThrow();
+    private static void show(Visit visit, HttpStatus status, Card job, BayJob bay, String problem) {
         visit.show(
                 status,
                 "bay/joints",
@@ -62,19 +56,18 @@ final class JointPages {
 
     void add(Context context) {
         Visit visit = Visit.of(context);
-        JobPages.job(visit).ifPresent(job -> {
-            Optional<BayJob> bay = jobs.of(job, visit.book());
-            Optional<PlacedJoint> joint = bay.flatMap(one -> joint(one, visit.form("joint")));
+        BayPages.planned(visit, jobs, (job, bay) -> {
+            Optional<PlacedJoint> joint = joint(bay, visit.form("joint"));
             if (joint.isEmpty()) {
                 visit.refuse(HttpStatus.CONFLICT); // the plan is another by now
                 return;
             }
-            String problem = keep(visit, pictures(visit, job.id()), bay.orElseThrow(), joint.orElseThrow());
+            String problem = keep(visit, pictures(visit, job.id()), bay, joint.orElseThrow());
             if (problem.isEmpty()) {
                 String back = visit.form("back");
                 visit.go(back.startsWith("/jobs/" + job.id() + "/") ? back : path(job));
             } else {
-                show(visit, HttpStatus.UNPROCESSABLE_CONTENT, job, problem);
+                show(visit, HttpStatus.UNPROCESSABLE_CONTENT, job, bay, problem);
             }
         });
     }
