@@ -98,16 +98,10 @@ class AddedLoadsWeighedTest {
 
         PlannedJob job = new Weigher().weigh(brief);
 
-        assertThat(job.proof().results())
-                .as(amps + " A on " + port + "\n" + ProofText.notHolding(job.proof()))
-                .noneMatch(result -> result.verdict() instanceof Verdict.Broken);
+        Weighed.nothingIsBroken(amps + " A on " + port, job);
         ENDED.merge(coupling(job.plan()), 1, Integer::sum);
         if (job.plan().refusals().isEmpty()) {
-            Score score = Score.of(brief, job.plan(), job.proof());
-            assertThat(candidates.bounds()).isEmpty();
-            assertThat(candidates.plans())
-                    .allSatisfy(plan -> assertThat(Score.of(brief, plan, Prover.prove(brief, plan)))
-                            .isGreaterThanOrEqualTo(score));
+            Weighed.nothingBetterIsMissed(brief, candidates, job);
         }
     }
 

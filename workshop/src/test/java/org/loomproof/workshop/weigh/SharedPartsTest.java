@@ -27,7 +27,6 @@ import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.planner.Planner;
 import org.loomproof.workshop.planner.search.Candidates;
-import org.loomproof.workshop.prover.ProofText;
 import org.loomproof.workshop.prover.Prover;
 import org.loomproof.workshop.prover.verdict.Verdict;
 
@@ -46,7 +45,7 @@ class SharedPartsTest {
         assertThat(countRelays(Planner.plan(brief).plans().getFirst())).isEqualTo(2);
         assertThat(countRelays(job.plan())).isEqualTo(1);
         assertThat(count(job.plan(), AddedPart.Diode.class)).isEqualTo(1);
-        assertNothingIsBroken(job);
+        Weighed.nothingIsBroken(brief.order().job(), job);
     }
 
     /** A stalk lights one side alone: with one relay it would light both, so that two stay and only the diode is shared. */
@@ -59,7 +58,7 @@ class SharedPartsTest {
 
         assertThat(countRelays(job.plan())).isEqualTo(2);
         assertThat(count(job.plan(), AddedPart.Diode.class)).isEqualTo(1);
-        assertNothingIsBroken(job);
+        Weighed.nothingIsBroken(brief.order().job(), job);
         List<Plan> tried = candidates.sharing().share(candidates.plans().getFirst());
         assertThat(tried)
                 .filteredOn(plan -> countRelays(plan) == 1)
@@ -115,7 +114,7 @@ class SharedPartsTest {
 
         assertThat(countRelays(job.plan())).isEqualTo(2);
         assertThat(count(job.plan(), AddedPart.Fuse.class)).isEqualTo(3);
-        assertNothingIsBroken(job);
+        Weighed.nothingIsBroken(brief.order().job(), job);
     }
 
     @Test
@@ -124,12 +123,6 @@ class SharedPartsTest {
 
         assertThat(new Weigher().weigh(brief).plan())
                 .isEqualTo(new Weigher().weigh(brief).plan());
-    }
-
-    private static void assertNothingIsBroken(PlannedJob job) {
-        assertThat(job.proof().results())
-                .as(ProofText.notHolding(job.proof()))
-                .noneMatch(result -> result.verdict() instanceof Verdict.Broken);
     }
 
     private static long countRelays(Plan plan) {

@@ -1,0 +1,31 @@
+package org.loomproof.workshop.weigh;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.planner.search.Candidates;
+import org.loomproof.workshop.prover.ProofText;
+import org.loomproof.workshop.prover.Prover;
+import org.loomproof.workshop.prover.verdict.Verdict;
+
+/** What is asked of whatever was picked. */
+final class Weighed {
+
+    private Weighed() {}
+
+    /** No claim is broken; {@code about} says of what. */
+    static void nothingIsBroken(Object about, PlannedJob picked) {
+        assertThat(picked.proof().results())
+                .as(about + "\n" + ProofText.notHolding(picked.proof()))
+                .noneMatch(result -> result.verdict() instanceof Verdict.Broken);
+    }
+
+    /** The weigher stops early; proving every candidate finds nothing that ranks before what it picked. */
+    static void nothingBetterIsMissed(Brief brief, Candidates candidates, PlannedJob picked) {
+        Score score = Score.of(brief, picked.plan(), picked.proof());
+        assertThat(candidates.bounds()).isEmpty();
+        assertThat(candidates.plans())
+                .allSatisfy(plan -> assertThat(Score.of(brief, plan, Prover.prove(brief, plan)))
+                        .isGreaterThanOrEqualTo(score));
+    }
+}
