@@ -34,7 +34,7 @@ public final class SheetCompletion implements UnaryOperator<Sheet> {
         List<Circuit> completed = new ArrayList<>();
         for (Circuit circuit : sheet.circuits()) {
             List<List<PathStep>> paths = circuit.paths().isEmpty() ? usualPaths(circuit, sheet) : circuit.paths();
-            completed.add(withPaths(circuit, paths));
+            completed.add(circuit.withPaths(paths));
         }
         return new Sheet(sheet.vehicle(), sheet.operables(), completed);
     }
@@ -93,21 +93,5 @@ public final class SheetCompletion implements UnaryOperator<Sheet> {
 
     private static String stated(Level level) {
         return level instanceof Level.Voltage(var volts) ? volts.value() + " V" : word(level);
-    }
-
-    private static Circuit withPaths(Circuit circuit, List<List<PathStep>> paths) {
-        return new Circuit(
-                circuit.id(),
-                circuit.role(),
-                circuit.where(),
-                circuit.colour(),
-                circuit.size(),
-                circuit.switching(),
-                circuit.follows(),
-                paths,
-                circuit.access(),
-                circuit.basis(),
-                circuit.origin(),
-                circuit.note());
     }
 }

@@ -42,4 +42,14 @@ public record Circuit(
         follows = List.copyOf(follows);
         paths = paths.stream().map(List::copyOf).toList();
     }
+
+    /** The same with current running otherwise. */
+    public Circuit withPaths(List<List<PathStep>> others) {
+        return new Circuit(id, role, where, colour, size, switching, follows, others, access, basis, origin, note);
+    }
+
+    /** The same, switching otherwise. */
+    public Circuit withSwitching(Switching other) {
+        return new Circuit(id, role, where, colour, size, other, follows, paths, access, basis, origin, note);
+    }
 }

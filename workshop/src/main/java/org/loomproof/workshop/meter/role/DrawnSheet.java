@@ -28,19 +28,7 @@ final class DrawnSheet {
             List<List<PathStep>> paths = c.paths().stream()
                     .map(path -> path.stream().map(drawn::step).toList())
                     .toList();
-            circuits.add(new Circuit(
-                    c.id(),
-                    c.role(),
-                    c.where(),
-                    c.colour(),
-                    c.size(),
-                    c.switching(),
-                    c.follows(),
-                    paths,
-                    c.access(),
-                    c.basis(),
-                    c.origin(),
-                    c.note()));
+            circuits.add(c.withPaths(paths));
         }
         return new Sheet(sheet.vehicle(), sheet.operables(), circuits);
     }
