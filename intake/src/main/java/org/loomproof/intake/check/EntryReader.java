@@ -37,6 +37,8 @@ public final class EntryReader {
     /** A row's number in a list, which is no second circuit of its name. */
     private static final Pattern NUMBER = Pattern.compile("^\\s*\\(?\\d{1,3}[.)]\\s+");
 
+    private static final Pattern NOTHING = Pattern.compile("[\\s\\p{Punct}]*(n/?a|none|unknown)?[\\s\\p{Punct}]*");
+
     private final RawEntry raw;
     private final List<Passage> leftOver = new ArrayList<>();
     private final List<Passage> notes = new ArrayList<>();
@@ -82,8 +84,8 @@ public final class EntryReader {
 
     private void cell(Cell cell) {
         Claims claims = new Claims(cell.text());
-        if (cell.text().folded().matches("[\\s\\p{Punct}]*(n/?a|none|unknown)?[\\s\\p{Punct}]*")
-                && cell.kind() != ColumnKind.POLARITY) {
+        if (cell.kind() != ColumnKind.POLARITY
+                && NOTHING.matcher(cell.text().folded()).matches()) {
             doubted |= Marks.doubt(claims);
             return;
         }

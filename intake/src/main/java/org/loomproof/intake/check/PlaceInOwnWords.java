@@ -3,6 +3,7 @@ package org.loomproof.intake.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.field.Claims;
 import org.loomproof.intake.field.Colours;
@@ -19,21 +20,22 @@ final class PlaceInOwnWords {
     private static final int MOST_WORDS_OF_A_SHORT_LINE = 9;
     private static final int MOST_WORDS_OF_A_PLACE = 5;
 
+    private static final Pattern CLAIMED =
+            Pattern.compile("[\\s,;:()/-]*" + Claims.CLAIMED + "+[\\s,;:()/-]*");
+    private static final Pattern EMPTY_BRACKETS = Pattern.compile("\\(\\s*\\)");
+    private static final Pattern MARKS_AROUND = Pattern.compile("^[,;:/-]+\\s*|\\s*[,;:/(-]+$");
+
     private PlaceInOwnWords() {}
 
     /** All of a cell that is no connector or cavity, without the signs that stood between them. */
     static String ofCell(String written, Claims claims) {
-        String claimed = String.valueOf(Claims.CLAIMED);
         StringBuilder kept = new StringBuilder();
         for (int i = 0; i < written.length(); i++) {
             kept.append(claims.open().charAt(i) == Claims.CLAIMED ? Claims.CLAIMED : written.charAt(i));
         }
-        return kept.toString()
-                .replaceAll(claimed + "+", claimed)
-                .replaceAll("[\\s,;:()/-]*" + claimed + "[\\s,;:()/-]*", " ")
-                .replaceAll("\\(\\s*\\)", "")
-                .strip()
-                .replaceAll("^[,;:/-]+\\s*|\\s*[,;:/(-]+$", "");
+        String parted = CLAIMED.matcher(kept).replaceAll(" ");
+        String bare = EMPTY_BRACKETS.matcher(parted).replaceAll("").strip();
+        return MARKS_AROUND.matcher(bare).replaceAll("");
     }
 
     /**

@@ -18,10 +18,14 @@ public final class Passage {
     private final String folded;
 
     private Passage(String text, int[] lines, int[] columns) {
+        this(text, fold(text), lines, columns);
+    }
+
+    private Passage(String text, String folded, int[] lines, int[] columns) {
         this.text = text;
         this.lines = lines;
         this.columns = columns;
-        this.folded = fold(text);
+        this.folded = folded;
     }
 
     /** A line of the source. */
@@ -99,7 +103,10 @@ public final class Passage {
     /** The part between two offsets with its blanks. */
     public Passage part(int from, int to) {
         return new Passage(
-                text.substring(from, to), Arrays.copyOfRange(lines, from, to), Arrays.copyOfRange(columns, from, to));
+                text.substring(from, to),
+                folded.substring(from, to),
+                Arrays.copyOfRange(lines, from, to),
+                Arrays.copyOfRange(columns, from, to));
     }
 
     /** Where the part between two offsets stands; the part must not be empty. */

@@ -2,6 +2,7 @@ package org.loomproof.intake.decode;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Parts a text into lines. */
 final class TextLines {
@@ -11,6 +12,8 @@ final class TextLines {
 
     /** A longer line is read in pieces, so that no step behind has to look at all of it at once. */
     static final int LONGEST_LINE = 2_000;
+
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\t]]");
 
     private TextLines() {}
 
@@ -31,7 +34,7 @@ final class TextLines {
     }
 
     private static void add(String line, int number, List<Passage> lines) {
-        String clean = line.replaceAll("[\\p{Cntrl}&&[^\t]]", " ");
+        String clean = CONTROL.matcher(line).replaceAll(" ");
         int from = 0;
         while (clean.length() - from > LONGEST_LINE) {
             int cut = clean.lastIndexOf(' ', from + LONGEST_LINE);

@@ -2,10 +2,13 @@ package org.loomproof.intake.field;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.loomproof.intake.decode.Origin;
 import org.loomproof.intake.decode.Passage;
 
@@ -18,6 +21,8 @@ public final class Claims {
     private final Passage passage;
     private final BitSet taken = new BitSet();
     private String open;
+    private @Nullable List<Word> words;
+    private final Map<Lexicon, List<Hit>> hits = new IdentityHashMap<>(2);
 
     public Claims(Passage passage) {
         this.passage = passage;
@@ -28,7 +33,7 @@ public final class Claims {
     public Claims copy() {
         Claims copy = new Claims(passage);
         copy.taken.or(taken);
-        copy.open = open;
+        copy.opened(open);
         return copy;
     }
 
@@ -43,7 +48,26 @@ public final class Claims {
 
     /** The words that nobody has claimed. */
     public List<Word> words() {
-        return Word.of(open);
+        if (words == null) {
+            words = List.copyOf(Word.of(open));
+        }
+        return words;
+    }
+
+    /** What the lexicon finds in the words that nobody has claimed. */
+    public List<Hit> hits(Lexicon lexicon) {
+        return hits.computeIfAbsent(lexicon, l -> l.find(words()));
+    }
+
+    /** True when a digit is among what nobody has claimed. */
+    boolean hasNumber() {
+        return words().stream().anyMatch(Word::isNumber);
+    }
+
+    private void opened(String now) {
+        open = now;
+        words = null;
+        hits.clear();
     }
 
     /** Keeps stretches from the next readers, until they are given free again. */
@@ -55,7 +79,7 @@ public final class Claims {
     public void unshield() {
         StringBuilder blotted = new StringBuilder(passage.folded());
         taken.stream().forEach(i -> blotted.setCharAt(i, CLAIMED));
-        open = blotted.toString();
+        opened(blotted.toString());
     }
 
     /** Blots out what a reader understood. */
@@ -69,7 +93,7 @@ public final class Claims {
         for (int i = from; i < to; i++) {
             blotted.setCharAt(i, CLAIMED);
         }
-        open = blotted.toString();
+        opened(blotted.toString());
     }
 
     /** The first open match, claimed; its text as written is that of the passage. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.workshop.trade.colour.ColourReader;
 import org.loomproof.workshop.trade.colour.WireColour;
@@ -32,6 +33,12 @@ public final class Colours {
     private static final int SHORTEST_MISSPELT = 4;
     private static final Memo<Boolean> ENGLISH =
             new Memo<>(word -> ColourReader.read(word).isPresent());
+
+
+    private static final Memo<Optional<WireColour>> COLOURS = new Memo<>(ColourReader::read);
+
+    private static final Pattern JOINED = Pattern.compile("\\s*[-/.+&|\\\\_:]?\\s*|\\s*w/\\s*|\\.\\s?[-/]\\s?");
+    private static final Pattern PARTED = Pattern.compile("\\s+-\\s+|.*:\\s+");
 
     private Colours() {}
 
@@ -91,7 +98,7 @@ public final class Colours {
                     || (!column && !isPlain(run, claims))) {
                 continue;
             }
-            Optional<WireColour> colour = ColourReader.read(english(run));
+            Optional<WireColour> colour = COLOURS.of(english(run));
             if (colour.isPresent() && isHalf(run, pieces, claims, column)) {
                 return Optional.empty();
             }
@@ -109,19 +116,20 @@ public final class Colours {
 
     /** True when a word that is no colour we know is joined to the colour: half of a two-coloured wire would be another wire. */
     private static boolean isHalf(List<Piece> run, List<Piece> pieces, Claims claims, boolean column) {
-        String joint = column ? "[-/.+&|\\\\]" : "/";
+        String joints = column ? "-/.+&|\\" : "/";
         int first = pieces.indexOf(run.getFirst());
         int last = pieces.indexOf(run.getLast());
         return (first > 0
-                        && isUnknownBeside(pieces.get(first - 1), pieces.get(first - 1), run.getFirst(), claims, joint))
+                        && isUnknownBeside(pieces.get(first - 1), pieces.get(first - 1), run.getFirst(), claims, joints))
                 || (last + 1 < pieces.size()
-                        && isUnknownBeside(pieces.get(last + 1), run.getLast(), pieces.get(last + 1), claims, joint));
+                        && isUnknownBeside(pieces.get(last + 1), run.getLast(), pieces.get(last + 1), claims, joints));
     }
 
-    private static boolean isUnknownBeside(Piece unknown, Piece left, Piece right, Claims claims, String joint) {
+    private static boolean isUnknownBeside(Piece unknown, Piece left, Piece right, Claims claims, String joints) {
         return unknown.kind() == Kind.OTHER
                 && unknown.english().codePoints().allMatch(Character::isLetter)
-                && claims.open().substring(left.to(), right.from()).matches(joint);
+                && right.from() - left.to() == 1
+                && joints.indexOf(claims.open().charAt(left.to())) >= 0;
     }
 
     /** True when the piece still belongs to the colour that began before it: nothing but a mark of joining stands between. */
@@ -131,7 +139,7 @@ public final class Colours {
         }
         String gap = claims.open()
                 .substring(pieces.get(next - 1).to(), pieces.get(next).from());
-        return gap.matches("\\s*[-/.+&|\\\\_:]?\\s*|\\s*w/\\s*|\\.\\s?[-/]\\s?") && !gap.matches("\\s+-\\s+|.*:\\s+");
+        return gap.equals(" ") || (JOINED.matcher(gap).matches() && !PARTED.matcher(gap).matches());
     }
 
     /** True when nobody takes the pieces for anything else: a word long enough to be a colour, or capitals joined by a stroke. */

@@ -26,6 +26,10 @@ public record Hit(List<String> ideas, int from, int to, Match match) {
         ideas = List.copyOf(ideas);
     }
 
+    public boolean isExact() {
+        return match == Match.EXACT;
+    }
+
     public boolean means(String idea) {
         return ideas.contains(idea);
     }

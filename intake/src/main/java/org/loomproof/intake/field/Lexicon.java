@@ -36,6 +36,7 @@ public final class Lexicon {
     private final Map<String, List<String>> single = new HashMap<>();
     private final Misspelling misspelling;
     private final Memo<List<Hit>> alone = new Memo<>(this::meaning);
+    private final Memo<List<Entry>> first = new Memo<>(this::phrasesFrom);
 
     private Lexicon(Map<String, Set<String>> ideasByPhrase) {
         ideasByPhrase.forEach((phrase, ideas) -> {
@@ -80,6 +81,11 @@ public final class Lexicon {
             }
         }
         return new Lexicon(ideas);
+    }
+
+    /** The phrases that begin with the word, the longest first. */
+    private List<Entry> phrasesFrom(String word) {
+        return byFirstWord.getOrDefault(stem(word), List.of());
     }
 
     private static Set<String> phrases(String file) {
@@ -127,7 +133,7 @@ public final class Lexicon {
     }
 
     private Optional<Entry> phraseAt(List<Word> words, int at) {
-        for (Entry entry : byFirstWord.getOrDefault(stem(words.get(at).text()), List.of())) {
+        for (Entry entry : first.of(words.get(at).text())) {
             if (fits(entry, words, at)) {
                 return Optional.of(entry);
             }
@@ -149,9 +155,12 @@ public final class Lexicon {
 
     /** What one word means that begins no phrase as it stands. */
     private List<Hit> alone(Word word) {
-        return alone.of(word.text()).stream()
-                .map(h -> new Hit(h.ideas(), h.from() + word.from(), h.to() + word.from(), h.match()))
-                .toList();
+        List<Hit> hits = alone.of(word.text());
+        return hits.isEmpty()
+                ? hits
+                : hits.stream()
+                        .map(h -> new Hit(h.ideas(), h.from() + word.from(), h.to() + word.from(), h.match()))
+                        .toList();
     }
 
     private List<Hit> meaning(String text) {

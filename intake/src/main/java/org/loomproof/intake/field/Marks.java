@@ -38,9 +38,9 @@ public final class Marks {
 
     /** From and to of the marks for one side and for the other, in the order of the text; empty unless each stands there once. */
     public static List<int[]> bothSides(Passage text) {
-        List<Word> words = Word.of(text.folded());
-        List<Hit> left = exact("left-hand-drive", words);
-        List<Hit> right = exact("right-hand-drive", words);
+        List<Hit> hits = WORDS.find(Word.of(text.folded()));
+        List<Hit> left = exact("left-hand-drive", hits);
+        List<Hit> right = exact("right-hand-drive", hits);
         return left.size() == 1 && right.size() == 1
                 ? Stream.of(left.getFirst(), right.getFirst())
                         .sorted(Comparator.comparingInt(Hit::from))
@@ -55,16 +55,20 @@ public final class Marks {
      */
     public static boolean absent(Claims claims) {
         boolean absent = false;
+        if (claims.hits(WORDS).stream().noneMatch(Hit::isExact)) {
+            return false;
+        }
         for (int[] segment : Segments.of(claims.open())) {
             List<Word> words = claims.words().stream()
                     .filter(word -> word.from() >= segment[0] && word.to() <= segment[1])
                     .toList();
-            List<Hit> hits = exact("absent", words);
+            List<Hit> all = WORDS.find(words);
+            List<Hit> hits = exact("absent", all);
             boolean whole = !hits.isEmpty()
                     && words.stream()
                             .allMatch(word ->
                                     hits.stream().anyMatch(hit -> hit.from() <= word.from() && word.to() <= hit.to()));
-            List<Hit> none = exact("none", words);
+            List<Hit> none = exact("none", all);
             boolean begins = words.size() > 1
                     && !none.isEmpty()
                     && none.getFirst().from() == words.getFirst().from()
@@ -77,14 +81,12 @@ public final class Marks {
         return absent;
     }
 
-    private static List<Hit> exact(String idea, List<Word> words) {
-        return WORDS.find(words).stream()
-                .filter(hit -> hit.means(idea) && hit.match() == Hit.Match.EXACT)
-                .toList();
+    private static List<Hit> exact(String idea, List<Hit> hits) {
+        return hits.stream().filter(hit -> hit.isExact() && hit.means(idea)).toList();
     }
 
     private static boolean claimAll(String idea, Claims claims) {
-        List<Hit> hits = exact(idea, claims.words());
+        List<Hit> hits = exact(idea, claims.hits(WORDS));
         hits.forEach(hit -> claims.claim(hit.from(), hit.to()));
         return !hits.isEmpty();
     }

@@ -5,7 +5,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /** What was found out about a word, so that a word that comes a thousand times is looked up once. Bounded: later words are looked up each time. */
-final class Memo<V> {
+public final class Memo<V> {
 
     private static final int MOST_WORDS = 20_000;
 
@@ -13,11 +13,12 @@ final class Memo<V> {
     private final Function<String, V> lookUp;
 
     /** @param lookUp gives the same answer for the same word */
-    Memo(Function<String, V> lookUp) {
+    public Memo(Function<String, V> lookUp) {
         this.lookUp = lookUp;
     }
 
-    V of(String word) {
+    /** What is known of the word. */
+    public V of(String word) {
         V found = known.get(word);
         if (found == null) {
             found = lookUp.apply(word);

@@ -29,17 +29,28 @@ public final class Places {
             + "|at|in|on|to|into|from|an|am|im|in|auf|zum|zur|vom|en|al|au|aux|dans|sur|vers|y|and|und|et");
     private static final Pattern SIGNS_BETWEEN = Pattern.compile("[\\s.'/" + Claims.CLAIMED + "-]*");
 
+    private static final Pattern BLANK_OR_DASH = Pattern.compile("[\\s-]*");
+    private static final Pattern NEXT_WORD = Pattern.compile(" [a-z]{3,}");
+    private static final Pattern LITTLE_WORDS = Pattern.compile("[\\s'a-z]*");
+    private static final Pattern POSITION = Pattern.compile(
+            "behind|under|below|above|beside|next to|near|hinter|unter|neben|detras|bajo|debajo|junto|sous|derriere|pres");
+
     private Places() {}
 
     /** Connector and cavity, wherever they stand. */
     public static Spot plug(Claims claims) {
-        String cavity = claims.claim(CAVITY).map(m -> written(claims, m, 1)).orElse("");
-        String connector = claims.claim(PLUG_BY_SIZE)
+        String cavity = numbered(claims, CAVITY).map(m -> written(claims, m, 1)).orElse("");
+        String connector = numbered(claims, PLUG_BY_SIZE)
                 .map(m -> written(claims, m, 0))
                 .or(() -> claims.claim(PLUG_BY_NAME).map(m -> written(claims, m, 1)))
-                .or(() -> claims.claim(PLUG_CODE).map(m -> written(claims, m, 0)))
+                .or(() -> numbered(claims, PLUG_CODE).map(m -> written(claims, m, 0)))
                 .orElse("");
         return new Spot("", connector, cavity);
+    }
+
+    /** The first match of a pattern that holds a number. */
+    private static Optional<Matcher> numbered(Claims claims, Pattern pattern) {
+        return claims.hasNumber() ? claims.claim(pattern) : Optional.empty();
     }
 
     /** True when the text names a plug and nothing else, how many ways it has aside: {@code Plug A (6 way)}. */
@@ -53,8 +64,7 @@ public final class Places {
 
     /** A place behind a word that leads to it: {@code at the ignition switch}. */
     public static Optional<Found<String>> afterPreposition(Claims claims) {
-        List<Word> words = claims.words();
-        List<Hit> hits = WORDS.find(words);
+        List<Hit> hits = claims.hits(WORDS);
         for (int i = 0; i < hits.size(); i++) {
             if (!hits.get(i).means("toward") || hits.get(i).match() == Hit.Match.MISSPELT) {
                 continue;
@@ -164,7 +174,7 @@ public final class Places {
     /** "Kick panel driver side" and "fuse box cover" go on behind the head; "kick panel of the" does not. */
     private static boolean isTrailing(int to, Hit hit, Claims claims) {
         String text = claims.open().substring(hit.from(), hit.to());
-        return claims.open().substring(to, hit.from()).matches("[\\s-]*")
+        return BLANK_OR_DASH.matcher(claims.open().substring(to, hit.from())).matches()
                 && !LEAD.matcher(text).matches()
                 && !isPosition(hit, claims);
     }
@@ -176,8 +186,7 @@ public final class Places {
 
     private static boolean isPosition(Hit hit, Claims claims) {
         String text = claims.open().substring(hit.from(), hit.to());
-        return text.matches(
-                "(behind|under|below|above|beside|next to|near|hinter|unter|neben|detras|bajo|debajo|junto|sous|derriere|pres).*");
+        return POSITION.matcher(text).lookingAt();
     }
 
     /** Where a place begins: a word that nobody knows, between the word that leads to it and its own, is part of its name. */
@@ -192,7 +201,7 @@ public final class Places {
 
     /** True when a word follows that may still belong to the place. */
     private static boolean goesOn(int to, Claims claims) {
-        return claims.open().substring(to).matches("(?s) [a-z]{3,}.*");
+        return NEXT_WORD.matcher(claims.open()).region(to, claims.open().length()).lookingAt();
     }
 
     /** Where a stretch begins without the words that lead to it: {@code to the column bracket} without "to the". */
@@ -212,6 +221,6 @@ public final class Places {
 
     private static boolean isNear(int end, int start, Claims claims) {
         String gap = claims.open().substring(end, start);
-        return gap.length() <= 12 && !gap.matches("(?s).*[,;:()].*") && gap.matches("(?s)[\\s'a-z]*");
+        return gap.length() <= 12 && LITTLE_WORDS.matcher(gap).matches();
     }
 }

@@ -234,11 +234,13 @@ public final class Polarity {
         String text = claims.open();
         List<Term> terms = new ArrayList<>();
         StringBuilder left = new StringBuilder(text);
-        figures(OHMS.matcher(text), Sort.STEPPED, left, terms);
-        figures(VOLTS.matcher(left.toString()), Sort.VOLTAGE, left, terms);
+        if (claims.hasNumber()) {
+            figures(OHMS.matcher(text), Sort.STEPPED, left, terms);
+            figures(VOLTS.matcher(left.toString()), Sort.VOLTAGE, left, terms);
+        }
         signs(SIGN_IN_BRACKETS, left, terms);
         signs(column ? SIGN_IN_COLUMN : SIGN_ALONE, left, terms);
-        for (Hit hit : WORDS.find(Word.of(left.toString()))) {
+        for (Hit hit : terms.isEmpty() ? claims.hits(WORDS) : WORDS.find(Word.of(left.toString()))) {
             if (hit.match() != Hit.Match.MISSPELT || column) {
                 terms.add(term(hit, text));
             }
@@ -286,13 +288,18 @@ public final class Polarity {
         String behind = text.substring(hit.to()).stripLeading();
         return !before.isEmpty()
                 && ",;|-(".indexOf(before.charAt(before.length() - 1)) >= 0
-                && behind.matches("(?s)([,;|.)].*)?");
+                && isEnd(behind);
     }
 
     /** "plus, blower" in a cell of remarks. */
     private static boolean isFirst(Hit hit, String text) {
         return text.substring(0, hit.from()).isBlank()
-                && text.substring(hit.to()).stripLeading().matches("(?s)([,;|.)].*)?");
+                && isEnd(text.substring(hit.to()).stripLeading());
+    }
+
+    /** True when nothing stands there, or a mark. */
+    private static boolean isEnd(String behind) {
+        return behind.isEmpty() || ",;|.)".indexOf(behind.charAt(0)) >= 0;
     }
 
     private static Term term(Hit hit, String text) {

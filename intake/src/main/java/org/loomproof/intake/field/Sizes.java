@@ -19,6 +19,9 @@ public final class Sizes {
 
     /** The size that is said, claimed. */
     public static Optional<Found<SquareMillimetres>> read(Claims claims) {
+        if (!claims.hasNumber()) {
+            return Optional.empty();
+        }
         return claims.claim(METRIC)
                 .flatMap(m -> size(m.group(1).replace(',', '.') + " mm2", claims, m.start(), m.end()))
                 .or(() -> claims.claim(GAUGE)

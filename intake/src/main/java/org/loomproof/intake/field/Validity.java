@@ -24,14 +24,15 @@ public final class Validity {
     /** What the text says of the vehicles it holds for, as written; all of it is claimed. Empty when it says nothing of the kind. */
     public static List<Passage> read(Claims claims) {
         List<Passage> bound = new ArrayList<>();
-        for (int[] segment : Segments.of(claims.open())) {
+        boolean said = claims.hits(WORDS).stream().anyMatch(Hit::isExact);
+        for (int[] segment : said ? Segments.of(claims.open()) : List.<int[]>of()) {
             List<Word> words = claims.words().stream()
                     .filter(word -> word.from() >= segment[0] && word.to() <= segment[1])
                     .toList();
             List<Hit> hits = WORDS.find(words);
             for (int i = 0; i < hits.size(); i++) {
                 Hit hit = hits.get(i);
-                if (hit.match() == Hit.Match.EXACT && hit.means("bound") && number(words, hit.from()) <= MOST_WORDS) {
+                if (hit.isExact() && hit.means("bound") && number(words, hit.from()) <= MOST_WORDS) {
                     claimed(hit.from(), words.getLast().to(), claims, bound);
                     break;
                 }
@@ -39,7 +40,7 @@ public final class Validity {
             }
         }
         Matcher years = YEARS.matcher(claims.open());
-        while (years.find()) {
+        while (claims.hasNumber() && years.find()) {
             claimed(years.start(), years.end(), claims, bound);
         }
         return bound;
@@ -51,7 +52,7 @@ public final class Validity {
     }
 
     private static Optional<Word> year(Hit hit, List<Word> words) {
-        return hit.match() == Hit.Match.EXACT && hit.means("year-bound")
+        return hit.isExact() && hit.means("year-bound")
                 ? words.stream()
                         .filter(word -> word.from() >= hit.to())
                         .findFirst()

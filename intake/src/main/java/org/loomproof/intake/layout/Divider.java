@@ -86,10 +86,18 @@ enum Divider {
             case COMMA -> bySign(line, ',');
             case GAPS -> byPattern(line, GAP);
             case DASH -> byPattern(line, DASHES);
-            case ARROW -> byPattern(line, ARROWS);
+            case ARROW -> hasArrow(line.text()) ? byPattern(line, ARROWS) : whole(line);
             case BRACKETS -> byBrackets(line);
-            case NONE -> List.of(line.slice(0, line.length()));
+            case NONE -> whole(line);
         };
+    }
+
+    private static boolean hasArrow(String text) {
+        return text.indexOf('>') >= 0 || text.indexOf('\u2192') >= 0 || text.indexOf('\u00bb') >= 0;
+    }
+
+    private static List<Passage> whole(Passage line) {
+        return List.of(line.slice(0, line.length()));
     }
 
     /** At each sign outside of quotes. */

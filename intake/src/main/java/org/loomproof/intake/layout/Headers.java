@@ -17,6 +17,9 @@ final class Headers {
     private static final String PERHAPS_POLARITY = "perhaps-polarity";
     private static final Pattern SIGNS = Pattern.compile("\\s*\\(?\\+\\s?/\\s?-\\)?\\s*");
 
+    private static final Pattern MARKS_OF_DITTO =
+            Pattern.compile("[\"',,\u00ab\u00bb\u3003]{1,2}|-?\\s*[\"]\\s*-?|\\^+");
+
     private Headers() {}
 
     /** The kind that the whole of a short text names. */
@@ -42,7 +45,7 @@ final class Headers {
 
     static boolean isDitto(String folded) {
         String text = folded.strip();
-        return text.matches("[\"',,\u00ab\u00bb\u3003]{1,2}|-?\\s*[\"]\\s*-?|\\^+")
+        return MARKS_OF_DITTO.matcher(text).matches()
                 || idea(folded).filter(DITTO::equals).isPresent();
     }
 

@@ -3,6 +3,7 @@ package org.loomproof.intake.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.field.Claims;
 import org.loomproof.intake.field.Colours;
@@ -15,6 +16,10 @@ import org.loomproof.intake.role.Roles;
 final class Heading {
 
     private static final int LONGEST_WORDS = 8;
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+    private static final Pattern MARKS_AROUND = Pattern.compile("^[#=*_\\[<-]+\\s*|\\s*[#=*_\\]>:-]+$");
+    private static final Pattern MARKED_UP =
+            Pattern.compile("#+\\s.*|=+\\s.*=+|\\*\\*.*\\*\\*|\\[.*\\]|--+\\s.*--+");
 
     private Heading() {}
 
@@ -29,18 +34,22 @@ final class Heading {
     /** The heading's text when the line is one: it ends in a colon, is marked up, or is nothing but a place. */
     static Optional<Passage> of(Passage line) {
         String text = line.text().strip();
-        String bare = text.replaceAll("^[#=*_\\[<-]+\\s*|\\s*[#=*_\\]>:-]+$", "");
-        if (bare.isEmpty() || bare.split("\\s+", -1).length > LONGEST_WORDS) {
+        String bare = MARKS_AROUND.matcher(text).replaceAll("");
+        if (bare.isEmpty() || BLANKS.splitAsStream(bare).count() > LONGEST_WORDS) {
             return Optional.empty();
         }
-        boolean marked = text.endsWith(":") || text.matches("#+\\s.*|=+\\s.*=+|\\*\\*.*\\*\\*|\\[.*\\]|--+\\s.*--+");
         Passage slice = slice(line, bare);
-        boolean place =
-                Places.isPlug(slice.folded()) || (Places.isPlace(slice.folded()) && !Roles.names(slice.folded()));
-        boolean colour = Colours.among(new Claims(slice)).isPresent();
-        // A title that tells the vehicle's side among other things stands over no variant.
-        boolean side = sort(slice) == Sort.STEERING && bare.indexOf(',') < 0;
-        return (marked || place || side) && !colour ? Optional.of(slice) : Optional.empty();
+        boolean heads = text.endsWith(":") || MARKED_UP.matcher(text).matches() || isPlace(slice) || isSide(slice);
+        return heads && Colours.among(new Claims(slice)).isEmpty() ? Optional.of(slice) : Optional.empty();
+    }
+
+    private static boolean isPlace(Passage text) {
+        return Places.isPlug(text.folded()) || (Places.isPlace(text.folded()) && !Roles.names(text.folded()));
+    }
+
+    /** A title that tells the vehicle's side among other things stands over no variant. */
+    private static boolean isSide(Passage text) {
+        return text.text().indexOf(',') < 0 && !Marks.steering(new Claims(text)).isEmpty();
     }
 
     private static Passage slice(Passage line, String bare) {

@@ -20,6 +20,8 @@ public final class LayoutReader {
 
     private static final Pattern LEADER = Pattern.compile("(?<=\\S\\s{0,9})(?:\\.{4,}|\\*{3,}|~{4,})(?=\\s*\\S)");
 
+    private static final Pattern RULE = Pattern.compile("[\\s|+:=_*~.-]{3,}");
+
     private final Draft draft = new Draft();
 
     private LayoutReader() {}
@@ -42,6 +44,9 @@ public final class LayoutReader {
 
     /** Dots or stars that lead the eye from one cell to the next are a gap. */
     private static Passage withoutLeaders(Passage line) {
+        if (!line.text().contains("....") && !line.text().contains("***") && !line.text().contains("~~~")) {
+            return line;
+        }
         Matcher leader = LEADER.matcher(line.text());
         List<Passage> parts = new ArrayList<>();
         int from = 0;
@@ -91,7 +96,7 @@ public final class LayoutReader {
         List<List<Passage>> blocks = new ArrayList<>();
         List<Passage> block = new ArrayList<>();
         for (Passage line : lines) {
-            boolean rule = line.text().strip().matches("[\\s|+:=_*~.-]{3,}");
+            boolean rule = RULE.matcher(line.text().strip()).matches();
             if (line.isBlank() || block.size() >= MOST_LINES_A_BLOCK) {
                 if (!block.isEmpty()) {
                     blocks.add(block);

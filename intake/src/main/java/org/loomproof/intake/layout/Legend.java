@@ -36,6 +36,7 @@ final class Legend {
     private static final Pattern BARE_PAIR =
             Pattern.compile("\\s*(\\p{L}{1,3})\\s+(\\p{L}{3,12})(?:\\s*[,;]\\s*|\\s+)");
 
+    private static final Pattern BRACKETS_AROUND = Pattern.compile("^\\(|\\)$");
     private static final Pattern LED_ON = Pattern.compile(" (?:at|in|on|by|under|behind|am|an|im|en|au|dans|sur)\\b");
     private static final Pattern GREY_OR_GREEN = Pattern.compile("\\bg[rn]\\b");
     private static final int LEAST_BARE = 3;
@@ -112,7 +113,7 @@ final class Legend {
     private static List<Pair> bare(Passage line) {
         List<Pair> pairs = new ArrayList<>();
         String text = line.text().strip();
-        Matcher pair = BARE_PAIR.matcher(text.replaceAll("^\\(|\\)$", "") + " ");
+        Matcher pair = BARE_PAIR.matcher(BRACKETS_AROUND.matcher(text).replaceAll("") + " ");
         while (pair.lookingAt()) {
             Optional<Meaning> meaning = meaning(pair.group(1), Passage.line(pair.group(2), 1, 1));
             if (meaning.filter(Meaning::isColour).isEmpty()) {

@@ -3,6 +3,7 @@ package org.loomproof.intake.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.field.Claims;
@@ -11,6 +12,8 @@ import org.loomproof.intake.field.Marks;
 
 /** Rows under one header to records: wrapped cells joined, "same as above" followed, notes put to their rows. */
 final class TableReader {
+
+    private static final Pattern GOES_ON = Pattern.compile(".*(\\b(with|w|and|mit|con|avec|y|et|und)|[/,+-])");
 
     private final List<ColumnKind> kinds;
 
@@ -83,8 +86,8 @@ final class TableReader {
     /** The header's kinds when the row is one: it names columns and holds no colour. */
     static Optional<List<Optional<ColumnKind>>> header(List<Passage> row, boolean first) {
         boolean plainlyNamed = row.stream()
-                .anyMatch(c -> !Headers.isPerhapsPolarity(c.folded())
-                        && Headers.kind(c.folded()).equals(Optional.of(ColumnKind.POLARITY)));
+                .anyMatch(c -> Headers.kind(c.folded()).equals(Optional.of(ColumnKind.POLARITY))
+                        && !Headers.isPerhapsPolarity(c.folded()));
         List<Optional<ColumnKind>> kinds = new ArrayList<>();
         for (Passage cell : row) {
             Optional<ColumnKind> kind =
@@ -101,11 +104,11 @@ final class TableReader {
                         .count();
         long filled = row.stream().filter(c -> !c.isBlank()).count();
         // Short heads such as "bk", a block of terminals, read as colours too.
-        boolean colour = row.stream()
-                .anyMatch(
-                        c -> ColumnVote.isColour(c) && Headers.kind(c.folded()).isEmpty());
-        boolean isHeader = !colour
-                && ((known >= 2 && known * 2 >= filled) || (first && known >= 1 && filled >= 2 && known * 3 >= filled));
+        boolean isHeader = ((known >= 2 && known * 2 >= filled)
+                        || (first && known >= 1 && filled >= 2 && known * 3 >= filled))
+                && row.stream()
+                        .noneMatch(c -> ColumnVote.isColour(c)
+                                && Headers.kind(c.folded()).isEmpty());
         return isHeader ? Optional.of(kinds) : Optional.empty();
     }
 
@@ -124,7 +127,7 @@ final class TableReader {
             return true;
         }
         String before = at(previous, colour).folded().strip();
-        return before.matches(".*(\\b(with|w|and|mit|con|avec|y|et|und)|[/,+-])")
+        return GOES_ON.matcher(before).matches()
                 || Colours.inColumn(new Claims(at(row, colour))).isEmpty();
     }
 

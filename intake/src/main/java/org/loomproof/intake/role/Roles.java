@@ -13,6 +13,7 @@ import org.loomproof.intake.field.Evidence;
 import org.loomproof.intake.field.Found;
 import org.loomproof.intake.field.Hit;
 import org.loomproof.intake.field.Lexicon;
+import org.loomproof.intake.field.Memo;
 import org.loomproof.intake.field.Word;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
 
@@ -24,6 +25,7 @@ public final class Roles {
 
     private static final Lexicon WORDS = Lexicon.read(Roles.class, "en.words", "es.words", "de.words", "fr.words");
     private static final List<RoleRule> RULES = RoleRule.readAll();
+    private static final Memo<List<RoleRule>> BY_IDEAS = new Memo<>(Roles::fitting);
     private static final String NOISE = "noise";
     private static final String KNOWN_OTHER = "known-other";
     private static final int MOST_READINGS = 32;
@@ -53,7 +55,7 @@ public final class Roles {
 
     /** Where phrases of several words stand that carry a role: what they say together is not for other readers to pick apart. */
     public static List<int[]> phrases(Claims claims) {
-        return WORDS.find(claims.words()).stream()
+        return claims.hits(WORDS).stream()
                 .filter(h -> h.match() == Hit.Match.EXACT
                         && claims.open().substring(h.from(), h.to()).indexOf(' ') > 0
                         && h.ideas().stream().anyMatch(PHRASED::contains))
@@ -180,17 +182,10 @@ public final class Roles {
             // A lamp or switch that is known and none of ours is never taken for one of ours.
             return Optional.of(new RoleRule(CircuitRole.OTHER, Set.of(KNOWN_OTHER), Set.of(), RoleRule.Named.FULL));
         }
-        List<RoleRule> fitting = RULES.stream()
-                .filter(rule -> rule.fits(ideas))
-                .sorted(Comparator.comparingInt((RoleRule r) -> r.needs().size())
-                        .reversed())
-                .toList();
-        if (fitting.isEmpty()) {
+        List<RoleRule> best = BY_IDEAS.of(String.join(" ", ideas));
+        if (best.isEmpty()) {
             return Optional.empty();
         }
-        int most = fitting.getFirst().needs().size();
-        List<RoleRule> best =
-                fitting.stream().filter(r -> r.needs().size() == most).toList();
         if (best.stream().map(RoleRule::role).distinct().count() == 1) {
             return Optional.of(best.getFirst());
         }
@@ -200,6 +195,14 @@ public final class Roles {
                 .min(Comparator.comparingInt(
                         r -> r.needs().stream().mapToInt(order::indexOf).min().orElse(0)))
                 .map(r -> new RoleRule(r.role(), r.needs(), r.bars(), RoleRule.Named.AMBIGUOUS));
+    }
+
+    /** The rules that fit the ideas, given with blanks between, and need most of them. */
+    private static List<RoleRule> fitting(String ideas) {
+        Set<String> all = Set.of(ideas.split(" ", -1));
+        List<RoleRule> fitting = RULES.stream().filter(rule -> rule.fits(all)).toList();
+        int most = fitting.stream().mapToInt(r -> r.needs().size()).max().orElse(0);
+        return fitting.stream().filter(r -> r.needs().size() == most).toList();
     }
 
     private static List<Hit> used(RoleRule rule, Map<Hit, String> carrying) {
