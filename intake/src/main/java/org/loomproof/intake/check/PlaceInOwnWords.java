@@ -20,8 +20,7 @@ final class PlaceInOwnWords {
     private static final int MOST_WORDS_OF_A_SHORT_LINE = 9;
     private static final int MOST_WORDS_OF_A_PLACE = 5;
 
-    private static final Pattern CLAIMED =
-            Pattern.compile("[\\s,;:()/-]*" + Claims.CLAIMED + "+[\\s,;:()/-]*");
+    private static final Pattern CLAIMED = Pattern.compile("[\\s,;:()/-]*" + Claims.CLAIMED + "+[\\s,;:()/-]*");
     private static final Pattern EMPTY_BRACKETS = Pattern.compile("\\(\\s*\\)");
     private static final Pattern MARKS_AROUND = Pattern.compile("^[,;:/-]+\\s*|\\s*[,;:/(-]+$");
 

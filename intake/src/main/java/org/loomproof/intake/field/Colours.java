@@ -34,7 +34,6 @@ public final class Colours {
     private static final Memo<Boolean> ENGLISH =
             new Memo<>(word -> ColourReader.read(word).isPresent());
 
-
     private static final Memo<Optional<WireColour>> COLOURS = new Memo<>(ColourReader::read);
 
     private static final Pattern JOINED = Pattern.compile("\\s*[-/.+&|\\\\_:]?\\s*|\\s*w/\\s*|\\.\\s?[-/]\\s?");
@@ -120,7 +119,8 @@ public final class Colours {
         int first = pieces.indexOf(run.getFirst());
         int last = pieces.indexOf(run.getLast());
         return (first > 0
-                        && isUnknownBeside(pieces.get(first - 1), pieces.get(first - 1), run.getFirst(), claims, joints))
+                        && isUnknownBeside(
+                                pieces.get(first - 1), pieces.get(first - 1), run.getFirst(), claims, joints))
                 || (last + 1 < pieces.size()
                         && isUnknownBeside(pieces.get(last + 1), run.getLast(), pieces.get(last + 1), claims, joints));
     }
@@ -139,7 +139,8 @@ public final class Colours {
         }
         String gap = claims.open()
                 .substring(pieces.get(next - 1).to(), pieces.get(next).from());
-        return gap.equals(" ") || (JOINED.matcher(gap).matches() && !PARTED.matcher(gap).matches());
+        return gap.equals(" ")
+                || (JOINED.matcher(gap).matches() && !PARTED.matcher(gap).matches());
     }
 
     /** True when nobody takes the pieces for anything else: a word long enough to be a colour, or capitals joined by a stroke. */

@@ -201,7 +201,10 @@ public final class Places {
 
     /** True when a word follows that may still belong to the place. */
     private static boolean goesOn(int to, Claims claims) {
-        return NEXT_WORD.matcher(claims.open()).region(to, claims.open().length()).lookingAt();
+        return NEXT_WORD
+                .matcher(claims.open())
+                .region(to, claims.open().length())
+                .lookingAt();
     }
 
     /** Where a stretch begins without the words that lead to it: {@code to the column bracket} without "to the". */

@@ -286,9 +286,7 @@ public final class Polarity {
     private static boolean isBetweenMarks(Hit hit, String text) {
         String before = text.substring(0, hit.from()).stripTrailing();
         String behind = text.substring(hit.to()).stripLeading();
-        return !before.isEmpty()
-                && ",;|-(".indexOf(before.charAt(before.length() - 1)) >= 0
-                && isEnd(behind);
+        return !before.isEmpty() && ",;|-(".indexOf(before.charAt(before.length() - 1)) >= 0 && isEnd(behind);
     }
 
     /** "plus, blower" in a cell of remarks. */

@@ -18,8 +18,7 @@ final class Heading {
     private static final int LONGEST_WORDS = 8;
     private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern MARKS_AROUND = Pattern.compile("^[#=*_\\[<-]+\\s*|\\s*[#=*_\\]>:-]+$");
-    private static final Pattern MARKED_UP =
-            Pattern.compile("#+\\s.*|=+\\s.*=+|\\*\\*.*\\*\\*|\\[.*\\]|--+\\s.*--+");
+    private static final Pattern MARKED_UP = Pattern.compile("#+\\s.*|=+\\s.*=+|\\*\\*.*\\*\\*|\\[.*\\]|--+\\s.*--+");
 
     private Heading() {}
 

@@ -44,7 +44,9 @@ public final class LayoutReader {
 
     /** Dots or stars that lead the eye from one cell to the next are a gap. */
     private static Passage withoutLeaders(Passage line) {
-        if (!line.text().contains("....") && !line.text().contains("***") && !line.text().contains("~~~")) {
+        if (!line.text().contains("....")
+                && !line.text().contains("***")
+                && !line.text().contains("~~~")) {
             return line;
         }
         Matcher leader = LEADER.matcher(line.text());

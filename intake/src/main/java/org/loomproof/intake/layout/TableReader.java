@@ -104,11 +104,11 @@ final class TableReader {
                         .count();
         long filled = row.stream().filter(c -> !c.isBlank()).count();
         // Short heads such as "bk", a block of terminals, read as colours too.
-        boolean isHeader = ((known >= 2 && known * 2 >= filled)
-                        || (first && known >= 1 && filled >= 2 && known * 3 >= filled))
-                && row.stream()
-                        .noneMatch(c -> ColumnVote.isColour(c)
-                                && Headers.kind(c.folded()).isEmpty());
+        boolean isHeader =
+                ((known >= 2 && known * 2 >= filled) || (first && known >= 1 && filled >= 2 && known * 3 >= filled))
+                        && row.stream()
+                                .noneMatch(c -> ColumnVote.isColour(c)
+                                        && Headers.kind(c.folded()).isEmpty());
         return isHeader ? Optional.of(kinds) : Optional.empty();
     }
 
