@@ -2,7 +2,7 @@ package org.loomproof.intake.field;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,7 +22,7 @@ public final class Claims {
     private final BitSet taken = new BitSet();
     private String open;
     private @Nullable List<Word> words;
-    private final Map<Lexicon, List<Hit>> hits = new IdentityHashMap<>(2);
+    private final Map<Lexicon, List<Hit>> hits = new HashMap<>(2);
 
     public Claims(Passage passage) {
         this.passage = passage;
