@@ -48,8 +48,7 @@ class CleanTableTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void aTableOfOursIsReadAsTheNotesWereUnderstood(long seed) {
-        Dresser.Dressed dressed = new Dresser(seed, false).sheet(seed);
-        ReadNotes first = Notes.read(dressed.text());
+        ReadNotes first = marked(Notes.read(new Dresser(seed, false).sheet(seed).text()), new Random(seed));
         String table = CleanTable.write(
                 first.entries().stream().map(e -> CleanTable.row(e, "n")).toList());
         List<Entry> again = TableEntries.of(Notes.lines("table.csv", table.getBytes(StandardCharsets.UTF_8)))
@@ -63,6 +62,28 @@ class CleanTableTest {
         }
     }
 
+    /** The same notes, each entry doubted or said to be absent, or both, as chance has it. */
+    private static ReadNotes marked(ReadNotes notes, Random chance) {
+        List<Entry> marked = notes.entries().stream()
+                .map(e -> new Entry(
+                        e.name(),
+                        e.role(),
+                        e.colour(),
+                        e.colourAsWritten(),
+                        e.size(),
+                        e.behaviour(),
+                        e.spot(),
+                        e.steering(),
+                        e.validity(),
+                        chance.nextBoolean(),
+                        chance.nextBoolean(),
+                        e.notes(),
+                        e.leftOver(),
+                        e.origin()))
+                .toList();
+        return new ReadNotes(marked, notes.loose(), notes.findings());
+    }
+
     private static List<Object> values(Entry e) {
         return List.of(
                 e.role().map(a -> a.value().role()),
@@ -72,6 +93,8 @@ class CleanTableTest {
                 e.colourAsWritten(),
                 e.steering(),
                 e.validity(),
+                e.doubted(),
+                e.absent(),
                 e.name(),
                 e.spot().map(a -> a.value()));
     }

@@ -3,12 +3,15 @@ package org.loomproof.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.loomproof.intake.check.Entry;
 import org.loomproof.intake.decode.Passage;
+import org.loomproof.intake.field.Claims;
+import org.loomproof.intake.field.Validity;
 import org.loomproof.intake.sheet.DraftSheet;
 import org.loomproof.workshop.brief.Certainty;
 
@@ -47,6 +50,70 @@ class LayoutsTest {
     void aTableNeedsNoHeaderAndACellMayGoOnInTheNextRow() {
         assertThat(shown("Horn\tgrey\t-\tcolumn\nBrake\tgreen with\t+\tbrake\n\tblack\t\tpedal\n"))
                 .containsExactly("horn;GY;neg;column||", "brake;GN/BK;pos;brake pedal||");
+    }
+
+    @Test
+    void inColumnsOfPaperAColourGoesOnBelowItsStrokeAndAPlaceInItsColumn() {
+        assertThat(shown("""
+                          SUMMARY OF A HATCH                                     page 3
+
+                          Circuit            Colour            Pol.   Location
+                          12 volts           RED/              (+)    fuse box,
+                          constant           YEL                      left
+                          Ignition           PNK               (+)    ignition
+                                                                      switch harness
+                          Starter            YEL/BLK           (+)    same as ignition
+                          Door trigger,      GRY/              (-)    BCM, plug C2
+                          driver             BLU                      pin 14
+                          Power lock         GRN               5 wire left kick panel
+                          Trunk pin          BLK/WHT  \u2020        (-)    rear trim
+                          \u2020 verify with a meter
+                        """))
+                .containsExactly(
+                        "constant-supply;RD/YE;pos;fuse box, left||",
+                        "ignition;PK;pos;ignition switch harness||",
+                        "starter;YE/BK;pos;ignition switch harness||",
+                        "door-trigger;GY/BU;neg;BCM|C2|14",
+                        "lock;GN;rev;left kick panel||",
+                        "trunk-trigger;BK/WH;neg;rear trim||");
+    }
+
+    @Test
+    void theNumberOfASectionIsNoPartOfItsPlace() {
+        assertThat(shown("3. Driver kick panel\nHorn: grey (-)\n\n4.1) Steering column:\nBrake: green (+)\n"))
+                .containsExactly("horn;GY;neg;Driver kick panel||", "brake;GN;pos;Steering column||");
+    }
+
+    @Test
+    void proseThatTellsSeveralCircuitsTellsEachItsOwn() {
+        assertThat(shown("""
+                        The lock wire is green/white and unlock is green/black, both in the driver kick panel, both neg. pulse. The trunk release is a brown wire
+                        while the hood pin is grey with a red stripe, whereas the starter is yellow. Only with power locks the door trigger is violet (-) in the bcm.
+                        LX only: trunk pin white/red (-) rear left quarter.
+                        """))
+                .containsExactly(
+                        "lock;GN/WH;neg;driver kick panel||",
+                        "unlock;GN/BK;neg;driver kick panel||",
+                        "trunk-release;BN;;||",
+                        "hood-trigger;GY/RD;;||",
+                        "starter;YE;;||",
+                        "door-trigger;VT;neg;bcm||",
+                        "trunk-trigger;WH/RD;neg;rear left quarter||");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '=', textBlock = """
+                    only with power locks the door trigger is violet = only with power locks
+                    LX/EX only: violet = LX/EX only
+                    ACC only = ''
+                    violet, nur mit Automatikgetriebe = nur mit Automatikgetriebe
+                    """)
+    void whatALineIsBoundToEndsWhereTheSentenceGoesOn(String text, String bound) {
+        assertThat(Validity.read(new Claims(Passage.line(text, 1, 1))).stream()
+                        .map(Passage::text)
+                        .findFirst()
+                        .orElse(""))
+                .isEqualTo(bound);
     }
 
     @Test
@@ -122,7 +189,7 @@ class LayoutsTest {
                 Notes.read(
                         "Circuit | Colour | Pol | Where | Remarks\nConstant | red | + | column | base trim\nIgnition | pink | + | column | \n"),
                 "n",
-                "",
+                Map.of(),
                 Set.of());
         assertThat(draft.circuits())
                 .extracting(c -> c.basis().certainty())

@@ -2,6 +2,7 @@ package org.loomproof.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -44,7 +45,7 @@ class MergeTest {
     private static Merge merged(String notes) {
         Sheet sheet = read(SHEET);
         Set<String> taken = sheet.circuits().stream().map(c -> c.id().value()).collect(Collectors.toSet());
-        return Merge.of(sheet, DraftSheet.of(Notes.read(notes), "second.txt", "LHD", taken));
+        return Merge.of(sheet, DraftSheet.of(Notes.read(notes), "second.txt", Map.of("steering", "left"), taken));
     }
 
     private static Certainty certainty(Merge merge, String id) {

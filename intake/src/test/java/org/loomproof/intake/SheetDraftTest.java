@@ -1,6 +1,7 @@
 package org.loomproof.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,7 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.loomproof.intake.check.ReadNotes;
+import org.loomproof.intake.fact.HoldsFor;
 import org.loomproof.intake.fact.VehicleFacts;
 import org.loomproof.intake.sheet.DraftSheet;
 import org.loomproof.intake.sheet.HeldBack;
@@ -60,7 +64,7 @@ class SheetDraftTest {
     }
 
     private static DraftSheet draft(String notes) {
-        return DraftSheet.of(Notes.read(notes), "notes.txt", "", Set.of());
+        return DraftSheet.of(Notes.read(notes), "notes.txt", Map.of(), Set.of());
     }
 
     private static Checked<Sheet> readBack(String text) {
@@ -196,12 +200,52 @@ class SheetDraftTest {
                 Door trigger,green,+,driver kick panel (LHD)
                 Door trigger,blue,+,driver kick panel (RHD)
                 """;
-        DraftSheet left = DraftSheet.of(Notes.read(notes), "notes.txt", "LHD", Set.of());
+        DraftSheet left = DraftSheet.of(Notes.read(notes), "notes.txt", Map.of("steering", "left"), Set.of());
         assertThat(left.circuits())
                 .extracting(c -> c.colour().orElseThrow().letters())
                 .containsExactly("GN");
         assertThat(left.heldBack()).extracting(HeldBack::reason).containsExactly(HeldBack.Reason.OTHER_STEERING);
         assertThat(draft(notes).circuits()).hasSize(2);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    only with automatic gearbox  | gearbox=automatic | THIS
+                    only with automatic gearbox  | gearbox=manual    | OTHERS
+                    only with automatic gearbox  | start=key         | NOT_KNOWN
+                    without push start           | start=key         | THIS
+                    without push start           | start=button      | OTHERS
+                    only with push start and tow hitch | start=button | NOT_KNOWN
+                    only with push start and tow hitch | start=key    | OTHERS
+                    nur mit Automatikgetriebe    | gearbox=manual    | OTHERS
+                    LX/EX only                   | trim=EX           | THIS
+                    LX/EX only                   | trim=GT           | OTHERS
+                    LX only                      | start=key         | NOT_KNOWN
+                    only with power locks        | start=key         | NOT_KNOWN
+                    2010-2012                    | gearbox=manual    | NOT_KNOWN
+                    LX only; only with automatic gearbox | gearbox=manual | OTHERS
+                    """)
+    void aFactOfTheVehicleDecidesWhomALineHoldsFor(String bound, String fact, HoldsFor holds) {
+        String[] known = fact.split("=", -1);
+        assertThat(HoldsFor.of(bound, Map.of(known[0], known[1]))).isEqualTo(holds);
+    }
+
+    @Test
+    void aRowForOtherVehiclesStaysOffTheSheetAndOneForThisIsNoGuess() {
+        String notes = """
+                Circuit,Colour,Polarity,Place,Remarks
+                Ignition,yellow,+,ignition switch,only with automatic gearbox
+                Ignition,white,+,ignition switch,only with manual gearbox
+                """;
+        DraftSheet manual = DraftSheet.of(Notes.read(notes), "notes.txt", Map.of("gearbox", "manual"), Set.of());
+        assertThat(manual.circuits())
+                .extracting(
+                        c -> c.colour().orElseThrow().letters(), c -> c.basis().certainty())
+                .containsExactly(tuple("WH", Certainty.STATED));
+        assertThat(manual.heldBack()).extracting(HeldBack::reason).containsExactly(HeldBack.Reason.OTHER_VEHICLE);
+        assertThat(draft(notes).circuits())
+                .extracting(c -> c.basis().certainty())
+                .containsExactly(Certainty.GUESSED, Certainty.GUESSED);
     }
 
     @Test

@@ -22,7 +22,7 @@ final class PlaceInOwnWords {
 
     private static final Pattern CLAIMED = Pattern.compile("[\\s,;:()/-]*" + Claims.CLAIMED + "+[\\s,;:()/-]*");
     private static final Pattern EMPTY_BRACKETS = Pattern.compile("\\(\\s*\\)");
-    private static final Pattern MARKS_AROUND = Pattern.compile("^[,;:/-]+\\s*|\\s*[,;:/(-]+$");
+    private static final Pattern MARKS_AROUND = Pattern.compile("^[,;:/-]+\\s*|\\s*[,;:/(*\u2020\u2021-]+$");
 
     private PlaceInOwnWords() {}
 

@@ -93,6 +93,13 @@ public record VehicleFacts(List<VehicleFact> agreed, List<VehicleFact> differing
         return sentences.stream().filter(Predicate.not(Passage::isBlank)).toList();
     }
 
+    /** What of the words says something of a vehicle, letter by letter. */
+    static List<Hit> exact(List<Word> words) {
+        return WORDS.find(words).stream()
+                .filter(h -> h.match() != Hit.Match.MISSPELT)
+                .toList();
+    }
+
     private static void sentence(Passage sentence, List<VehicleFact> facts) {
         // What holds for some vehicles only says nothing of this one.
         Claims claims = new Claims(sentence);
@@ -107,9 +114,7 @@ public record VehicleFacts(List<VehicleFact> agreed, List<VehicleFact> differing
         if (year.find()) {
             facts.add(fact("year", year.group(1), sentence, year.start(1), year.end(1)));
         }
-        List<Hit> hits = WORDS.find(Word.of(open)).stream()
-                .filter(h -> h.match() != Hit.Match.MISSPELT)
-                .toList();
+        List<Hit> hits = exact(Word.of(open));
         volts(open, hits).ifPresent(m -> facts.add(fact("system-voltage", m[2] + " V", sentence, m[0], m[1])));
         words(sentence, open, hits, facts);
         boolean circuits = Colours.among(new Claims(sentence)).isPresent();

@@ -1,8 +1,10 @@
 package org.loomproof.intake.field;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.loomproof.intake.decode.Passage;
@@ -19,6 +21,23 @@ public final class Validity {
             "\\b" + YEAR + "\\s?-\\s?(?:'?\\d{2}|" + YEAR + ")\\b|\\b" + YEAR + "\\s?(?:\\+|onwards?\\b|on\\b)");
     private static final int MOST_WORDS = 8;
 
+    /** A trim by its letters: {@code LX only}, {@code LX/EX only}. */
+    private static final Pattern TRIM = Pattern.compile(
+            "(?<![\\w/.-])([A-Z]{1,3}\\d{0,2}(?:\\s?[/,&+]\\s?[A-Z]{1,3}\\d{0,2}){0,3})\\s+(?:only|nur|solo|solamente|seulement|uniquement)\\b");
+
+    private static final Pattern PARTED = Pattern.compile("\\s?[/,&+]\\s?");
+
+    /** Letters that stand for something else in front of "only". */
+    private static final Set<String> NO_TRIM = Set.of(
+            "ACC", "IGN", "ON", "OFF", "RUN", "BAT", "B", "LHD", "RHD", "BCM", "ECU", "ECM", "DC", "AC", "GND", "NEG",
+            "POS", "LED", "CAN", "LIN", "A", "I");
+
+    private static final Set<String> ARTICLES =
+            Set.of("the", "der", "die", "das", "el", "la", "los", "las", "le", "les");
+    private static final Set<String> LEADING_ON = Set.of(
+            "with", "without", "of", "for", "on", "in", "and", "or", "mit", "ohne", "con", "sin", "de", "en", "y",
+            "avec", "sans", "du", "et", "sur");
+
     private Validity() {}
 
     /** What the text says of the vehicles it holds for, as written; all of it is claimed. Empty when it says nothing of the kind. */
@@ -32,11 +51,18 @@ public final class Validity {
             List<Hit> hits = WORDS.find(words);
             for (int i = 0; i < hits.size(); i++) {
                 Hit hit = hits.get(i);
-                if (hit.isExact() && hit.means("bound") && number(words, hit.from()) <= MOST_WORDS) {
-                    claimed(hit.from(), words.getLast().to(), claims, bound);
+                if (hit.isExact() && hit.means("bound") && number(words, hit.from(), end(hit, words)) <= MOST_WORDS) {
+                    claimed(hit.from(), end(hit, words), claims, bound);
                     break;
                 }
                 year(hit, words).ifPresent(year -> claimed(hit.from(), year.to(), claims, bound));
+            }
+        }
+        Matcher trim = TRIM.matcher(claims.passage().text());
+        while (trim.find()) {
+            boolean open = claims.open().substring(trim.start(), trim.end()).indexOf(Claims.CLAIMED) < 0;
+            if (open && Arrays.stream(PARTED.split(trim.group(1), -1)).noneMatch(NO_TRIM::contains)) {
+                claimed(trim.start(), trim.end(), claims, bound);
             }
         }
         Matcher years = YEARS.matcher(claims.open());
@@ -46,9 +72,22 @@ public final class Validity {
         return bound;
     }
 
-    /** How many words stand from there on. */
-    private static long number(List<Word> words, int from) {
-        return words.stream().filter(word -> word.from() >= from).count();
+    private static long number(List<Word> words, int from, int to) {
+        return words.stream()
+                .filter(word -> word.from() >= from && word.to() <= to)
+                .count();
+    }
+
+    /** Where the bound ends: with its stretch, or before the article with which the sentence goes on, "only with power locks the door wire is green". */
+    private static int end(Hit hit, List<Word> words) {
+        for (int i = 2; i < words.size(); i++) {
+            Word before = words.get(i - 1);
+            boolean article = ARTICLES.contains(words.get(i).text());
+            if (article && before.from() >= hit.to() && !LEADING_ON.contains(before.text())) {
+                return before.to();
+            }
+        }
+        return words.getLast().to();
     }
 
     private static Optional<Word> year(Hit hit, List<Word> words) {

@@ -10,6 +10,7 @@ import org.loomproof.intake.field.Claims;
 import org.loomproof.intake.field.Colours;
 import org.loomproof.intake.field.Found;
 import org.loomproof.intake.field.Places;
+import org.loomproof.intake.field.Validity;
 import org.loomproof.intake.role.Roles;
 import org.loomproof.workshop.trade.colour.WireColour;
 
@@ -17,8 +18,8 @@ import org.loomproof.workshop.trade.colour.WireColour;
 final class Clauses {
 
     private static final Pattern SENTENCE_END = Pattern.compile("(?<=[a-z0-9)\u00df-\u024f][.!?])\\s+(?=[\\p{Lu}+])");
-    private static final Pattern JOINT =
-            Pattern.compile("[,;]|\\b(?:and|und|y|et|while|but|aber|pero|mais|wahrend|mientras)\\b");
+    private static final Pattern JOINT = Pattern.compile(
+            "[,;]|\\b(?:and|und|y|et|while|whilst|whereas|but|aber|sowie|pero|mais|puis|wahrend|mientras)\\b");
     private static final Pattern SEVERAL =
             Pattern.compile("\\b(?:are|legs|wires|lines|sind|leitungen|kabel|son|cables|sont|fils)\\b");
     private static final Pattern AND = Pattern.compile("\\s*\\b(?:and|und|y|et)\\b\\s*");
@@ -70,7 +71,11 @@ final class Clauses {
         Claims claims = new Claims(text);
         Colours.among(claims);
         int colour = Math.max(0, claims.open().indexOf(Claims.CLAIMED));
-        return Roles.names(text.folded()) || Roles.names(text.folded().substring(0, colour));
+        Claims unbound = new Claims(text);
+        boolean bound = !Validity.read(unbound).isEmpty();
+        return Roles.names(text.folded())
+                || Roles.names(text.folded().substring(0, colour))
+                || (bound && Roles.names(unbound.open()));
     }
 
     /** The place with which a sentence begins, before it names a circuit or a colour: it holds for all that follows. */

@@ -21,7 +21,7 @@ enum Divider {
     NONE;
 
     /** Blanks, or the underscores that stand for them under a heading. */
-    private static final Pattern GAP = Pattern.compile("[\\s_]{2,}");
+    private static final Pattern GAP = Pattern.compile("[\\s_]{2,}(?!\\s|[*\u2020\u2021](?:\\s|$))");
 
     private static final Pattern DASHES = Pattern.compile("\\s+-{1,2}\\s+");
     private static final Pattern ARROWS = Pattern.compile("\\s*(?:[=-]+>+|\u2192|\u00bb)\\s*");

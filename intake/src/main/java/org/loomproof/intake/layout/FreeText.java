@@ -291,7 +291,9 @@ final class FreeText {
     // Prose.
 
     private static boolean isProse(List<Passage> lines) {
-        return lines.stream().anyMatch(l -> SENTENCE_INSIDE.matcher(l.text()).find())
+        return lines.stream()
+                        .anyMatch(l ->
+                                SENTENCE_INSIDE.matcher(withoutBullet(l).text()).find())
                 || lines.stream()
                         .anyMatch(l -> Colours.count(l) > 1 && Clauses.of(l).size() > 1);
     }

@@ -18,6 +18,11 @@ final class Heading {
     private static final int LONGEST_WORDS = 8;
     private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern MARKS_AROUND = Pattern.compile("^[#=*_\\[<-]+\\s*|\\s*[#=*_\\]>:-]+$");
+
+    /** The number of a section: {@code 3. Driver kick panel}. */
+    private static final Pattern NUMBER =
+            Pattern.compile("^\\(?(?:\\d{1,2}(?:\\.\\d{1,2})?|[A-Za-z]|[ivxIVX]{2,4})[.)]\\s+(?=\\p{L})");
+
     private static final Pattern MARKED_UP = Pattern.compile("#+\\s.*|=+\\s.*=+|\\*\\*.*\\*\\*|\\[.*\\]|--+\\s.*--+");
 
     private Heading() {}
@@ -33,7 +38,7 @@ final class Heading {
     /** The heading's text when the line is one: it ends in a colon, is marked up, or is nothing but a place. */
     static Optional<Passage> of(Passage line) {
         String text = line.text().strip();
-        String bare = MARKS_AROUND.matcher(text).replaceAll("");
+        String bare = NUMBER.matcher(MARKS_AROUND.matcher(text).replaceAll("")).replaceFirst("");
         if (bare.isEmpty() || BLANKS.splitAsStream(bare).count() > LONGEST_WORDS) {
             return Optional.empty();
         }

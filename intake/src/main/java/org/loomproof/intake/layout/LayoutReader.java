@@ -154,31 +154,60 @@ public final class LayoutReader {
     }
 
     private static List<Part> parts(Run run) {
-        List<Passage> rowLines = run.lines().stream()
-                .filter(l -> run.divider().split(l).size() > 1)
-                .toList();
-        Optional<FixedColumns> fixed = run.divider() == Divider.GAPS ? FixedColumns.of(rowLines) : Optional.empty();
-        List<Part> parts = new ArrayList<>(List.of(new Part()));
+        List<Part> parts = new ArrayList<>();
+        boolean headed = false;
+        for (List<Passage> under : headed(run)) {
+            part(under, headed, run.divider()).ifPresent(parts::add);
+            headed = true;
+        }
+        return parts;
+    }
+
+    /** The lines before the first header, and each header with those below it. */
+    private static List<List<Passage>> headed(Run run) {
+        List<List<Passage>> parts = new ArrayList<>(List.of(new ArrayList<>()));
+        boolean first = true;
         for (Passage line : run.lines()) {
-            boolean isRow = run.divider().split(line).size() > 1;
-            List<Passage> cells = isRow && fixed.isPresent()
-                    ? fixed.get().split(line)
-                    : run.divider().split(line);
-            Optional<List<Optional<ColumnKind>>> header =
-                    isRow ? TableReader.header(cells, parts.getLast().rows().isEmpty()) : Optional.empty();
-            if (header.isPresent()) {
-                parts.add(new Part(header.get(), cells, line));
+            List<Passage> cells = run.divider().split(line);
+            if (cells.size() > 1) {
+                boolean header = TableReader.header(cells, first).isPresent();
+                if (header) {
+                    parts.add(new ArrayList<>());
+                }
+                first = header;
+            }
+            parts.getLast().add(line);
+        }
+        return parts;
+    }
+
+    private static Optional<Part> part(List<Passage> under, boolean headed, Divider divider) {
+        List<Passage> rows =
+                under.stream().filter(l -> divider.split(l).size() > 1).toList();
+        // Columns stand where this table has them: what is above its header has others.
+        Optional<FixedColumns> fixed = (divider == Divider.GAPS
+                        ? FixedColumns.of(rows)
+                        : Optional.<FixedColumns>empty())
+                .filter(f -> !headed
+                        || TableReader.header(f.split(under.getFirst()), true).isPresent());
+        Part part = new Part();
+        for (Passage line : under) {
+            List<Passage> parted = divider.split(line);
+            boolean isRow = parted.size() > 1;
+            boolean goesOn = !isRow && fixed.filter(f -> f.goesOn(line)).isPresent();
+            List<Passage> cells =
+                    isRow || goesOn ? fixed.map(f -> f.split(line)).orElse(parted) : parted;
+            if (headed && part.headerLine().isEmpty()) {
+                part = new Part(TableReader.header(cells, true).orElseThrow(), cells, line);
                 continue;
             }
-            parts.getLast().lines().add(line);
-            parts.getLast().cells().add(cells);
+            part.lines().add(line);
+            part.cells().add(cells);
             if (isRow) {
-                parts.getLast().rows().add(cells);
+                part.rows().add(cells);
             }
         }
-        return parts.stream()
-                .filter(p -> !p.lines().isEmpty() || p.headerLine().isPresent())
-                .toList();
+        return part.lines().isEmpty() && part.headerLine().isEmpty() ? Optional.empty() : Optional.of(part);
     }
 
     /** Lines of which many have one stretch only are not cells beside each other, but words with a wide blank here and there. */

@@ -116,11 +116,28 @@ final class TableReader {
         return kinds.contains(ColumnKind.COLOUR);
     }
 
-    /** True when the row only goes on with the one above: its circuit's cell is empty, and so is its colour's, or that of the row above is not at its end. */
+    /**
+     * True when the row only goes on with the one above: its circuit's cell is empty, and so is its colour's, or that of the row above is not at its
+     * end. A stroke behind the colour above, with no pole here, says so of any row.
+     */
     boolean isWrapped(List<Passage> row) {
         int role = kinds.indexOf(ColumnKind.ROLE);
         int colour = kinds.indexOf(ColumnKind.COLOUR);
-        if (previous.isEmpty() || role < 0 || !at(row, role).isBlank()) {
+        int pole = kinds.indexOf(ColumnKind.POLARITY);
+        if (previous.isEmpty() || role < 0) {
+            return false;
+        }
+        boolean isOpen = colour >= 0
+                && at(previous, colour).text().stripTrailing().endsWith("/")
+                && !at(row, colour).isBlank()
+                && Colours.count(at(row, colour)) <= 1;
+        if (isOpen
+                && pole >= 0
+                && at(row, pole).isBlank()
+                && !at(previous, pole).isBlank()) {
+            return true;
+        }
+        if (!at(row, role).isBlank()) {
             return false;
         }
         if (colour < 0 || at(row, colour).isBlank()) {

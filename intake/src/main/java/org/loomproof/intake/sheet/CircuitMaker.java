@@ -2,6 +2,7 @@ package org.loomproof.intake.sheet;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -9,6 +10,7 @@ import java.util.stream.Stream;
 import org.loomproof.intake.check.Entry;
 import org.loomproof.intake.decode.Origin;
 import org.loomproof.intake.decode.Passage;
+import org.loomproof.intake.fact.HoldsFor;
 import org.loomproof.intake.field.Behaviour;
 import org.loomproof.intake.field.Spot;
 import org.loomproof.workshop.brief.Basis;
@@ -31,10 +33,13 @@ final class CircuitMaker {
     private static final double SURE_ENOUGH = 0.95;
 
     private final String file;
+    private final Map<String, String> known;
     private final Set<String> taken;
 
-    CircuitMaker(String file, Set<String> taken) {
+    /** @param known what is known of the vehicle, by the keys of a sheet */
+    CircuitMaker(String file, Map<String, String> known, Set<String> taken) {
         this.file = file;
+        this.known = known;
         this.taken = taken;
     }
 
@@ -60,9 +65,9 @@ final class CircuitMaker {
     Circuit circuit(Entry entry, boolean conflicting) {
         CircuitRole role = entry.role().orElseThrow().value().role();
         RoleFacts.Usual levels = levels(entry).orElseThrow();
-        // Whether this vehicle is one of those it holds for, only a person can tell.
-        boolean sure =
-                !conflicting && entry.validity().isEmpty() && levels.followsFromRole() && entry.sure() >= SURE_ENOUGH;
+        // Whether this vehicle is one of those it holds for must be known.
+        boolean holds = entry.validity().isEmpty() || HoldsFor.of(entry.validity(), known) == HoldsFor.THIS;
+        boolean sure = !conflicting && holds && levels.followsFromRole() && entry.sure() >= SURE_ENOUGH;
         Basis basis = new Basis(
                 sure ? Certainty.STATED : Certainty.GUESSED,
                 new Place(file, entry.origin().line(), entry.origin().column(), ""));

@@ -35,6 +35,7 @@ public final class CleanTable {
             "pin",
             "steering",
             "validity",
+            "marks",
             "certainty",
             "origin",
             "note");
@@ -45,6 +46,12 @@ public final class CleanTable {
             .get();
     private static final CSVFormat READING =
             FORMAT.builder().setSkipHeaderRecord(true).get();
+
+    /** The mark of an entry that its writer was not sure of. */
+    static final String DOUBTED = "doubted";
+
+    /** The mark of an entry that says there is no such circuit. */
+    static final String ABSENT = "absent";
 
     private CleanTable() {}
 
@@ -90,9 +97,16 @@ public final class CleanTable {
                 entry.spot().map(a -> a.value().cavity()).orElse(""),
                 entry.steering(),
                 entry.validity(),
+                marks(entry),
                 String.format(Locale.ROOT, "%.0f %%", entry.sure() * 100),
                 file + " " + entry.origin(),
                 note(entry)));
+    }
+
+    private static String marks(Entry entry) {
+        return (entry.doubted() ? DOUBTED : "")
+                + (entry.doubted() && entry.absent() ? " " : "")
+                + (entry.absent() ? ABSENT : "");
     }
 
     private static String note(Entry entry) {

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.loomproof.intake.check.Entry;
 import org.loomproof.intake.check.Finding;
 import org.loomproof.intake.check.MeterQuestion;
 import org.loomproof.intake.check.ReadNotes;
+import org.loomproof.intake.fact.HoldsFor;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
 import org.loomproof.workshop.brief.sheet.Operable;
@@ -49,17 +51,18 @@ public record DraftSheet(List<Operable> operables, List<Placed> placed) {
      * The sheet's part of the notes.
      *
      * @param file the name under which the notes are known
-     * @param steering {@code LHD} or {@code RHD} when the vehicle's is known, else empty: then both variants are kept
+     * @param known what is known of the vehicle, by the keys of a sheet; what holds for others stays off the sheet, and where nothing is known all
+     *     variants are kept
      * @param taken ids that are no longer free
      */
-    public static DraftSheet of(ReadNotes notes, String file, String steering, Set<String> taken) {
-        CircuitMaker maker = new CircuitMaker(file, new HashSet<>(taken));
+    public static DraftSheet of(ReadNotes notes, String file, Map<String, String> known, Set<String> taken) {
+        CircuitMaker maker = new CircuitMaker(file, known, new HashSet<>(taken));
         List<Placed> placed = new ArrayList<>();
         Set<Integer> contradicting = notes.entriesWith(Finding.Kind.CONTRADICTION);
         Set<Integer> conflicting = notes.entriesWith(Finding.Kind.CONFLICT);
         for (int i = 0; i < notes.entries().size(); i++) {
             Entry entry = notes.entries().get(i);
-            Optional<HeldBack> why = heldBack(entry, contradicting.contains(i), steering);
+            Optional<HeldBack> why = heldBack(entry, contradicting.contains(i), known);
             boolean conflict = conflicting.contains(i);
             placed.add(why.<Placed>map(held -> held)
                     .orElseGet(() -> new Placed.OnSheet(entry, maker.circuit(entry, conflict))));
@@ -68,16 +71,20 @@ public record DraftSheet(List<Operable> operables, List<Placed> placed) {
         return new DraftSheet(operables(circuits), placed);
     }
 
-    private static Optional<HeldBack> heldBack(Entry entry, boolean contradiction, String steering) {
+    private static Optional<HeldBack> heldBack(Entry entry, boolean contradiction, Map<String, String> known) {
         if (entry.role().isEmpty()) {
             return Optional.of(new HeldBack(entry, HeldBack.Reason.ROLE_UNKNOWN, Phrase.of("intake.ask.role")));
         }
         CircuitRole role = entry.role().get().value().role();
         Phrase meter = MeterQuestion.of(role);
+        String steering = SheetFacts.steering(known);
         if (!steering.isEmpty()
                 && !entry.steering().isEmpty()
                 && !entry.steering().equals(steering)) {
             return Optional.of(new HeldBack(entry, HeldBack.Reason.OTHER_STEERING, Phrase.of("intake.ask.nothing")));
+        }
+        if (HoldsFor.of(entry.validity(), known) == HoldsFor.OTHERS) {
+            return Optional.of(new HeldBack(entry, HeldBack.Reason.OTHER_VEHICLE, Phrase.of("intake.ask.nothing")));
         }
         if (entry.absent()) {
             return Optional.of(new HeldBack(entry, HeldBack.Reason.ABSENT, Phrase.of("intake.ask.absent")));

@@ -25,6 +25,8 @@ public record HeldBack(Entry entry, Reason reason, Phrase ask) implements Placed
         /** The notes say that the vehicle has no such circuit. */
         ABSENT,
         /** It holds for the other side of the wheel. */
-        OTHER_STEERING
+        OTHER_STEERING,
+        /** It holds for vehicles with something that this one is known not to have. */
+        OTHER_VEHICLE
     }
 }

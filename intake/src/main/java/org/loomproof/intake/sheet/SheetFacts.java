@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.loomproof.workshop.brief.sheet.VehicleFacts;
+import org.loomproof.workshop.brief.text.Words;
 
 /** Facts of the vehicle that every sheet must state and that wiring notes hardly ever hold: asked for, never assumed. */
 public final class SheetFacts {
@@ -29,12 +30,18 @@ public final class SheetFacts {
         };
     }
 
-    /** {@code LHD} or {@code RHD}. */
-    public static String steering(VehicleFacts.Steering side) {
-        return switch (side) {
-            case LEFT -> "LHD";
-            case RIGHT -> "RHD";
-        };
+    /** What a sheet says of its vehicle that lines of notes may be bound to, by its keys. */
+    public static Map<String, String> of(VehicleFacts vehicle) {
+        Map<String, String> facts = new LinkedHashMap<>();
+        facts.put("drive", Words.of(vehicle.drive()));
+        facts.put("start", Words.of(vehicle.start()));
+        facts.put("key", Words.of(vehicle.key()));
+        facts.put("steering", Words.of(vehicle.steering()));
+        facts.put("ground", Words.of(vehicle.groundPolarity()));
+        if (vehicle.gearbox() != VehicleFacts.Gearbox.NOT_SAID) {
+            facts.put("gearbox", Words.of(vehicle.gearbox()));
+        }
+        return facts;
     }
 
     /** The keys, in the order in which a sheet has them. */

@@ -65,6 +65,7 @@ public final class TableEntries {
         Optional<WireColour> colour = ColourReader.read(cell("colour"));
         Spot spot = new Spot(cell("location"), cell("connector"), cell("pin"));
         Optional<Double> size = figure("size", Unit.SQUARE_MILLIMETRES);
+        List<String> marks = List.of(cell("marks").split(" ", -1));
         return new Entry(
                 cell("circuit"),
                 Arrays.stream(CircuitRole.values())
@@ -78,8 +79,8 @@ public final class TableEntries {
                 spot.isSaid() ? Optional.of(answer(spot, "location")) : Optional.empty(),
                 cell("steering"),
                 cell("validity"),
-                false,
-                false,
+                marks.contains(CleanTable.DOUBTED),
+                marks.contains(CleanTable.ABSENT),
                 cell("note").isEmpty() ? List.of() : List.of(Passage.line(cell("note"), origin.line(), 1)),
                 List.of(),
                 origin);

@@ -2,6 +2,7 @@ package org.loomproof.shop.notes;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import org.loomproof.intake.check.ReadNotes;
 import org.loomproof.intake.correct.ShopMemory;
 import org.loomproof.intake.decode.Decoder;
 import org.loomproof.intake.decode.SourceLines;
+import org.loomproof.intake.fact.HoldsFor;
 import org.loomproof.intake.fact.VehicleFacts;
 import org.loomproof.intake.kit.KitText;
 import org.loomproof.intake.kit.LeadNotes;
@@ -103,9 +105,9 @@ public final class NotesRun {
         Set<String> taken = into.map(
                         s -> s.circuits().stream().map(c -> c.id().value()).collect(Collectors.toSet()))
                 .orElse(Set.of());
-        String steering =
-                into.map(s -> SheetFacts.steering(s.vehicle().steering())).orElseGet(() -> SheetFacts.steering(facts));
-        DraftSheet draft = DraftSheet.of(notes, name(source), steering, taken);
+        Map<String, String> known = new HashMap<>(facts);
+        into.ifPresent(s -> known.putAll(SheetFacts.of(s.vehicle())));
+        DraftSheet draft = DraftSheet.of(notes, name(source), known, taken);
         Optional<Merge> merge = into.map(s -> Merge.of(s, draft));
         List<CircuitRole> roles = merge.map(m -> m.sheet().circuits()).orElse(draft.circuits()).stream()
                 .map(Circuit::role)
@@ -148,6 +150,7 @@ public final class NotesRun {
         Map<String, String> ordered = new LinkedHashMap<>();
         SheetFacts.listKeys().stream().filter(facts::containsKey).forEach(key -> ordered.put(key, facts.get(key)));
         facts.forEach(ordered::putIfAbsent);
+        ordered.keySet().removeIf(HoldsFor::isOfNotesOnly);
         return ordered;
     }
 

@@ -1,0 +1,101 @@
+package org.loomproof.intake.fact;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.loomproof.intake.decode.Passage;
+import org.loomproof.intake.field.Hit;
+import org.loomproof.intake.field.Lexicon;
+import org.loomproof.intake.field.Word;
+
+/** Whether what holds for some vehicles only holds for the one at hand, by what is known of it. */
+public enum HoldsFor {
+    /** All that it asks is known, and is so. */
+    THIS,
+    /** Something that it asks is known to be otherwise. */
+    OTHERS,
+    /** Only a person can tell. */
+    NOT_KNOWN;
+
+    private static final String TRIM = "trim";
+    private static final Pattern TRIMS = Pattern.compile(
+            "\\b([A-Z]{1,3}\\d{0,2}(?:\\s?[/,&+]\\s?[A-Z]{1,3}\\d{0,2})*)\\s+(?:only|nur|solo|solamente|seulement|uniquement)\\b");
+    private static final Lexicon LINKS = Lexicon.read(HoldsFor.class, "bound.words");
+
+    /** True for what is asked of notes only and is no key of a sheet. */
+    public static boolean isOfNotesOnly(String key) {
+        return key.equals(TRIM);
+    }
+
+    /**
+     * What the words of a bound ask, held against what is known.
+     *
+     * @param validity as written: "only with automatic gearbox", "LX only"; several parted by semicolons
+     * @param known values by their keys, in the words of a sheet; {@code trim} in the writer's
+     */
+    public static HoldsFor of(String validity, Map<String, String> known) {
+        HoldsFor all = THIS;
+        for (String bound : validity.split(";", -1)) {
+            HoldsFor one = ofOne(bound, known);
+            if (one == OTHERS) {
+                return OTHERS;
+            }
+            all = one == NOT_KNOWN ? NOT_KNOWN : all;
+        }
+        return all;
+    }
+
+    private record Asked(String value, boolean denied) {}
+
+    private static HoldsFor ofOne(String bound, Map<String, String> known) {
+        Matcher trims = TRIMS.matcher(bound);
+        if (trims.find()) {
+            String trim = known.getOrDefault(TRIM, "");
+            boolean isOne = List.of(trims.group(1).split("\\s?[/,&+]\\s?", -1)).contains(trim);
+            return trim.isEmpty() ? NOT_KNOWN : isOne ? THIS : OTHERS;
+        }
+        String folded = Passage.fold(bound);
+        List<Word> words = Word.of(folded);
+        List<Hit> facts = VehicleFacts.exact(words);
+        Map<String, List<Asked>> asked = asked(facts, folded);
+        HoldsFor all = isAllKnown(words, facts) && !asked.isEmpty() ? THIS : NOT_KNOWN;
+        for (Map.Entry<String, List<Asked>> one : asked.entrySet()) {
+            String is = known.getOrDefault(one.getKey(), "");
+            if (is.isEmpty()) {
+                all = NOT_KNOWN;
+            } else if (one.getValue().stream().noneMatch(a -> a.value().equals(is) != a.denied())) {
+                return OTHERS;
+            }
+        }
+        return all;
+    }
+
+    private static Map<String, List<Asked>> asked(List<Hit> facts, String folded) {
+        Map<String, List<Asked>> asked = new LinkedHashMap<>();
+        for (int i = 0; i < facts.size(); i++) {
+            boolean denied = i > 0
+                    && facts.get(i - 1).means("none")
+                    && folded.substring(facts.get(i - 1).to(), facts.get(i).from())
+                            .isBlank();
+            for (String idea : facts.get(i).ideas()) {
+                int sign = idea.indexOf('=');
+                if (sign >= 0) {
+                    String key = idea.substring(idea.lastIndexOf(' ', sign) + 1, sign);
+                    asked.computeIfAbsent(key, k -> new ArrayList<>()).add(new Asked(idea.substring(sign + 1), denied));
+                }
+            }
+        }
+        return asked;
+    }
+
+    /** True when every word is of a fact, or only binds. */
+    private static boolean isAllKnown(List<Word> words, List<Hit> facts) {
+        List<Hit> links = LINKS.find(words);
+        return words.stream()
+                .allMatch(w -> facts.stream().anyMatch(h -> h.from() <= w.from() && w.to() <= h.to())
+                        || links.stream().anyMatch(h -> h.isExact() && h.from() <= w.from() && w.to() <= h.to()));
+    }
+}
