@@ -40,6 +40,23 @@ class CorrectionTest {
     }
 
     @Test
+    void ofALineThatTellsOfManyTheEntrysOwnPartIsToldApart() {
+        String prose =
+                "The lock wire is green/white and the horn is black (-) at the column. Everything else on this car was left as it came from its maker, and so it shall stay.";
+        List<ReviewLine> lines = review(prose, ShopMemory.empty());
+        assertThat(lines.getFirst().listTold())
+                .containsExactly(new ReviewLine.Told(
+                        "",
+                        "The lock wire is green/white",
+                        " and the horn is black (-) at the column. Everything else on \u2026"));
+        assertThat(lines.get(1).listTold().getFirst().own()).contains("the horn is black (-)");
+        assertThat(lines.get(1).listTold().getFirst().before()).isEqualTo("The lock wire is green/white and ");
+        // A row of a table is its entry's from end to end.
+        assertThat(review(NOTES, ShopMemory.empty()).get(1).listTold())
+                .containsExactly(new ReviewLine.Told("", "Horn\tblack\t-\tcolumn", ""));
+    }
+
+    @Test
     void aTapPutsAFieldRightAndNothingElse() {
         ReviewLine line = review(NOTES, ShopMemory.empty()).getFirst();
         Entry before = line.entry();

@@ -79,6 +79,20 @@ class LayoutsTest {
     }
 
     @Test
+    void whatStandsAboveTheRowsOrTellsOfTheCarIsNoCircuit() {
+        assertThat(
+                        shown(
+                                "Datos del Brindle furg\u00f3n (2011)\n\ncable de ignition | rosa | 12v+ | clausor\nfreno | blanco | + al pisar | pedal\n"))
+                .containsExactly("ignition;PK;pos;clausor||", "brake;WH;pos;pedal||");
+        assertThat(
+                        shown(
+                                "Hi. I had the grey Brindle on the lift. The horn wire is black (-) at the column and the starter is yellow there too."))
+                .containsExactly("horn;BK;neg;column||", "starter;YE;;column||");
+        assertThat(shown("SUMMARY   page 3\n\n3. Front   4. Rear\n\nHorn   grey   (-)\nBrake   green   (+)\n"))
+                .containsExactly("horn;GY;neg;||", "brake;GN;pos;||");
+    }
+
+    @Test
     void theNumberOfASectionIsNoPartOfItsPlace() {
         assertThat(shown("3. Driver kick panel\nHorn: grey (-)\n\n4.1) Steering column:\nBrake: green (+)\n"))
                 .containsExactly("horn;GY;neg;Driver kick panel||", "brake;GN;pos;Steering column||");

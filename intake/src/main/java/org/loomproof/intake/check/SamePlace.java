@@ -12,7 +12,8 @@ import org.loomproof.intake.field.Spot;
 final class SamePlace {
 
     private static final Pattern SAME = Pattern.compile(
-            "^\\W*(?:in |at |at the |the |im |am |en |en el |en la |el |la |au |a la |le |dans le |dans la )?"
+            "^\\W*(?:there(?: too| as well| also)?|also there|ebenda|dort auch|ebenfalls dort|auch dort|(?:ahi|alli)(?: tambien)?|tambien (?:ahi|alli)|la aussi|aussi la)\\W*$|"
+                    + "^\\W*(?:in |at |at the |the |im |am |en |en el |en la |el |la |au |a la |le |dans le |dans la )?"
                     + "(?:same|gleiche[nrsm]?|selbe[nrsm]?|derselben?|demselben|mism[oa]s?|meme)"
                     + "\\s+(?:\\w+\\s+)?(?:place|spot|plug|connector|loom|harness|panel|location|bundle|side|area|stelle|ort|stecker|platz|lugar|sitio|conector|mazo|panel|endroit|connecteur|faisceau|fiche|prise)?\\W*$");
 

@@ -21,6 +21,8 @@ final class FreeText {
     private static final int LONGEST_TITLE_WORDS = 6;
     private static final Pattern LABEL =
             Pattern.compile("^\\s*[^:=,;]{2,40}?\\s*(?::\\s|=+>?\\s|[-=]>|\u2192|\\.{3,}|\\s[-\u2013]\\s)");
+    private static final Pattern WIRE = Pattern.compile(
+            "\\b(?:wires?|cables?|leads?|lines?|kabel|leitung(?:en)?|draht|drahte|ader|adern|hilos?|fils?)\\b");
     private static final double LISTED_SHARE = 0.6;
     private static final Pattern LEGEND = Pattern.compile("\\s*\\(.*\\)\\s*");
     private static final int LEAST_OF_A_LEGEND = 3;
@@ -101,7 +103,9 @@ final class FreeText {
     }
 
     private void body(List<Passage> lines) {
-        if (isForm(lines)) {
+        if (draft.isEmpty() && lines.size() == 1 && isTitle(lines.getFirst())) {
+            draft.loose(lines.getFirst());
+        } else if (isForm(lines)) {
             form(lines);
         } else if (isIndented(lines)) {
             indented(lines);
@@ -114,6 +118,17 @@ final class FreeText {
         } else {
             lines.forEach(this::line);
         }
+    }
+
+    /** True for a line above everything, with neither colour nor pole nor place nor label, that holds words nobody knows: it is what the notes are called. */
+    private static boolean isTitle(Passage line) {
+        return !hasColour(line)
+                && Heading.of(line).isEmpty()
+                && !Roles.isKnown(line.folded())
+                && !LABEL.matcher(line.text()).find()
+                && line.text().indexOf(',') < 0
+                && !SENTENCE_INSIDE.matcher(line.text()).find()
+                && Places.afterPreposition(new Claims(line)).isEmpty();
     }
 
     /** A line that stands between the rows of a table. */
@@ -314,12 +329,23 @@ final class FreeText {
         }
     }
 
+    /** True when a colour is a wire's, by its second hue, a word for it, a pole or a place: "I had the grey one on the lift" tells of none. */
+    private static boolean isOfAWire(Passage clause) {
+        return Colours.count(clause) > 1
+                || Colours.among(new Claims(clause))
+                        .filter(colour -> colour.value().letters().indexOf('/') > 0)
+                        .isPresent()
+                || WIRE.matcher(clause.folded()).find()
+                || Polarity.isSaid(clause)
+                || Places.afterPreposition(new Claims(clause)).isPresent();
+    }
+
     /** A clause with a circuit or colour of its own is a record; any other says more of the one before. */
     private void clause(Passage clause) {
         boolean colour = hasColour(clause);
         boolean role = Clauses.names(clause);
         boolean open = !draft.isEmpty() && !draft.last().cells().isEmpty();
-        if ((colour && role) || (!open && (colour || role))) {
+        if ((colour && role) || (!open && (role || (colour && isOfAWire(clause))))) {
             draft.add(new RawEntry(List.of(new Cell(ColumnKind.FREE, clause)), draft.headings(), List.of()));
         } else if (!open) {
             draft.loose(clause);

@@ -218,7 +218,7 @@ public final class LayoutReader {
         return single > MOST_SINGLE * part.cells().size();
     }
 
-    /** A first line that names neither circuit nor colour, though its words lie apart as cells do. */
+    /** A line above all rows that names neither circuit nor colour, though its words lie apart as cells do. */
     private static boolean isTitle(Passage line) {
         return Colours.count(line) == 0 && !Roles.names(line.folded()) && !Polarity.isSaid(line);
     }
@@ -245,7 +245,10 @@ public final class LayoutReader {
                 draft.heading(heading.get());
             } else if (cells.size() > 1 && !draft.isEmpty() && table.isWrapped(cells)) {
                 draft.replaceLast(table.joined(draft.last(), cells));
-            } else if (i == 0 && divider == Divider.GAPS && part.header().isEmpty() && isTitle(line)) {
+            } else if (draft.count() == first
+                    && divider == Divider.GAPS
+                    && part.header().isEmpty()
+                    && isTitle(line)) {
                 draft.loose(line);
             } else if (cells.size() > 1 && (filled > 1 || divider != Divider.GAPS)) {
                 table.entries(cells, draft.headings()).forEach(draft::add);
