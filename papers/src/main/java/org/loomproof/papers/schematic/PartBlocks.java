@@ -63,7 +63,9 @@ final class PartBlocks {
                                 p,
                                 anodeLeft ? "A" : "K",
                                 anodeLeft ? "K" : "A",
-                                (s, x, y) -> Symbols.diode(s, x, y, anodeLeft));
+                                p.isZener()
+                                        ? (s, x, y) -> Symbols.zener(s, x, y, anodeLeft)
+                                        : (s, x, y) -> Symbols.diode(s, x, y, anodeLeft));
                     }
                     case AddedPart.Resistor p -> pair(p, Symbols::resistor);
                     case AddedPart.Fuse p -> pair(p, Symbols::fuse);
@@ -124,7 +126,7 @@ final class PartBlocks {
         return switch (part) {
             case AddedPart.Relay p -> p.coil().toString();
             case AddedPart.Buffer p -> p.rating().toString();
-            case AddedPart.Diode p -> p.rating().toString();
+            case AddedPart.Diode p -> (p.isZener() ? p.reverse() : p.rating()).toString();
             case AddedPart.Resistor p -> p.resistance().toString();
             case AddedPart.Fuse p -> p.rating().toString();
             case AddedPart.Load p ->

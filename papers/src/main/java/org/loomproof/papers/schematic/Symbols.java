@@ -101,6 +101,15 @@ final class Symbols {
         s.line(Pen.INK, tip, y - 5, tip, y + 5);
     }
 
+    /** A zener lying on the conductor: a diode whose bar is bent, forwards when its anode is on the left. */
+    static void zener(Sketch s, double x, double y, boolean forwards) {
+        diode(s, x, y, forwards);
+        double bar = forwards ? x + MIDDLE + 4.5 : x + MIDDLE - 4.5;
+        double bend = forwards ? 2.2 : -2.2;
+        s.line(Pen.INK, bar, y + 5, bar - bend, y + 5);
+        s.line(Pen.INK, bar, y - 5, bar + bend, y - 5);
+    }
+
     /** A diode standing upright at {@code x} between two heights; upwards conducts towards the top. */
     static void standingDiode(Sketch s, double x, double top, double bottom, boolean upwards) {
         double middle = (top + bottom) / 2;

@@ -235,11 +235,26 @@ public sealed interface Slip extends Mishap {
                     plan, part, "85", "86", wire -> !isAt(wire.from(), clamps) && !isAt(wire.to(), clamps));
         }
 
-        /** The diodes that lie across the relay's coil. */
+        /** The diodes that lie across the relay's coil, alone or two in a row. */
         static Set<AddedPartId> clamps(Plan plan, AddedPartId relay) {
             Set<AddedPartId> at85 = beside(plan, new End.OfPart(relay, "85"));
-            at85.retainAll(beside(plan, new End.OfPart(relay, "86")));
-            return at85;
+            Set<AddedPartId> at86 = beside(plan, new End.OfPart(relay, "86"));
+            Set<AddedPartId> across = new LinkedHashSet<>();
+            for (AddedPartId first : at85) {
+                for (AddedPartId last : at86) {
+                    if (first.equals(last) || areJoined(plan, first, last)) {
+                        across.add(first);
+                        across.add(last);
+                    }
+                }
+            }
+            return across;
+        }
+
+        private static boolean areJoined(Plan plan, AddedPartId one, AddedPartId other) {
+            return plan.wires().stream()
+                    .anyMatch(wire -> (isAt(wire.from(), Set.of(one)) && isAt(wire.to(), Set.of(other)))
+                            || (isAt(wire.from(), Set.of(other)) && isAt(wire.to(), Set.of(one))));
         }
 
         private static Set<AddedPartId> beside(Plan plan, End terminal) {

@@ -41,9 +41,15 @@ public sealed interface AddedPart {
      * A silicon diode: A anode, K cathode (the banded end).
      *
      * @param rating average forward current
-     * @param reverse the most it blocks
+     * @param reverse the most it blocks; a zener conducts backwards from there on
+     * @param isZener whether it is made for that
      */
-    record Diode(AddedPartId id, Amps rating, Volts reverse) implements AddedPart {
+    record Diode(AddedPartId id, Amps rating, Volts reverse, boolean isZener) implements AddedPart {
+        /** A rectifier. */
+        public Diode(AddedPartId id, Amps rating, Volts reverse) {
+            this(id, rating, reverse, false);
+        }
+
         @Override
         public List<String> terminals() {
             return List.of("A", "K");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.loomproof.network.part.Breakdown;
 import org.loomproof.network.part.Contact;
 import org.loomproof.network.part.Diode;
 import org.loomproof.network.part.DiodeModel;
@@ -15,6 +16,7 @@ import org.loomproof.network.part.Relay;
 import org.loomproof.network.part.Resistor;
 import org.loomproof.network.part.Switch;
 import org.loomproof.network.part.Wire;
+import org.loomproof.network.part.Zener;
 import org.loomproof.workshop.brief.Basis;
 import org.loomproof.workshop.brief.Certainty;
 import org.loomproof.workshop.brief.Figure;
@@ -32,6 +34,8 @@ import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.trade.connector.ContactPlace;
+import org.loomproof.workshop.trade.diode.ZenerType;
+import org.loomproof.workshop.trade.diode.Zeners;
 import org.loomproof.workshop.trade.fuse.Fuses;
 import org.loomproof.workshop.trade.relay.Relays;
 import org.loomproof.workshop.trade.resistor.PreferredValues;
@@ -46,6 +50,11 @@ final class AddedWiring {
 
     /** What an added load draws is stated at the rest supply point. */
     static final double LOAD_RATED_VOLTS = 12.6;
+
+    /** Where a zener is measured that is not in the list, and how it rises above; common practice, no published source. */
+    private static final double OTHER_ZENER_AMPS = 0.005;
+
+    private static final double OTHER_ZENER_OHMS = 20;
 
     /** A wire is never taken to be better than this, so that a length of nothing stays solvable. */
     private static final double LEAST_WIRE_OHMS = 1e-6;
@@ -120,6 +129,10 @@ final class AddedWiring {
                                 List.of(Contact.make(terminal(b, "out"), terminal(b, "-"))),
                                 b.closed().value()),
                         words("buffer", b));
+            case AddedPart.Diode d
+            when d.isZener() ->
+                drawing.add(
+                        new Zener(id, terminal(d, "A"), terminal(d, "K"), model(d), breakdown(d)), words("zener", d));
             case AddedPart.Diode d ->
                 drawing.add(new Diode(id, terminal(d, "A"), terminal(d, "K"), model(d)), words("diode", d));
             case AddedPart.Resistor r ->
@@ -220,6 +233,15 @@ final class AddedWiring {
             return DiodeModel.SILICON_1A;
         }
         return rating <= 3 ? DiodeModel.SILICON_3A : DiodeModel.SILICON_6A;
+    }
+
+    /** One that breaks down as late as its tolerance allows: what lets go of a coil then sees most. */
+    private static Breakdown breakdown(AddedPart.Diode zener) {
+        double volts = Math.max(Breakdown.LEAST_VOLTS, zener.reverse().value() * (1 + ZenerType.TOLERANCE));
+        return Zeners.find(zener.reverse())
+                .map(type -> new Breakdown(
+                        volts, type.test().value(), type.slope().value()))
+                .orElseGet(() -> new Breakdown(volts, OTHER_ZENER_AMPS, OTHER_ZENER_OHMS));
     }
 
     private static Phrase words(String what, AddedPart part) {

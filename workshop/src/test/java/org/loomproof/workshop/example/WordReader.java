@@ -120,10 +120,21 @@ final class WordReader {
     private Word word() {
         for (AddedPart part : parts) {
             if (part instanceof AddedPart.Relay relay) {
-                parts.stream()
+                List<AddedPart> diodes = parts.stream()
                         .filter(AddedPart.Diode.class::isInstance)
-                        .filter(d -> same(at(d, "A"), at(relay, "85")) && same(at(d, "K"), at(relay, "86")))
-                        .forEach(d -> clamps.add(d.id()));
+                        .toList();
+                for (AddedPart d : diodes) {
+                    if (!same(at(d, "A"), at(relay, "85"))) {
+                        continue;
+                    }
+                    if (same(at(d, "K"), at(relay, "86"))) {
+                        clamps.add(d.id());
+                    }
+                    diodes.stream()
+                            .filter(z -> ((AddedPart.Diode) z).isZener())
+                            .filter(z -> same(at(d, "K"), at(z, "K")) && same(at(z, "A"), at(relay, "86")))
+                            .forEach(z -> clamps.addAll(List.of(d.id(), z.id())));
+                }
             }
         }
         Map<String, Tie> ties = new HashMap<>();

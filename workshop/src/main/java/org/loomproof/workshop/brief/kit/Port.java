@@ -15,6 +15,11 @@ public sealed interface Port {
         return Optional.empty();
     }
 
+    /** How long it is off before it is on again, where it is an output that goes on and off and that is said. */
+    default Optional<Figure<Seconds>> pause() {
+        return Optional.empty();
+    }
+
     /** Feeds the controller. */
     record Supply() implements Port {}
 
@@ -48,14 +53,28 @@ public sealed interface Port {
      * @param pulse how long it is on, when it is not steady
      * @param bodyDiode whether a diode conducts from ground to the lead when off, as in a field-effect transistor
      * @param clamp whether a diode leads from the lead to the controller's supply
+     * @param bears the most volts it bears while it is off, when said
+     * @param pause how long it is off before it is on again, when said
      */
     record LowSide(
             Figure<Amps> rating,
             Figure<Volts> saturation,
             Optional<Figure<Seconds>> pulse,
             boolean bodyDiode,
-            boolean clamp)
-            implements Port {}
+            boolean clamp,
+            Optional<Figure<Volts>> bears,
+            Optional<Figure<Seconds>> pause)
+            implements Port {
+        /** An output of which it is not said what it bears, nor how fast it goes on and off. */
+        public LowSide(
+                Figure<Amps> rating,
+                Figure<Volts> saturation,
+                Optional<Figure<Seconds>> pulse,
+                boolean bodyDiode,
+                boolean clamp) {
+            this(rating, saturation, pulse, bodyDiode, clamp, Optional.empty(), Optional.empty());
+        }
+    }
 
     /**
      * Sources current from the controller's supply when on, open when off.
@@ -64,9 +83,21 @@ public sealed interface Port {
      * @param saturation volts left across it at its rating
      * @param pulse how long it is on, when it is not steady
      * @param bodyDiode whether a diode conducts from the lead to the supply when off
+     * @param pause how long it is off before it is on again, when said
      */
-    record HighSide(Figure<Amps> rating, Figure<Volts> saturation, Optional<Figure<Seconds>> pulse, boolean bodyDiode)
-            implements Port {}
+    record HighSide(
+            Figure<Amps> rating,
+            Figure<Volts> saturation,
+            Optional<Figure<Seconds>> pulse,
+            boolean bodyDiode,
+            Optional<Figure<Seconds>> pause)
+            implements Port {
+        /** An output of which it is not said how fast it goes on and off. */
+        public HighSide(
+                Figure<Amps> rating, Figure<Volts> saturation, Optional<Figure<Seconds>> pulse, boolean bodyDiode) {
+            this(rating, saturation, pulse, bodyDiode, Optional.empty());
+        }
+    }
 
     /** Goes to a supplied extra (indicator, button, sensor) by its own plug and never to the vehicle. */
     record ToExtra(String extra) implements Port {}

@@ -80,7 +80,9 @@ final class PortReader {
                 figures.orUsual(in, "saturation", Unit.VOLTS, "port.low-side.saturation"),
                 figures.find(in, "pulse", Unit.SECONDS),
                 in.yesNoOr("body-diode", true),
-                in.yesNoOr("clamp", false));
+                in.yesNoOr("clamp", false),
+                figures.find(in, "bears", Unit.VOLTS),
+                figures.find(in, "pause", Unit.SECONDS));
     }
 
     private Port highSide(MappingCursor in) {
@@ -88,6 +90,7 @@ final class PortReader {
                 figures.need(in, "rating", Unit.AMPS),
                 figures.orUsual(in, "saturation", Unit.VOLTS, "port.high-side.saturation"),
                 figures.find(in, "pulse", Unit.SECONDS),
-                in.yesNoOr("body-diode", true));
+                in.yesNoOr("body-diode", true),
+                figures.find(in, "pause", Unit.SECONDS));
     }
 }

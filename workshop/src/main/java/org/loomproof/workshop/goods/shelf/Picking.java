@@ -26,6 +26,8 @@ import org.loomproof.workshop.sizing.JointChoice.Method;
 import org.loomproof.workshop.sizing.ResistorHeat;
 import org.loomproof.workshop.trade.diode.DiodeType;
 import org.loomproof.workshop.trade.diode.Diodes;
+import org.loomproof.workshop.trade.diode.ZenerType;
+import org.loomproof.workshop.trade.diode.Zeners;
 import org.loomproof.workshop.trade.wire.Conductor;
 import org.loomproof.workshop.trade.wire.Conductors;
 
@@ -91,8 +93,10 @@ final class Picking {
                 basket.add(new Article(Article.Kind.BUFFER, size), 1, Item.From.SHELF, name);
             }
             case AddedPart.Diode diode -> {
-                Optional<DiodeType> type = Diodes.findFor(diode.rating(), diode.reverse());
-                String size = type.map(DiodeType::name)
+                Optional<String> type = diode.isZener()
+                        ? Zeners.find(diode.reverse()).map(ZenerType::name)
+                        : Diodes.findFor(diode.rating(), diode.reverse()).map(DiodeType::name);
+                String size = type
                         .orElseGet(() -> amps(diode.rating()) + " " + Figures.withPrefix(diode.reverse()));
                 basket.add(new Article(Article.Kind.DIODE, size), 1, Item.From.SHELF, name);
             }

@@ -64,7 +64,10 @@ final class PartReader {
                         figures.value(in, "rating", Unit.AMPS));
             case DIODE ->
                 new AddedPart.Diode(
-                        id, figures.value(in, "rating", Unit.AMPS), figures.value(in, "reverse", Unit.VOLTS));
+                        id,
+                        figures.value(in, "rating", Unit.AMPS),
+                        figures.value(in, "reverse", Unit.VOLTS),
+                        in.yesNoOr("zener", false));
             case RESISTOR -> new AddedPart.Resistor(id, figures.value(in, "resistance", Unit.OHMS));
             case FUSE -> new AddedPart.Fuse(id, figures.value(in, "rating", Unit.AMPS));
             case LOAD -> {

@@ -189,6 +189,9 @@ public final class PlanFileWriter {
                 entry.put("kind", "diode");
                 entry.put("rating", QuantityWriter.write(diode.rating()));
                 entry.put("reverse", QuantityWriter.write(diode.reverse()));
+                if (diode.isZener()) {
+                    entry.put("zener", "yes");
+                }
             }
             case AddedPart.Resistor resistor -> {
                 entry.put("kind", "resistor");

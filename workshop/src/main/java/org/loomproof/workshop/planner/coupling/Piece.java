@@ -9,6 +9,7 @@ import org.loomproof.workshop.quantity.Ohms;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.trade.buffer.BufferType;
 import org.loomproof.workshop.trade.diode.DiodeType;
+import org.loomproof.workshop.trade.diode.ZenerType;
 import org.loomproof.workshop.trade.relay.RelayType;
 
 /**
@@ -25,6 +26,9 @@ public sealed interface Piece {
 
     /** A diode. */
     record Diode(AddedPartId name, DiodeType type) implements Piece {}
+
+    /** A zener diode. */
+    record Zener(AddedPartId name, ZenerType type) implements Piece {}
 
     /** A ready-made transistor buffer. */
     record Buffer(AddedPartId name, BufferType type) implements Piece {}

@@ -62,7 +62,9 @@ record LoadWords(Job job, Lead lead, Wish wish, Side side, Target.Loads loads, O
                             ? AddedLoads.without(lead, wish, job.constant())
                             : AddedLoads.tooWeak(job, lead, wish).searched(searched));
         }
-        return ways.stream().map(way -> join(way).searched(searched)).toList();
+        return new Release(job, lead)
+                .weighed(
+                        ways.stream().map(way -> join(way).searched(searched)).toList());
     }
 
     private Optional<LeftOut> leftOut(Way way) {

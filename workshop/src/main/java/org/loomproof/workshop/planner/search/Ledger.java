@@ -56,6 +56,7 @@ final class Ledger {
             case Piece.Relay relay -> "K";
             case Piece.Buffer buffer -> "Q";
             case Piece.Diode diode -> "D";
+            case Piece.Zener zener -> "Z";
             case Piece.Resistor resistor -> "R";
             case Piece.Fuse fuse -> "FU";
             case Piece.Load load -> "L";

@@ -121,6 +121,7 @@ final class Sharing {
                         && one.type().equals(other.type())
                         && Stream.of("85", "86", "87", "87a").allMatch(terminal -> meet(pair, terminal))
                         && contactBears(pair, one);
+            case Piece.Zener zener -> false;
             case Piece.Buffer buffer -> false;
             case Piece.Resistor resistor -> false;
             case Piece.Load load -> false;

@@ -33,6 +33,7 @@ public interface Claim {
                 new DoesItsWork(),
                 new WithinRating(),
                 new CoilKick(),
+                new LetsGoInTime(),
                 new StaysDead(),
                 new FactoryWireFused(),
                 new ShortOpensFuse(),

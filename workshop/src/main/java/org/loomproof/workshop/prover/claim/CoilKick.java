@@ -23,7 +23,8 @@ import org.loomproof.workshop.words.Phrase;
 
 /**
  * At the instant an output lets go of a coil the coil's current has a way to go on. The coil is replaced by a source of its
- * current, the output is off, and the output then sees no more than its supply and what a clamp adds.
+ * current, the output is off, and the output then sees no more than its supply and what a clamp diode adds,
+ * or than the kit says that it bears.
  */
 public final class CoilKick implements Claim {
 
@@ -120,7 +121,13 @@ public final class CoilKick implements Claim {
         }
 
         private double limitVolts(Pair pair) {
-            return sinks ? pair.fitted().controllerVolts() + CLAMP_VOLTS : -CLAMP_VOLTS;
+            if (!sinks) {
+                return -CLAMP_VOLTS;
+            }
+            double usual = pair.fitted().controllerVolts() + CLAMP_VOLTS;
+            return fitting.brief().kit().lead(lead).port() instanceof Port.LowSide out
+                    ? out.bears().map(volts -> volts.low().value()).orElse(usual)
+                    : usual;
         }
 
         @Override

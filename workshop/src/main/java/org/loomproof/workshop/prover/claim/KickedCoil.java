@@ -34,6 +34,19 @@ final class KickedCoil {
         return pair.bench().settled(kicked.wired(), setting).map(point -> new Reading(kicked, point));
     }
 
+    /**
+     * Volts that the way of the current takes from the coil's own, its winding aside, while it carries that current; empty where
+     * there is no way.
+     */
+    static Optional<Double> takenVolts(Pair pair, PartId output, PartId coil, double amps) {
+        return volts(pair, output, coil, amps).map(reading -> {
+            Part source = reading.wired().network().part(coil);
+            double volts = reading.point().volts(source.pins().get(0).node())
+                    - reading.point().volts(source.pins().get(1).node());
+            return volts * Math.signum(amps);
+        });
+    }
+
     private static Wired withSource(Wired wired, PartId coil) {
         NetworkBuilder builder = Network.builder();
         for (Part part : wired.network().parts()) {
