@@ -163,10 +163,7 @@ public record Wording(Messages messages) {
                         figure(p.input()),
                         figure(p.rating()));
             case AddedPart.Diode p ->
-                of(
-                        p.isZener() ? "part.zener.ratings" : "part.diode.ratings",
-                        figure(p.rating()),
-                        figure(p.reverse()));
+                of(p.isZener() ? "part.zener.ratings" : "part.diode.ratings", figure(p.rating()), figure(p.reverse()));
             case AddedPart.Resistor p ->
                 ResistorHeat.size(ResistorHeat.most(p.resistance()))
                         .map(size -> of("part.resistor.ratings", figure(p.resistance()), figure(size)))

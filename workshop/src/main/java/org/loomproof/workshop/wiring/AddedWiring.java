@@ -239,8 +239,8 @@ final class AddedWiring {
     private static Breakdown breakdown(AddedPart.Diode zener) {
         double volts = Math.max(Breakdown.LEAST_VOLTS, zener.reverse().value() * (1 + ZenerType.TOLERANCE));
         return Zeners.find(zener.reverse())
-                .map(type -> new Breakdown(
-                        volts, type.test().value(), type.slope().value()))
+                .map(type ->
+                        new Breakdown(volts, type.test().value(), type.slope().value()))
                 .orElseGet(() -> new Breakdown(volts, OTHER_ZENER_AMPS, OTHER_ZENER_OHMS));
     }
 

@@ -120,9 +120,8 @@ final class WordReader {
     private Word word() {
         for (AddedPart part : parts) {
             if (part instanceof AddedPart.Relay relay) {
-                List<AddedPart> diodes = parts.stream()
-                        .filter(AddedPart.Diode.class::isInstance)
-                        .toList();
+                List<AddedPart> diodes =
+                        parts.stream().filter(AddedPart.Diode.class::isInstance).toList();
                 for (AddedPart d : diodes) {
                     if (!same(at(d, "A"), at(relay, "85"))) {
                         continue;

@@ -143,14 +143,13 @@ class LetsGoInTimeTest {
                 .add(new Switch(s, low, Node.CHASSIS, 1e-3));
         if (withZener) {
             builder.add(new Diode(new PartId("d"), low, band, DiodeModel.SILICON_1A));
-            builder.add(new Zener(
-                    new PartId("z"), plus, band, DiodeModel.SILICON_1A, new Breakdown(24 * 0.95, 0.05, 3.5)));
+            builder.add(
+                    new Zener(new PartId("z"), plus, band, DiodeModel.SILICON_1A, new Breakdown(24 * 0.95, 0.05, 3.5)));
         } else {
             builder.add(new Diode(new PartId("d"), low, plus, DiodeModel.SILICON_1A));
         }
         Network network = builder.build();
-        Timeline timeline =
-                Timeline.settled(network.atRest().closed(s)).then(1e-3, setting -> setting.open(s));
+        Timeline timeline = Timeline.settled(network.atRest().closed(s)).then(1e-3, setting -> setting.open(s));
         return TimeSolver.of(network).run(timeline, 0.05, TimeOptions.USUAL).finishedTrace().events().stream()
                         .filter(event -> event instanceof TimeEvent.ContactsMoved moved && !moved.pulledIn())
                         .mapToDouble(TimeEvent::seconds)

@@ -96,8 +96,7 @@ final class Picking {
                 Optional<String> type = diode.isZener()
                         ? Zeners.find(diode.reverse()).map(ZenerType::name)
                         : Diodes.findFor(diode.rating(), diode.reverse()).map(DiodeType::name);
-                String size = type
-                        .orElseGet(() -> amps(diode.rating()) + " " + Figures.withPrefix(diode.reverse()));
+                String size = type.orElseGet(() -> amps(diode.rating()) + " " + Figures.withPrefix(diode.reverse()));
                 basket.add(new Article(Article.Kind.DIODE, size), 1, Item.From.SHELF, name);
             }
             case AddedPart.Resistor resistor -> {

@@ -63,8 +63,7 @@ record LoadWords(Job job, Lead lead, Wish wish, Side side, Target.Loads loads, O
                             : AddedLoads.tooWeak(job, lead, wish).searched(searched));
         }
         return new Release(job, lead)
-                .weighed(
-                        ways.stream().map(way -> join(way).searched(searched)).toList());
+                .weighed(ways.stream().map(way -> join(way).searched(searched)).toList());
     }
 
     private Optional<LeftOut> leftOut(Way way) {

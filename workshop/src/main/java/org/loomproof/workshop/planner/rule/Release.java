@@ -53,12 +53,15 @@ final class Release {
         if (pause.isEmpty() || zener.isEmpty()) {
             return Optional.empty();
         }
-        Phrase because =
-                Phrase.of("rule.sooner", join.because(), zener.get().volts(), pause.get(), bears(lead.port()).orElseThrow());
+        Phrase because = Phrase.of(
+                "rule.sooner",
+                join.because(),
+                zener.get().volts(),
+                pause.get(),
+                bears(lead.port()).orElseThrow());
         Draft draft = Clamp.sooner(join.draft(), zener.get(), "coupling.relay-sooner");
         return Optional.of(new Option(
-                List.of(new Decision.Join(
-                        join.of(), join.serves(), join.circuits(), draft, because, join.insteadOf())),
+                List.of(new Decision.Join(join.of(), join.serves(), join.circuits(), draft, because, join.insteadOf())),
                 way.refusals(),
                 way.cautions(),
                 way.searches()));
@@ -73,15 +76,18 @@ final class Release {
                 .filter(Piece.Relay.class::isInstance)
                 .map(piece -> CoilCurrent.most(((Piece.Relay) piece).type().coil()))
                 .reduce((one, other) -> new Amps(one.value() + other.value()));
-        return bears(lead.port()).flatMap(bears -> coils.flatMap(amps -> Zeners.listZeners().reversed().stream()
-                .filter(type -> peak(type, amps) <= bears.value())
-                .findFirst()));
+        return bears(lead.port())
+                .flatMap(bears -> coils.flatMap(amps -> Zeners.listZeners().reversed().stream()
+                        .filter(type -> peak(type, amps) <= bears.value())
+                        .findFirst()));
     }
 
     /** The most that the output sees at the instant it lets go. */
     private double peak(ZenerType type, Amps coil) {
         DiodeType diode = job.signalDiode();
-        return SupplyPoint.HIGH.volts().value() + type.most(coil).value() + diode.forward().value();
+        return SupplyPoint.HIGH.volts().value()
+                + type.most(coil).value()
+                + diode.forward().value();
     }
 
     private static Optional<Volts> bears(Port port) {

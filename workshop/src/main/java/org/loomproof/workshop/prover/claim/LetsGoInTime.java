@@ -106,8 +106,7 @@ public final class LetsGoInTime implements Claim {
         }
 
         private PartId coil(Pair pair) {
-            return Objects.requireNonNull(
-                            pair.fitted().wired().added().parts().get(relay))
+            return Objects.requireNonNull(pair.fitted().wired().added().parts().get(relay))
                     .part();
         }
 
@@ -115,7 +114,8 @@ public final class LetsGoInTime implements Claim {
         private Optional<Seconds> release(Pair pair) {
             PartId coil = coil(pair);
             Relay drawn = (Relay) pair.fitted().wired().network().part(coil);
-            double cold = Copper.temperatureFactor(fitting.brief().order().shop().coldest());
+            double cold =
+                    Copper.temperatureFactor(fitting.brief().order().shop().coldest());
             double ohms = drawn.coilOhms() * cold;
             double warm = pair.fitted().point().amps(coil);
             double from = Math.abs(warm) / cold;
@@ -144,9 +144,7 @@ public final class LetsGoInTime implements Claim {
 
         @Override
         public double slack(Pair pair) {
-            return release(pair)
-                    .map(seconds -> pause.value() - seconds.value())
-                    .orElse(Double.NaN);
+            return release(pair).map(seconds -> pause.value() - seconds.value()).orElse(Double.NaN);
         }
 
         @Override

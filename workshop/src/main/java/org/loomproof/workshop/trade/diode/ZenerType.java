@@ -20,7 +20,6 @@ public record ZenerType(String name, Volts volts, Amps test, Ohms slope, Amps ca
 
     /** The most volts across one that carries the current backwards. */
     public Volts most(Amps current) {
-        return new Volts(
-                volts.value() * (1 + TOLERANCE) + slope.value() * Math.max(0, current.value() - test.value()));
+        return new Volts(volts.value() * (1 + TOLERANCE) + slope.value() * Math.max(0, current.value() - test.value()));
     }
 }
