@@ -140,6 +140,7 @@ class CommandsTest {
         assertThat(out.toString().replaceAll("\\s+", " "))
                 .contains("Undo: join the cut wire of starter again", "Price: open", "./loomproof prove")
                 .contains("-1 changeover relay")
+                .containsPattern("-\\d+\\.\\d m wire")
                 .doesNotContain("siren");
 
         assertThat(run("changes", old.toString(), next.resolve("plan.yaml").toString(), "--json"))

@@ -73,8 +73,9 @@ public final class ChangeWords {
     }
 
     private String article(Article article, BigDecimal more) {
-        String name = new ArticleWords(new Wording(messages)).name(article).replace('\u00A0', ' ');
-        return messages.text("change.article", signed(more), name);
+        ArticleWords words = new ArticleWords(new Wording(messages));
+        String sign = more.signum() > 0 ? "+" : "";
+        return messages.text("change.article", sign + plain(words.amount(article, more)), plain(words.name(article)));
     }
 
     private String undo(Undo undo) {
@@ -83,6 +84,10 @@ public final class ChangeWords {
             case Undo.TakeOffTap(var circuit) -> messages.text("change.take-off-tap", circuit);
             case Undo.TakeOutPart(var part, var lead) -> messages.text("change.take-out-part", part, lead);
         };
+    }
+
+    private static String plain(String words) {
+        return words.replace('\u00A0', ' ');
     }
 
     private static String signed(BigDecimal more) {
