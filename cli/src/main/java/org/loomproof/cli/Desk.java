@@ -71,7 +71,7 @@ final class Desk {
         }
         try (Progress progress = progress();
                 Patience patience = new Patience(progress::counted)) {
-            return judge(run -> run.papers(plan, wanted, Optional.of(patience)), progress, json, next);
+            return patience.told(judge(run -> run.papers(plan, wanted, Optional.of(patience)), progress, json, next));
         }
     }
 
@@ -80,7 +80,7 @@ final class Desk {
         String next = "./loomproof papers " + plan + " --out DIR";
         try (Progress progress = progress();
                 Patience patience = new Patience(progress::counted)) {
-            return judge(run -> run.prove(plan, patience::isEnough), progress, json, next);
+            return patience.told(judge(run -> run.prove(plan, patience::isEnough), progress, json, next));
         }
     }
 
@@ -117,12 +117,15 @@ final class Desk {
     /** Looks for what faults and slips of a plan come to, shows it, and gives the exit code. An interrupt ends the search only. */
     int tryFaults(Path plan, boolean pairs, boolean json, boolean all) {
         long began = System.nanoTime();
-        Checked<TriedFaults> tried;
         try (Progress progress = progress();
                 Patience patience = new Patience(progress::counted)) {
-            tried = new JobRun(messages, progress).faults(plan, pairs, patience);
+            Checked<TriedFaults> tried = new JobRun(messages, progress).faults(plan, pairs, patience);
+            progress.close();
+            return patience.told(show(tried, (System.nanoTime() - began) / 1e9, json, all));
         }
-        double seconds = (System.nanoTime() - began) / 1e9;
+    }
+
+    private int show(Checked<TriedFaults> tried, double seconds, boolean json, boolean all) {
         return switch (tried) {
             case Checked.Bad<TriedFaults>(var problems) -> problems(problems, json);
             case Checked.Good<TriedFaults>(TriedFaults faults) -> {
@@ -176,12 +179,14 @@ final class Desk {
 
     /** Looks into a comeback, shows how it stands, and gives the exit code. */
     int comeback(Path plan, List<String> symptoms, boolean nowAndThen, Optional<Path> readings, boolean json) {
-        Checked<Diagnosis> looked;
         try (Progress progress = progress();
                 Patience patience = new Patience(progress::counted)) {
-            looked = new JobRun(messages, progress).comeback(plan, symptoms, nowAndThen, readings, patience);
+            Checked<Diagnosis> looked =
+                    new JobRun(messages, progress).comeback(plan, symptoms, nowAndThen, readings, patience);
+            progress.close();
+            return patience.told(
+                    answer(looked, json, new ComebackJson(messages)::of, new ComebackReport(messages)::lines));
         }
-        return answer(looked, json, new ComebackJson(messages)::of, new ComebackReport(messages)::lines);
     }
 
     /** Shows an answer as JSON or as lines, or every problem, and gives the exit code. */
