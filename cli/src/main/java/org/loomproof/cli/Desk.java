@@ -120,7 +120,7 @@ final class Desk {
         try (Progress progress = progress();
                 Patience patience = new Patience(progress::counted)) {
             Checked<TriedFaults> tried = new JobRun(messages, progress).faults(plan, pairs, patience);
-            progress.close();
+            progress.wipe();
             return patience.told(show(tried, (System.nanoTime() - began) / 1e9, json, all));
         }
     }
@@ -183,7 +183,7 @@ final class Desk {
                 Patience patience = new Patience(progress::counted)) {
             Checked<Diagnosis> looked =
                     new JobRun(messages, progress).comeback(plan, symptoms, nowAndThen, readings, patience);
-            progress.close();
+            progress.wipe();
             return patience.told(
                     answer(looked, json, new ComebackJson(messages)::of, new ComebackReport(messages)::lines));
         }

@@ -43,6 +43,11 @@ final class Progress implements Consumer<Stage>, AutoCloseable {
 
     @Override
     public void close() {
+        wipe();
+    }
+
+    /** Takes the line of progress off the terminal, so that an answer can stand there. */
+    void wipe() {
         if (watched) {
             err.print(WIPE);
             err.flush();
