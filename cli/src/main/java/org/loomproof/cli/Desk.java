@@ -91,7 +91,7 @@ final class Desk {
     private int judge(Function<JobRun, JobOutcome> work, Progress progress, boolean json, String next) {
         long began = System.nanoTime();
         JobOutcome outcome = work.apply(new JobRun(messages, progress));
-        progress.close();
+        progress.wipe();
         double seconds = (System.nanoTime() - began) / 1e9;
         return switch (outcome) {
             case JobOutcome.BadInput bad -> problems(bad.problems(), json);

@@ -20,8 +20,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.condition.DisabledOnOs;
-import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomproof.workshop.words.Messages;
 
@@ -29,7 +27,6 @@ import org.loomproof.workshop.words.Messages;
  * What a person gets who presses Ctrl-C, on the real process. The signal is sent as soon as the process has told on its error
  * stream what it is at, so that no clock decides what is met.
  */
-@DisabledOnOs(value = OS.WINDOWS, disabledReason = "kill is of POSIX systems")
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class InterruptTest {
 
