@@ -103,9 +103,8 @@ public final class JobReport {
             case AddedPart.Relay relay ->
                 messages.text("report.part.relay", relay.id(), relay.makeRating(), relay.breakRating());
             case AddedPart.Buffer buffer -> messages.text("report.part.buffer", buffer.id(), buffer.rating());
-            case AddedPart.Diode diode
-            when diode.isZener() -> messages.text("report.part.zener", diode.id(), diode.reverse());
             case AddedPart.Diode diode -> messages.text("report.part.diode", diode.id(), diode.rating());
+            case AddedPart.Zener zener -> messages.text("report.part.zener", zener.id(), zener.volts());
             case AddedPart.Resistor resistor ->
                 messages.text("report.part.resistor", resistor.id(), resistor.resistance());
             case AddedPart.Fuse fuse -> messages.text("report.part.fuse", fuse.id(), fuse.rating());

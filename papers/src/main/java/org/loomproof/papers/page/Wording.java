@@ -136,7 +136,8 @@ public record Wording(Messages messages) {
         return switch (part) {
             case AddedPart.Relay p -> of("part.relay");
             case AddedPart.Buffer p -> of("part.buffer");
-            case AddedPart.Diode p -> of(p.isZener() ? "part.zener" : "part.diode");
+            case AddedPart.Diode p -> of("part.diode");
+            case AddedPart.Zener p -> of("part.zener");
             case AddedPart.Resistor p -> of("part.resistor");
             case AddedPart.Fuse p -> of("part.fuse");
             case AddedPart.Load p -> p.extra();
@@ -162,8 +163,8 @@ public record Wording(Messages messages) {
                         "part.buffer.ratings." + p.worksOn().name().toLowerCase(Locale.ROOT),
                         figure(p.input()),
                         figure(p.rating()));
-            case AddedPart.Diode p ->
-                of(p.isZener() ? "part.zener.ratings" : "part.diode.ratings", figure(p.rating()), figure(p.reverse()));
+            case AddedPart.Diode p -> of("part.diode.ratings", figure(p.rating()), figure(p.reverse()));
+            case AddedPart.Zener p -> of("part.zener.ratings", figure(p.rating()), figure(p.volts()));
             case AddedPart.Resistor p ->
                 ResistorHeat.size(ResistorHeat.most(p.resistance()))
                         .map(size -> of("part.resistor.ratings", figure(p.resistance()), figure(size)))

@@ -57,16 +57,8 @@ final class PartBlocks {
                 switch (part) {
                     case AddedPart.Relay p -> relay(p);
                     case AddedPart.Buffer p -> buffer(p);
-                    case AddedPart.Diode p -> {
-                        boolean anodeLeft = sides.isFirstLeft(p, "A", "K");
-                        yield inLine(
-                                p,
-                                anodeLeft ? "A" : "K",
-                                anodeLeft ? "K" : "A",
-                                p.isZener()
-                                        ? (s, x, y) -> Symbols.zener(s, x, y, anodeLeft)
-                                        : (s, x, y) -> Symbols.diode(s, x, y, anodeLeft));
-                    }
+                    case AddedPart.Diode p -> junction(p, Symbols::diode);
+                    case AddedPart.Zener p -> junction(p, Symbols::zener);
                     case AddedPart.Resistor p -> pair(p, Symbols::resistor);
                     case AddedPart.Fuse p -> pair(p, Symbols::fuse);
                     case AddedPart.Load p -> pair(p, load(p));
@@ -82,6 +74,11 @@ final class PartBlocks {
         void draw(Sketch s, double x, double y);
     }
 
+    /** The same where it matters which way round. */
+    private interface Turned {
+        void draw(Sketch s, double x, double y, boolean forwards);
+    }
+
     /** A load by what the box says it is; what nobody knows is a plain box. */
     private Drawer load(AddedPart.Load load) {
         return kit.findExtra(load.extra())
@@ -92,6 +89,12 @@ final class PartBlocks {
                     case OVERRIDE_BUTTON, SHOCK_SENSOR, INTERRUPT_RELAY, RELAY_SOCKET, OTHER -> Symbols::load;
                 })
                 .orElse(Symbols::load);
+    }
+
+    /** What a current goes through one way, with its symbol turned to its anode. */
+    private Block junction(AddedPart.Junction part, Turned drawer) {
+        boolean anodeLeft = sides.isFirstLeft(part, "A", "K");
+        return pair(part, (s, x, y) -> drawer.draw(s, x, y, anodeLeft));
     }
 
     private Block pair(AddedPart part, Drawer drawer) {
@@ -126,7 +129,8 @@ final class PartBlocks {
         return switch (part) {
             case AddedPart.Relay p -> p.coil().toString();
             case AddedPart.Buffer p -> p.rating().toString();
-            case AddedPart.Diode p -> (p.isZener() ? p.reverse() : p.rating()).toString();
+            case AddedPart.Diode p -> p.rating().toString();
+            case AddedPart.Zener p -> p.volts().toString();
             case AddedPart.Resistor p -> p.resistance().toString();
             case AddedPart.Fuse p -> p.rating().toString();
             case AddedPart.Load p ->

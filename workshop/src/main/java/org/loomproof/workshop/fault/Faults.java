@@ -51,7 +51,7 @@ final class Faults {
                         new Fault.PartShorted(id),
                         new Fault.Drifted(id, true),
                         new Fault.Drifted(id, false));
-            case AddedPart.Diode d -> List.of(new Fault.PartOpen(id), new Fault.PartShorted(id));
+            case AddedPart.Junction d -> List.of(new Fault.PartOpen(id), new Fault.PartShorted(id));
             // A fuse that does not open is a slip of the hand, not a fault of the fuse.
             case AddedPart.Fuse f -> List.of(new Fault.PartOpen(id));
             case AddedPart.Load l -> List.of(new Fault.PartOpen(id), new Fault.PartShorted(id));

@@ -267,8 +267,9 @@ public sealed interface Slip extends Mishap {
                     parts.add(id);
                 }
             }
-            parts.removeIf(id ->
-                    plan.findPart(id).filter(AddedPart.Diode.class::isInstance).isEmpty());
+            parts.removeIf(id -> plan.findPart(id)
+                    .filter(AddedPart.Junction.class::isInstance)
+                    .isEmpty());
             return parts;
         }
 

@@ -31,7 +31,7 @@ public final class Slips {
         for (AddedPart part : plan.parts()) {
             slips.add(new Slip.LeftOut(part.id()));
             switch (part) {
-                case AddedPart.Diode diode -> slips.add(new Slip.TurnedRound(diode.id()));
+                case AddedPart.Junction diode -> slips.add(new Slip.TurnedRound(diode.id()));
                 case AddedPart.Relay relay -> {
                     slips.add(new Slip.ContactsSwapped(relay.id()));
                     if (!Slip.CoilSwapped.clamps(plan, relay.id()).isEmpty()) {

@@ -41,17 +41,26 @@ public sealed interface AddedPart {
      * A silicon diode: A anode, K cathode (the banded end).
      *
      * @param rating average forward current
-     * @param reverse the most it blocks; a zener conducts backwards from there on
-     * @param isZener whether it is made for that
+     * @param reverse the most it blocks
      */
-    record Diode(AddedPartId id, Amps rating, Volts reverse, boolean isZener) implements AddedPart {
-        /** A rectifier. */
-        public Diode(AddedPartId id, Amps rating, Volts reverse) {
-            this(id, rating, reverse, false);
-        }
+    record Diode(AddedPartId id, Amps rating, Volts reverse) implements Junction {}
+
+    /**
+     * A zener diode, terminals as a diode's: it conducts backwards too, from its volts on.
+     *
+     * @param rating the most for long, either way
+     * @param volts from which it conducts from K to A
+     */
+    record Zener(AddedPartId id, Amps rating, Volts volts) implements Junction {}
+
+    /** What has an anode A and a cathode K, the banded end. */
+    sealed interface Junction extends AddedPart permits Diode, Zener {
+
+        /** What it may carry. */
+        Amps rating();
 
         @Override
-        public List<String> terminals() {
+        default List<String> terminals() {
             return List.of("A", "K");
         }
     }

@@ -129,10 +129,9 @@ final class AddedWiring {
                                 List.of(Contact.make(terminal(b, "out"), terminal(b, "-"))),
                                 b.closed().value()),
                         words("buffer", b));
-            case AddedPart.Diode d
-            when d.isZener() ->
+            case AddedPart.Zener z ->
                 drawing.add(
-                        new Zener(id, terminal(d, "A"), terminal(d, "K"), model(d), breakdown(d)), words("zener", d));
+                        new Zener(id, terminal(z, "A"), terminal(z, "K"), model(z), breakdown(z)), words("zener", z));
             case AddedPart.Diode d ->
                 drawing.add(new Diode(id, terminal(d, "A"), terminal(d, "K"), model(d)), words("diode", d));
             case AddedPart.Resistor r ->
@@ -227,7 +226,7 @@ final class AddedWiring {
     }
 
     /** The family whose typical curve stands for the diode. */
-    private static DiodeModel model(AddedPart.Diode diode) {
+    private static DiodeModel model(AddedPart.Junction diode) {
         double rating = diode.rating().value();
         if (rating <= 1) {
             return DiodeModel.SILICON_1A;
@@ -236,9 +235,9 @@ final class AddedWiring {
     }
 
     /** One that breaks down as late as its tolerance allows: what lets go of a coil then sees most. */
-    private static Breakdown breakdown(AddedPart.Diode zener) {
-        double volts = Math.max(Breakdown.LEAST_VOLTS, zener.reverse().value() * (1 + ZenerType.TOLERANCE));
-        return Zeners.find(zener.reverse())
+    private static Breakdown breakdown(AddedPart.Zener zener) {
+        double volts = Math.max(Breakdown.LEAST_VOLTS, zener.volts().value() * (1 + ZenerType.TOLERANCE));
+        return Zeners.find(zener.volts())
                 .map(type ->
                         new Breakdown(volts, type.test().value(), type.slope().value()))
                 .orElseGet(() -> new Breakdown(volts, OTHER_ZENER_AMPS, OTHER_ZENER_OHMS));

@@ -138,7 +138,7 @@ class PickedExamplesTest {
         return switch (part) {
             case AddedPart.Relay p -> Figures.plain(p.makeRating().value());
             case AddedPart.Buffer p -> Figures.plain(p.rating().value());
-            case AddedPart.Diode p -> "";
+            case AddedPart.Junction p -> "";
             case AddedPart.Resistor p -> Figures.withPrefix(p.resistance());
             case AddedPart.Fuse p -> Figures.plain(p.rating().value());
             case AddedPart.Load p -> p.extra();
@@ -158,7 +158,7 @@ class PickedExamplesTest {
         return switch (part) {
             case AddedPart.Relay p -> Optional.of(Article.Kind.RELAY);
             case AddedPart.Buffer p -> Optional.of(Article.Kind.BUFFER);
-            case AddedPart.Diode p -> Optional.of(Article.Kind.DIODE);
+            case AddedPart.Junction p -> Optional.of(Article.Kind.DIODE);
             case AddedPart.Resistor p -> Optional.of(Article.Kind.RESISTOR);
             case AddedPart.Fuse p -> Optional.of(Article.Kind.FUSE);
             case AddedPart.Load p -> Optional.of(Article.Kind.EXTRA);

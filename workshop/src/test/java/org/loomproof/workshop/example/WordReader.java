@@ -120,17 +120,16 @@ final class WordReader {
     private Word word() {
         for (AddedPart part : parts) {
             if (part instanceof AddedPart.Relay relay) {
-                List<AddedPart> diodes =
-                        parts.stream().filter(AddedPart.Diode.class::isInstance).toList();
-                for (AddedPart d : diodes) {
+                for (AddedPart d :
+                        parts.stream().filter(AddedPart.Diode.class::isInstance).toList()) {
                     if (!same(at(d, "A"), at(relay, "85"))) {
                         continue;
                     }
                     if (same(at(d, "K"), at(relay, "86"))) {
                         clamps.add(d.id());
                     }
-                    diodes.stream()
-                            .filter(z -> ((AddedPart.Diode) z).isZener())
+                    parts.stream()
+                            .filter(AddedPart.Zener.class::isInstance)
                             .filter(z -> same(at(d, "K"), at(z, "K")) && same(at(z, "A"), at(relay, "86")))
                             .forEach(z -> clamps.addAll(List.of(d.id(), z.id())));
                 }
@@ -190,6 +189,7 @@ final class WordReader {
                         step(d, at(d, "A"), seen, new Tie(true, Way.TO_TARGET, soFar.resistor(), soFar.gate()), ties);
                     }
                 }
+                case AddedPart.Zener z -> throw new AssertionError(z + " lies elsewhere than across a coil");
                 case AddedPart.Resistor r -> {
                     if (same(at(r, "1"), here) || same(at(r, "2"), here)) {
                         End next = same(at(r, "1"), here) ? at(r, "2") : at(r, "1");

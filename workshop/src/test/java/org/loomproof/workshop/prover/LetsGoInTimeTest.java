@@ -197,7 +197,7 @@ class LetsGoInTimeTest {
                 .wire("W7", "K1 87", "body", 0.1, 1.5)
                 .wire("W8", "D1 A", "K1 85", 0.1, 1);
         if (zener) {
-            plan.part(new AddedPart.Diode(new AddedPartId("Z1"), new Amps(0.198), new Volts(24), true))
+            plan.part(new AddedPart.Zener(new AddedPartId("Z1"), new Amps(0.198), new Volts(24)))
                     .wire("W9", "D1 K", "Z1 K", 0.1, 1)
                     .wire("W10", "Z1 A", "K1 86", 0.1, 1);
         } else {

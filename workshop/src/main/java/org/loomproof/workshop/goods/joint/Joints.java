@@ -106,7 +106,7 @@ public final class Joints {
     /** Diodes and resistors have bare legs; everything else has blades for push-on terminals. */
     private JointChoice onPart(AddedPartId part, List<SquareMillimetres> own) {
         boolean legs = plan.findPart(part)
-                .filter(p -> p instanceof AddedPart.Diode || p instanceof AddedPart.Resistor)
+                .filter(p -> p instanceof AddedPart.Junction || p instanceof AddedPart.Resistor)
                 .isPresent();
         return legs
                 ? JointChoice.onEnd(own.getFirst(), own.subList(1, own.size()), solders())

@@ -126,7 +126,7 @@ public record Labour(List<Line> lines) {
             case AddedPart.Sender sender -> mounting(brief, sender.extra());
             case AddedPart.Relay relay -> Work.ADDED_PART;
             case AddedPart.Buffer buffer -> Work.ADDED_PART;
-            case AddedPart.Diode diode -> Work.ADDED_PART;
+            case AddedPart.Junction diode -> Work.ADDED_PART;
             case AddedPart.Resistor resistor -> Work.ADDED_PART;
             case AddedPart.Fuse fuse -> Work.ADDED_PART;
         };

@@ -20,6 +20,7 @@ import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Figures;
+import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.quantity.Watts;
 import org.loomproof.workshop.sizing.JointChoice;
 import org.loomproof.workshop.sizing.JointChoice.Method;
@@ -93,12 +94,12 @@ final class Picking {
                 basket.add(new Article(Article.Kind.BUFFER, size), 1, Item.From.SHELF, name);
             }
             case AddedPart.Diode diode -> {
-                Optional<String> type = diode.isZener()
-                        ? Zeners.find(diode.reverse()).map(ZenerType::name)
-                        : Diodes.findFor(diode.rating(), diode.reverse()).map(DiodeType::name);
-                String size = type.orElseGet(() -> amps(diode.rating()) + " " + Figures.withPrefix(diode.reverse()));
-                basket.add(new Article(Article.Kind.DIODE, size), 1, Item.From.SHELF, name);
+                Optional<String> type =
+                        Diodes.findFor(diode.rating(), diode.reverse()).map(DiodeType::name);
+                diode(type, diode, diode.reverse(), name);
             }
+            case AddedPart.Zener zener ->
+                diode(Zeners.find(zener.volts()).map(ZenerType::name), zener, zener.volts(), name);
             case AddedPart.Resistor resistor -> {
                 Watts heat = ResistorHeat.most(resistor.resistance());
                 String watts = Figures.withPrefix(ResistorHeat.size(heat).orElse(heat));
@@ -141,6 +142,12 @@ final class Picking {
             case ACTUATOR -> basket.add(Article.of(Article.Kind.GROMMET), 1, Item.From.SHELF, name);
             case INDICATOR, OVERRIDE_BUTTON, SHOCK_SENSOR, INTERRUPT_RELAY, RELAY_SOCKET, OTHER -> {}
         }
+    }
+
+    /** By its type number where it is one of the list, else by what it must bear. */
+    private void diode(Optional<String> type, AddedPart.Junction diode, Volts bears, String name) {
+        String size = type.orElseGet(() -> amps(diode.rating()) + " " + Figures.withPrefix(bears));
+        basket.add(new Article(Article.Kind.DIODE, size), 1, Item.From.SHELF, name);
     }
 
     private void screws(int count, String name) {

@@ -21,6 +21,7 @@ final class PartReader {
         RELAY,
         BUFFER,
         DIODE,
+        ZENER,
         RESISTOR,
         FUSE,
         LOAD,
@@ -64,10 +65,9 @@ final class PartReader {
                         figures.value(in, "rating", Unit.AMPS));
             case DIODE ->
                 new AddedPart.Diode(
-                        id,
-                        figures.value(in, "rating", Unit.AMPS),
-                        figures.value(in, "reverse", Unit.VOLTS),
-                        in.yesNoOr("zener", false));
+                        id, figures.value(in, "rating", Unit.AMPS), figures.value(in, "reverse", Unit.VOLTS));
+            case ZENER ->
+                new AddedPart.Zener(id, figures.value(in, "rating", Unit.AMPS), figures.value(in, "volts", Unit.VOLTS));
             case RESISTOR -> new AddedPart.Resistor(id, figures.value(in, "resistance", Unit.OHMS));
             case FUSE -> new AddedPart.Fuse(id, figures.value(in, "rating", Unit.AMPS));
             case LOAD -> {

@@ -189,9 +189,11 @@ public final class PlanFileWriter {
                 entry.put("kind", "diode");
                 entry.put("rating", QuantityWriter.write(diode.rating()));
                 entry.put("reverse", QuantityWriter.write(diode.reverse()));
-                if (diode.isZener()) {
-                    entry.put("zener", "yes");
-                }
+            }
+            case AddedPart.Zener zener -> {
+                entry.put("kind", "zener");
+                entry.put("rating", QuantityWriter.write(zener.rating()));
+                entry.put("volts", QuantityWriter.write(zener.volts()));
             }
             case AddedPart.Resistor resistor -> {
                 entry.put("kind", "resistor");

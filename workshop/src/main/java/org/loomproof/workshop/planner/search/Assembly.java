@@ -111,7 +111,7 @@ final class Assembly {
                         type.closed(),
                         type.rating());
             case Piece.Diode(var name, var type) -> new AddedPart.Diode(id, type.average(), type.reverse());
-            case Piece.Zener(var name, var type) -> new AddedPart.Diode(id, type.carries(), type.volts(), true);
+            case Piece.Zener(var name, var type) -> new AddedPart.Zener(id, type.carries(), type.volts());
             case Piece.Resistor(var name, var resistance) -> new AddedPart.Resistor(id, resistance);
             case Piece.Fuse fuse -> new AddedPart.Fuse(id, sizes.rating(fuse.name()));
             case Piece.Load(var name, var extra, var draws, var forward) ->

@@ -12,7 +12,7 @@ import org.loomproof.workshop.plan.End;
 
 /**
  * Where what is added can bring current from, whatever its contacts do: through wires, fuses, contacts, and diodes the way they
- * conduct, but not through coils, resistors and loads, which leave no current that a wire could not bear.
+ * conduct (a zener conducts both), but not through coils, resistors and loads, which leave no current that a wire could not bear.
  */
 record AddedWays(Fitting fitting) {
 
@@ -64,6 +64,7 @@ record AddedWays(Fitting fitting) {
             case AddedPart.Relay relay -> terminal.startsWith("8") && !terminal.startsWith("87") ? List.of() : CONTACTS;
             case AddedPart.Fuse fuse -> List.of("1", "2");
             case AddedPart.Diode diode -> terminal.equals("K") ? List.of("A") : List.of();
+            case AddedPart.Zener zener -> zener.terminals();
             case AddedPart.Buffer buffer -> terminal.equals("out") ? List.of("-") : List.of();
             case AddedPart.Resistor resistor -> List.of();
             case AddedPart.Load load -> List.of();

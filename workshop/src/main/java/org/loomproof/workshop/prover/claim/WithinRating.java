@@ -157,7 +157,7 @@ final class WithinRating implements Claim {
                                 Severity.FIRE_OR_LOSS_OF_CONTROL));
             case AddedPart.Buffer b ->
                 List.of(new Rated(reach.into("30"), "out", name, b.rating().value(), Severity.FIRE_OR_LOSS_OF_CONTROL));
-            case AddedPart.Diode d ->
+            case AddedPart.Junction d ->
                 List.of(new Rated(reach, "", name, d.rating().value(), Severity.FIRE_OR_LOSS_OF_CONTROL));
             case AddedPart.Fuse f ->
                 List.of(new Rated(reach, "", name, f.rating().value(), Severity.NUISANCE));
