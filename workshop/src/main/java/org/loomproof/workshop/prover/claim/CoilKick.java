@@ -4,20 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.loomproof.network.part.PartId;
 import org.loomproof.network.solve.OperatingPoint;
-import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.plan.Hookup;
-import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Reading;
-import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.verdict.Margin;
-import org.loomproof.workshop.prover.verdict.Observation;
 import org.loomproof.workshop.prover.verdict.Severity;
-import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.Reach;
 import org.loomproof.workshop.words.Phrase;
 
@@ -51,52 +45,24 @@ public final class CoilKick implements Claim {
         List<Claimed> all = new ArrayList<>();
         for (Hookup.Connect connect : fitting.connected()) {
             LeadId lead = connect.lead();
-            Reach output = fitting.fitted()
-                    .wired()
-                    .controller()
-                    .orElseThrow()
-                    .outputs()
-                    .get(lead);
-            if (output == null) {
-                continue;
-            }
-            boolean sinks = fitting.brief().kit().lead(lead).port() instanceof Port.LowSide;
-            for (PartId coil : Coils.drivenFrom(fitting, lead)) {
-                Phrase words = fitting.fitted().wired().words(coil);
-                all.add(new Claimed.ToShow(new KickCase(
-                        name() + " " + lead + " " + Coils.name(fitting, coil),
-                        Phrase.of("claim.coil-kick", lead, words),
-                        output.part(),
-                        lead,
-                        coil,
-                        sinks,
-                        fitting)));
-            }
+            fitting.output(lead)
+                    .ifPresent(output -> Coils.drivenFrom(fitting, lead)
+                            .forEach(coil -> all.add(new Claimed.ToShow(new KickCase(
+                                    name() + " " + lead + " " + Coils.name(fitting, coil),
+                                    Phrase.of(
+                                            "claim.coil-kick",
+                                            lead,
+                                            fitting.fitted().wired().words(coil)),
+                                    new LetGoCase.Held(fitting, lead, output.part(), coil),
+                                    fitting.brief().kit().lead(lead).port())))));
         }
         return all;
     }
 
-    private record KickCase(
-            String id, Phrase statement, PartId about, LeadId lead, PartId coil, boolean sinks, Fitting fitting)
-            implements Case {
+    private record KickCase(String id, Phrase statement, Held held, Port port) implements LetGoCase {
 
-        @Override
-        public boolean concerns(ControllerState state, ControllerFeed feed) {
-            return acting().isIn(state, feed);
-        }
-
-        @Override
-        public boolean concerns(Condition.Doing doing) {
-            return acting().isIn(doing);
-        }
-
-        private Acting acting() {
-            return Acting.of(fitting.brief().kit().behaviour(), lead);
-        }
-
-        @Override
-        public boolean fallsAwayUnasked() {
-            return true;
+        private boolean sinks() {
+            return port instanceof Port.LowSide;
         }
 
         /**
@@ -105,29 +71,27 @@ public final class CoilKick implements Claim {
          */
         private Optional<Double> kickVolts(Pair pair) {
             OperatingPoint on = pair.fitted().point();
-            double amps = on.amps(coil);
+            double amps = on.amps(held.coil());
             if (Math.abs(amps) < LEAST_AMPS || pair.fitted().aliveByVolts() < 0) {
                 return Optional.empty();
             }
-            return Optional.of(KickedCoil.volts(pair, about, coil, amps)
+            return Optional.of(KickedCoil.volts(pair, about(), held.coil(), amps)
                     .map(reading -> reading.volts(reach(reading)))
-                    .orElse(sinks ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY));
+                    .orElse(sinks() ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY));
         }
 
         private Reach reach(Reading reading) {
             Reach output = Objects.requireNonNull(
-                    reading.wired().controller().orElseThrow().outputs().get(lead));
+                    reading.wired().controller().orElseThrow().outputs().get(held.lead()));
             return output.against(reading.wired().controller().orElseThrow().ground());
         }
 
         private double limitVolts(Pair pair) {
-            if (!sinks) {
-                return -CLAMP_VOLTS;
-            }
-            double usual = pair.fitted().controllerVolts() + CLAMP_VOLTS;
-            return fitting.brief().kit().lead(lead).port() instanceof Port.LowSide out
-                    ? out.bears().map(volts -> volts.low().value()).orElse(usual)
-                    : usual;
+            return port instanceof Port.LowSide out
+                    ? out.bears()
+                            .map(volts -> volts.low().value())
+                            .orElseGet(() -> pair.fitted().controllerVolts() + CLAMP_VOLTS)
+                    : -CLAMP_VOLTS;
         }
 
         @Override
@@ -136,13 +100,8 @@ public final class CoilKick implements Claim {
             if (volts.isEmpty()) {
                 return Double.NaN;
             }
-            double slack = sinks ? limitVolts(pair) - volts.get() : volts.get() - limitVolts(pair);
+            double slack = sinks() ? limitVolts(pair) - volts.get() : volts.get() - limitVolts(pair);
             return Double.isFinite(slack) ? slack : -KickedCoil.NO_WAY_VOLTS;
-        }
-
-        @Override
-        public boolean looksBeyondRest() {
-            return true;
         }
 
         /** An output that has been killed by its coil guards nothing. */
@@ -155,20 +114,10 @@ public final class CoilKick implements Claim {
         public Margin margin(Pair pair) {
             double volts = kickVolts(pair).filter(Double::isFinite).orElse(KickedCoil.NO_WAY_VOLTS);
             Phrase computed = Math.abs(volts) > KickedCoil.NO_WAY_VOLTS / 2
-                    ? Phrase.of("margin.no-way-for-current", lead)
-                    : Phrase.of("margin.output-sees", lead, Shown.volts(volts));
-            String key = sinks ? "margin.at-most-volts" : "margin.not-under-volts";
+                    ? Phrase.of("margin.no-way-for-current", held.lead())
+                    : Phrase.of("margin.output-sees", held.lead(), Shown.volts(volts));
+            String key = sinks() ? "margin.at-most-volts" : "margin.not-under-volts";
             return new Margin(slack(pair), "V", computed, Phrase.of(key, Shown.volts(limitVolts(pair))));
-        }
-
-        @Override
-        public List<Observation> observations(Pair pair) {
-            return LoadCase.withControllerSupply(
-                    pair,
-                    new Observation(
-                            Phrase.of("meter.coil-amps-before", pair.fitted().words(coil)),
-                            Shown.amps(Math.abs(pair.fitted().point().amps(coil)))
-                                    .toString()));
         }
     }
 }

@@ -65,7 +65,7 @@ final class DoesItsWork implements Claim {
     }
 
     static boolean isOutput(Fitting fitting, LeadId lead) {
-        return fitting.fitted().wired().controller().orElseThrow().outputs().containsKey(lead);
+        return fitting.output(lead).isPresent();
     }
 
     private List<Claimed> connected(Fitting fitting, Hookup.Connect connect) {

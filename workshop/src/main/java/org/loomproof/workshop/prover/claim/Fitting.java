@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.CircuitId;
@@ -16,6 +17,7 @@ import org.loomproof.workshop.prover.explore.Vehicle;
 import org.loomproof.workshop.prover.explore.WorkedLoads;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Verdict;
+import org.loomproof.workshop.wiring.Reach;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -39,6 +41,12 @@ public record Fitting(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
                 .filter(Hookup.Connect.class::isInstance)
                 .map(Hookup.Connect.class::cast)
                 .toList();
+    }
+
+    /** Where the lead leaves the controller of the fitted vehicle; empty where it is no output. */
+    Optional<Reach> output(LeadId lead) {
+        return Optional.ofNullable(
+                fitted.wired().controller().orElseThrow().outputs().get(lead));
     }
 
     /** The leads that wait for a measurement before they can serve a wish. */

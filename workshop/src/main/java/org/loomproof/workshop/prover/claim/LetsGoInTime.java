@@ -4,24 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.Relay;
 import org.loomproof.workshop.brief.Figure;
-import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.Hookup;
-import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
-import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.verdict.Margin;
-import org.loomproof.workshop.prover.verdict.Observation;
 import org.loomproof.workshop.quantity.Seconds;
 import org.loomproof.workshop.trade.relay.ReleaseTimes;
 import org.loomproof.workshop.trade.wire.Copper;
-import org.loomproof.workshop.wiring.ControllerFeed;
-import org.loomproof.workshop.wiring.Reach;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -49,73 +45,43 @@ public final class LetsGoInTime implements Claim {
     public List<Claimed> in(Fitting fitting) {
         List<Claimed> all = new ArrayList<>();
         for (Hookup.Connect connect : fitting.connected()) {
-            LeadId lead = connect.lead();
-            Optional<Figure<Seconds>> pause =
-                    fitting.brief().kit().lead(lead).port().pause();
-            Reach output = fitting.fitted()
-                    .wired()
-                    .controller()
-                    .orElseThrow()
-                    .outputs()
-                    .get(lead);
-            if (pause.isEmpty() || output == null) {
-                continue;
-            }
-            for (AddedPartId id : connect.parts()) {
-                if (fitting.plan().findPart(id).orElseThrow() instanceof AddedPart.Relay) {
-                    all.add(new Claimed.ToShow(new ReleaseCase(
-                            name() + " " + lead + " " + id,
-                            Phrase.of("claim.lets-go-in-time", id, lead),
-                            output.part(),
-                            lead,
-                            id,
-                            pause.get().low(),
-                            fitting)));
-                }
-            }
+            Port port = fitting.brief().kit().lead(connect.lead()).port();
+            port.pause()
+                    .map(Figure::low)
+                    .ifPresent(pause -> relays(fitting, connect)
+                            .map(relay -> releaseCase(fitting, connect.lead(), relay, pause))
+                            .forEach(each -> all.add(new Claimed.ToShow(each))));
         }
         return all;
     }
 
-    private record ReleaseCase(
-            String id, Phrase statement, PartId about, LeadId lead, AddedPartId relay, Seconds pause, Fitting fitting)
-            implements Case {
+    private ReleaseCase releaseCase(Fitting fitting, LeadId lead, AddedPartId relay, Seconds pause) {
+        PartId output = fitting.output(lead).orElseThrow().part();
+        PartId coil = Objects.requireNonNull(
+                        fitting.fitted().wired().added().parts().get(relay))
+                .part();
+        return new ReleaseCase(
+                name() + " " + lead + " " + relay,
+                Phrase.of("claim.lets-go-in-time", relay, lead),
+                new LetGoCase.Held(fitting, lead, output, coil),
+                relay,
+                pause);
+    }
 
-        @Override
-        public boolean concerns(ControllerState state, ControllerFeed feed) {
-            return acting().isIn(state, feed);
-        }
+    private static Stream<AddedPartId> relays(Fitting fitting, Hookup.Connect connect) {
+        return connect.parts().stream()
+                .filter(id -> fitting.plan().findPart(id).orElseThrow() instanceof AddedPart.Relay);
+    }
 
-        @Override
-        public boolean concerns(Condition.Doing doing) {
-            return acting().isIn(doing);
-        }
-
-        private Acting acting() {
-            return Acting.of(fitting.brief().kit().behaviour(), lead);
-        }
-
-        @Override
-        public boolean fallsAwayUnasked() {
-            return true;
-        }
-
-        @Override
-        public boolean looksBeyondRest() {
-            return true;
-        }
-
-        private PartId coil(Pair pair) {
-            return Objects.requireNonNull(pair.fitted().wired().added().parts().get(relay))
-                    .part();
-        }
+    private record ReleaseCase(String id, Phrase statement, Held held, AddedPartId relay, Seconds pause)
+            implements LetGoCase {
 
         /** Empty where the relay is not held, or something else goes on holding it: whether that may be, other claims say. */
         private Optional<Seconds> release(Pair pair) {
-            PartId coil = coil(pair);
+            PartId coil = held.coil();
             Relay drawn = (Relay) pair.fitted().wired().network().part(coil);
-            double cold =
-                    Copper.temperatureFactor(fitting.brief().order().shop().coldest());
+            double cold = Copper.temperatureFactor(
+                    held.fitting().brief().order().shop().coldest());
             double ohms = drawn.coilOhms() * cold;
             double warm = pair.fitted().point().amps(coil);
             double from = Math.abs(warm) / cold;
@@ -129,7 +95,7 @@ public final class LetsGoInTime implements Claim {
             for (int step = 0; step < STEPS; step++) {
                 double high = from * Math.pow(share, step);
                 double low = high * share;
-                Optional<Double> taken = KickedCoil.takenVolts(pair, about, coil, Math.copySign(low, warm));
+                Optional<Double> taken = KickedCoil.takenVolts(pair, about(), coil, Math.copySign(low, warm));
                 if (taken.isPresent()) {
                     double volts = taken.get() * LEAST_SHARE;
                     if (ohms * low + volts <= 0) {
@@ -155,17 +121,6 @@ public final class LetsGoInTime implements Claim {
                     "s",
                     Phrase.of("margin.lets-go-after", relay, seconds),
                     Phrase.of("margin.within", pause));
-        }
-
-        @Override
-        public List<Observation> observations(Pair pair) {
-            PartId coil = coil(pair);
-            return LoadCase.withControllerSupply(
-                    pair,
-                    new Observation(
-                            Phrase.of("meter.coil-amps-before", pair.fitted().words(coil)),
-                            Shown.amps(Math.abs(pair.fitted().point().amps(coil)))
-                                    .toString()));
         }
     }
 }

@@ -2,7 +2,6 @@ package org.loomproof.workshop.prover.claim;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Port;
@@ -13,7 +12,6 @@ import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Observation;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.wiring.ControllerFeed;
-import org.loomproof.workshop.wiring.ControllerParts;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -32,15 +30,13 @@ final class StaysDead implements Claim {
 
     @Override
     public List<Claimed> in(Fitting fitting) {
-        ControllerParts controller = fitting.fitted().wired().controller().orElseThrow();
         List<Claimed> all = new ArrayList<>();
         for (Hookup.Connect connect : fitting.connected()) {
             if (leadsIn(fitting.brief().kit().lead(connect.lead()).port())) {
                 all.add(new Claimed.ToShow(new Unfed(
                         name() + " " + connect.lead(),
                         Phrase.of("claim.stays-dead", connect.lead()),
-                        Objects.requireNonNull(controller.outputs().get(connect.lead()))
-                                .part())));
+                        fitting.output(connect.lead()).orElseThrow().part())));
             }
         }
         return all;

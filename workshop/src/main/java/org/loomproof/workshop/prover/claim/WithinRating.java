@@ -131,12 +131,7 @@ final class WithinRating implements Claim {
             case Port.ToExtra port -> Optional.empty();
         };
         return rating.map(amps -> {
-            Reach reach = Objects.requireNonNull(fitting.fitted()
-                    .wired()
-                    .controller()
-                    .orElseThrow()
-                    .outputs()
-                    .get(id));
+            Reach reach = fitting.output(id).orElseThrow();
             return new Rated(reach, "", id.toString(), amps.value(), Severity.UNPROTECTED);
         });
     }
