@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Set;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.field.Hit;
 import org.loomproof.intake.field.Lexicon;
+import org.loomproof.intake.field.Validity;
 import org.loomproof.intake.field.Word;
 
 /** Whether what holds for some vehicles only holds for the one at hand, by what is known of it. */
@@ -21,8 +21,6 @@ public enum HoldsFor {
     NOT_KNOWN;
 
     private static final String TRIM = "trim";
-    private static final Pattern TRIMS = Pattern.compile(
-            "\\b([A-Z]{1,3}\\d{0,2}(?:\\s?[/,&+]\\s?[A-Z]{1,3}\\d{0,2})*)\\s+(?:only|nur|solo|solamente|seulement|uniquement)\\b");
     private static final Lexicon LINKS = Lexicon.read(HoldsFor.class, "bound.words");
 
     /** True for what is asked of notes only and is no key of a sheet. */
@@ -51,11 +49,10 @@ public enum HoldsFor {
     private record Asked(String value, boolean denied) {}
 
     private static HoldsFor ofOne(String bound, Map<String, String> known) {
-        Matcher trims = TRIMS.matcher(bound);
-        if (trims.find()) {
+        Set<String> trims = Validity.trims(bound);
+        if (!trims.isEmpty()) {
             String trim = known.getOrDefault(TRIM, "");
-            boolean isOne = List.of(trims.group(1).split("\\s?[/,&+]\\s?", -1)).contains(trim);
-            return trim.isEmpty() ? NOT_KNOWN : isOne ? THIS : OTHERS;
+            return trim.isEmpty() ? NOT_KNOWN : trims.contains(trim) ? THIS : OTHERS;
         }
         String folded = Passage.fold(bound);
         List<Word> words = Word.of(folded);

@@ -2,6 +2,7 @@ package org.loomproof.intake.field;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -10,8 +11,8 @@ import java.util.regex.Pattern;
 import org.loomproof.intake.decode.Passage;
 
 /**
- * Reads for which vehicles a line holds: those with some trim or option, or of some years. What is said is kept as written, for only a person knows
- * whether the car before them is one of these.
+ * Reads for which vehicles a line holds: those with some trim or option, or of some years. What is said is kept as written: whether the car at hand
+ * is one of these is asked later, of what is known of it or of a person.
  */
 public final class Validity {
 
@@ -61,7 +62,7 @@ public final class Validity {
         Matcher trim = TRIM.matcher(claims.passage().text());
         while (trim.find()) {
             boolean open = claims.open().substring(trim.start(), trim.end()).indexOf(Claims.CLAIMED) < 0;
-            if (open && Arrays.stream(PARTED.split(trim.group(1), -1)).noneMatch(NO_TRIM::contains)) {
+            if (open && !trims(trim).isEmpty()) {
                 claimed(trim.start(), trim.end(), claims, bound);
             }
         }
@@ -70,6 +71,17 @@ public final class Validity {
             claimed(years.start(), years.end(), claims, bound);
         }
         return bound;
+    }
+
+    /** The trims that a bound asks for by their letters: {@code LX} and {@code EX} of {@code LX/EX only}; none where it asks for anything else. */
+    public static Set<String> trims(String bound) {
+        Matcher trim = TRIM.matcher(bound);
+        return trim.find() ? trims(trim) : Set.of();
+    }
+
+    private static Set<String> trims(Matcher found) {
+        Set<String> letters = Set.copyOf(Arrays.asList(PARTED.split(found.group(1), -1)));
+        return Collections.disjoint(letters, NO_TRIM) ? letters : Set.of();
     }
 
     private static long number(List<Word> words, int from, int to) {
