@@ -15,6 +15,7 @@ public final class Figures {
             case Amps a when magnitude < 1 && magnitude > 0 -> plain(a.value() * 1e3) + " mA";
             case Volts v when magnitude < 0.1 && magnitude > 0 -> plain(v.value() * 1e3) + " mV";
             case Ohms o when magnitude < 0.1 && magnitude > 0 -> plain(o.value() * 1e3) + " mΩ";
+            case Seconds s when magnitude < 0.1 && magnitude > 0 -> plain(s.value() * 1e3) + " ms";
             case Ohms o when magnitude >= 1e6 -> plain(o.value() / 1e6) + " MΩ";
             case Ohms o when magnitude >= 1e3 -> plain(o.value() / 1e3) + " kΩ";
             default -> plain(quantity.value()) + " " + quantity.symbol();
@@ -27,6 +28,7 @@ public final class Figures {
             case "A" -> withPrefix(new Amps(value));
             case "V" -> withPrefix(new Volts(value));
             case "Ω" -> withPrefix(new Ohms(value));
+            case "s" -> withPrefix(new Seconds(value));
             default -> (plain(value) + " " + symbol).stripTrailing();
         };
     }
