@@ -77,6 +77,18 @@ class ReadCommandsTest {
     }
 
     @Test
+    void whatIsOnlyCarriedAlongIsShownToo() throws IOException {
+        String text = Files.writeString(
+                        folder.resolve("said.txt"),
+                        "horn  grey  (-)\nbrake  green  (+)\nalarm must not hold the dome relay\n")
+                .toString();
+
+        run("read-sheet", text);
+
+        assertThat(out.toString()).contains("kept as a note: 3:1-34 \"alarm must not hold the dome relay\"");
+    }
+
+    @Test
     void whatAPersonPutsRightIsRememberedAndSuggestedNextTime() throws IOException {
         String memory = folder.resolve("shop.csv").toString();
         String odd = Files.writeString(

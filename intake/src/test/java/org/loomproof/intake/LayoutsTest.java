@@ -92,6 +92,52 @@ class LayoutsTest {
                 .containsExactly("horn;GY;neg;||", "brake;GN;pos;||");
     }
 
+    /** Typed as it comes: gaps here and there, a sign by itself, a column left out, two wires in a row, what there is none of. */
+    @Test
+    void aCellOfAHeadlessTableIsWhatItSaysWhereItsColumnSaysOtherwise() {
+        List<String> read = shown("""
+                Driver kick panel:
+                12v constant ..... red/yel (thick)  30A   (+)
+                Starter - blk/wht  (+)  at ign. sw. harness, 8-pin grey plug
+                Ign 1  pink (+)   same plug
+                acc   lt blu  + dies while cranking
+                2nd ign?? brown  not sure, verify
+                Power locks  5 wire rev. pol  lock= grn/org  unlk = grn/blk, rest at gnd, motor legs at driver door boot
+                parking lights  brn/wht  (+) kick panel
+                door trig   blu/wht (-) all doors, dome supervision same wire
+                hatch pin  yel/blk (-)
+                horn  dk grn/red  (-)
+                tach - dont need
+                hood pin none
+                """);
+
+        assertThat(read)
+                .containsExactly(
+                        "constant-supply;RD/YE;pos;Driver kick panel||",
+                        "starter;BK/WH;pos;ign. sw. harness|8-pin grey plug|",
+                        "ignition;PK;pos;ign. sw. harness|8-pin grey plug|",
+                        "accessory;BU;pos;Driver kick panel||",
+                        "second-ignition;BN;;Driver kick panel||",
+                        "lock;GN/OG;rev;Driver kick panel||",
+                        "unlock;GN/BK;pos;driver door boot||",
+                        "parking-lamp;BN/WH;pos;kick panel||",
+                        "door-trigger;BU/WH;neg;Driver kick panel||",
+                        "trunk-trigger;YE/BK;neg;Driver kick panel||",
+                        "horn;GN/RD;neg;Driver kick panel||",
+                        "tachometer;;;Driver kick panel||",
+                        "hood-trigger;;;Driver kick panel||");
+    }
+
+    @Test
+    void whatThereIsNotIsSaidBeforeOrBehindTheThing() {
+        assertThat(Notes.read(
+                                "horn  grey  (-)\nbrake  green  (+)\nhood pin none\nno trunk pin\ntachometer needs cleaning\n")
+                        .entries())
+                .filteredOn(Entry::absent)
+                .extracting(Entry::name)
+                .containsExactly("hood pin", "trunk pin");
+    }
+
     @Test
     void theNumberOfASectionIsNoPartOfItsPlace() {
         assertThat(shown("3. Driver kick panel\nHorn: grey (-)\n\n4.1) Steering column:\nBrake: green (+)\n"))

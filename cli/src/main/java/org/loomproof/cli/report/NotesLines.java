@@ -51,8 +51,17 @@ final class NotesLines {
         }
     }
 
+    /** What the writer added, kept with the entry as it stands. */
+    void notes(List<Passage> passages) {
+        quoted("intake.report.note", passages);
+    }
+
     void leftOver(List<Passage> passages) {
-        passages.forEach(p -> remark("intake.report.left-over", p.origin() + " \"" + p.text() + "\""));
+        quoted("intake.report.left-over", passages);
+    }
+
+    private void quoted(String key, List<Passage> passages) {
+        passages.forEach(p -> remark(key, p.origin() + " \"" + p.text() + "\""));
     }
 
     /** Lines without an entry of their own, under their heading. */

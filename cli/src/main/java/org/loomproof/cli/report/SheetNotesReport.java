@@ -106,6 +106,7 @@ public final class SheetNotesReport {
         if (!entry.validity().isEmpty()) {
             report.remark("intake.report.validity", entry.validity());
         }
+        report.notes(entry.notes());
         report.leftOver(entry.leftOver());
     }
 

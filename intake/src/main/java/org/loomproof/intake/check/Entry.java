@@ -80,6 +80,25 @@ public record Entry(
         return with(role, colour, colourAsWritten, size, behaviour, Optional.of(answer));
     }
 
+    /** The same entry, those words among what was understood. */
+    Entry understood(Passage words) {
+        return new Entry(
+                name,
+                role,
+                colour,
+                colourAsWritten,
+                size,
+                behaviour,
+                spot,
+                steering,
+                validity,
+                doubted,
+                absent,
+                notes,
+                leftOver.stream().filter(p -> !p.equals(words)).toList(),
+                origin);
+    }
+
     private Entry with(
             Optional<Answer<RoleReading>> otherRole,
             Optional<Answer<WireColour>> otherColour,

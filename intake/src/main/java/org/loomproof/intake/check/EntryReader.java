@@ -37,7 +37,9 @@ public final class EntryReader {
     /** A row's number in a list, which is no second circuit of its name. */
     private static final Pattern NUMBER = Pattern.compile("^\\s*\\(?\\d{1,3}[.)]\\s+");
 
-    private static final Pattern NOTHING = Pattern.compile("[\\s\\p{Punct}]*(n/?a|none|unknown)?[\\s\\p{Punct}]*");
+    /** A stroke stands for nothing; a plus, or a sign in brackets, is a pole wherever it stands. */
+    private static final Pattern NOTHING =
+            Pattern.compile("(?!.*(?:\\(\\s*-\\s*\\)|\\+))[\\s\\p{Punct}]*(n/?a|none|unknown)?[\\s\\p{Punct}]*");
 
     private final RawEntry raw;
     private final List<Passage> leftOver = new ArrayList<>();

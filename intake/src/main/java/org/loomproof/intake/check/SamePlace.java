@@ -28,8 +28,12 @@ final class SamePlace {
                     entry.leftOver().stream().filter(SamePlace::isSame).findFirst();
             boolean panel = entry.spot().filter(a -> isSame(a.value().panel())).isPresent();
             Entry now = entry;
-            if (before.isPresent() && (panel || (entry.spot().isEmpty() && pointer.isPresent()))) {
-                Spot spot = entry.spot().map(Answer::value).orElse(Spot.NOT_SAID);
+            // A heading's place is that of many; who says "same plug" means the one before.
+            boolean own = entry.spot()
+                    .filter(a -> a.evidence() != Evidence.TAKEN_OVER)
+                    .isPresent();
+            if (before.isPresent() && (panel || (!own && pointer.isPresent()))) {
+                Spot spot = entry.spot().filter(a -> panel).map(Answer::value).orElse(Spot.NOT_SAID);
                 String written = panel ? spot.panel() : pointer.orElseThrow().text();
                 Spot meant = new Spot("", spot.connector(), spot.cavity()).or(before.get());
                 now = entry.withSpot(new Answer<>(
@@ -40,6 +44,7 @@ final class SamePlace {
                                 ? entry.spot().orElseThrow().origin()
                                 : pointer.orElseThrow().origin(),
                         written));
+                now = panel ? now : now.understood(pointer.orElseThrow());
             }
             followed.add(now);
             before = now.spot().isPresent() ? now.spot().map(Answer::value) : before;

@@ -50,8 +50,8 @@ public final class Marks {
     }
 
     /**
-     * True when a stretch between two marks says that there is no such thing: it is nothing but words for that, or begins with a
-     * no that counts nothing. What says so is claimed.
+     * True when a stretch between two marks says that there is no such thing: it is nothing but words for that, begins with a
+     * no that counts nothing, or ends with words for it. What says so is claimed.
      */
     public static boolean absent(Claims claims) {
         boolean absent = false;
@@ -73,8 +73,13 @@ public final class Marks {
                     && !none.isEmpty()
                     && none.getFirst().from() == words.getFirst().from()
                     && !words.get(1).isNumber();
-            if (whole || begins) {
-                (whole ? hits : none.subList(0, 1)).forEach(hit -> claims.claim(hit.from(), hit.to()));
+            List<Hit> behind = exact("behind", all);
+            boolean ends = !behind.isEmpty()
+                    && behind.getLast().to() == words.getLast().to()
+                    && behind.getLast().from() > words.getFirst().from();
+            if (whole || begins || ends) {
+                (whole ? hits : begins ? none.subList(0, 1) : List.of(behind.getLast()))
+                        .forEach(hit -> claims.claim(hit.from(), hit.to()));
                 absent = true;
             }
         }

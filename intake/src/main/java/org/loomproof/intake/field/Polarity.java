@@ -26,7 +26,8 @@ public final class Polarity {
     private static final Pattern SIGN_ALONE = Pattern.compile(
             "(?:^|(?<=[\\s,;:|/]))([+-])(?=$|\\s*[,;|/:=>)]|\\.$|\\.\\s|\\s+(?:at|to|when|on|out|output|input|in|pulse|trigger|ausgang|eingang|sortie|entree|salida|entrada|bei|al|en|au|a)\\b)");
     private static final Pattern SIGN_IN_COLUMN = Pattern.compile("([+-])");
-    private static final Pattern SIGN_BEHIND = Pattern.compile("(?<=" + Claims.CLAIMED + ")\\s+(\\+)(?=\\s|$)");
+    private static final Pattern SIGN_BEHIND =
+            Pattern.compile("(?:^|(?<=" + Claims.CLAIMED + ")\\s)\\s*(\\+)(?=\\s|$)");
     private static final double SUPPLY_FROM_VOLTS = 11;
 
     private Polarity() {}
@@ -60,7 +61,10 @@ public final class Polarity {
         return read(claims, false);
     }
 
-    /** A plus that stands by itself right behind what is claimed: {@code black/red + column}. A minus there may part words as well. */
+    /**
+     * A plus that stands by itself at the head of a cell or right behind what is claimed: {@code black/red + column}. A minus there may
+     * part words as well, or be a bullet.
+     */
     public static Optional<Found<Behaviour>> signBehind(Claims claims) {
         Matcher sign = SIGN_BEHIND.matcher(claims.open());
         if (!sign.find()) {

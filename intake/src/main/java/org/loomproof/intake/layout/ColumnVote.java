@@ -81,6 +81,31 @@ final class ColumnVote {
                 .ifPresent(i -> kinds.set(i, ColumnKind.PERHAPS_PLACE));
     }
 
+    /**
+     * What a cell of a voted column holds: what the column does, unless the cell is none of that and plainly something else. A hand
+     * that types columns leaves some out.
+     */
+    static ColumnKind kind(ColumnKind voted, int column, List<Passage> row) {
+        Passage cell = row.get(column);
+        boolean stands = switch (voted) {
+            case COLOUR ->
+                Colours.inColumn(new Claims(cell)).isPresent()
+                        || !(isPolarity(cell) || holdsPlace(cell) || hasColourBeside(column, row));
+            case POLARITY -> Polarity.isSaid(cell) || !(isColour(cell) || holdsPlace(cell));
+            case CAVITY, CONNECTOR, SIZE, PLACE, PERHAPS_PLACE -> !isPolarity(cell);
+            case ROLE, NOTE, FREE, PLACE_OF_ALL -> true;
+        };
+        return stands ? voted : ColumnKind.FREE;
+    }
+
+    private static boolean hasColour(Passage cell) {
+        return Colours.among(new Claims(cell)).isPresent();
+    }
+
+    private static boolean hasColourBeside(int column, List<Passage> row) {
+        return IntStream.range(0, row.size()).anyMatch(i -> i != column && hasColour(row.get(i)));
+    }
+
     private static boolean isUnexplained(Passage cell) {
         return cell.folded().matches("[\\s\\w.'-]*[a-z]{3}[\\s\\w.'-]*")
                 && cell.text().strip().split("\\s+", -1).length <= MOST_WORDS_OF_A_PLACE

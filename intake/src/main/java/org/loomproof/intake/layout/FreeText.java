@@ -3,10 +3,12 @@ package org.loomproof.intake.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.field.Claims;
 import org.loomproof.intake.field.Colours;
+import org.loomproof.intake.field.Marks;
 import org.loomproof.intake.field.Places;
 import org.loomproof.intake.field.Polarity;
 import org.loomproof.intake.role.Roles;
@@ -134,11 +136,29 @@ final class FreeText {
     /** A line that stands between the rows of a table. */
     void between(Passage line) {
         boolean ownEntry = hasColour(line) && Roles.names(line.folded());
-        if (ownEntry) {
+        if (ownEntry || isOfACircuit(line)) {
             Several.lines(line).forEach(this::line);
         } else {
             draft.note(line.slice(0, line.length()));
         }
+    }
+
+    /** A label that is a circuit's name and nothing else, or a line that says that there is no such circuit. */
+    private static boolean isOfACircuit(Passage line) {
+        Matcher label = LABEL.matcher(line.text());
+        if (label.find() && isCircuit(line.slice(label.start(), label.end()))) {
+            return true;
+        }
+        Claims claims = new Claims(line);
+        return Marks.absent(claims)
+                && Roles.inColumn(claims).isPresent()
+                && claims.leftOver().isEmpty();
+    }
+
+    private static boolean isCircuit(Passage name) {
+        Claims claims = new Claims(name);
+        return Roles.inColumn(claims).isPresent()
+                && claims.leftOver().stream().allMatch(p -> Roles.isNoise(p.folded()));
     }
 
     /** A circuit a line, each behind its label. */

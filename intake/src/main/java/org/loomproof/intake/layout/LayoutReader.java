@@ -250,6 +250,8 @@ public final class LayoutReader {
                     && part.header().isEmpty()
                     && isTitle(line)) {
                 draft.loose(line);
+            } else if (divider == Divider.GAPS && part.header().isEmpty() && Several.isSeveral(line)) {
+                new FreeText(draft).between(line);
             } else if (cells.size() > 1 && (filled > 1 || divider != Divider.GAPS)) {
                 table.entries(cells, draft.headings()).forEach(draft::add);
             } else {

@@ -47,6 +47,12 @@ final class Several {
         return lines;
     }
 
+    /** True when one line speaks of several circuits by a label each. */
+    static boolean isSeveral(Passage line) {
+        return line.text().indexOf('=') != line.text().lastIndexOf('=')
+                && labelled(line).size() > 1;
+    }
+
     /** Each label with what follows it, when each is followed by a colour. */
     private static List<Passage> labelled(Passage line) {
         List<Passage> parts = new ArrayList<>();

@@ -17,19 +17,23 @@ final class TableReader {
 
     private final List<ColumnKind> kinds;
 
+    /** How many columns have a name over them; the others are known by their cells only. */
+    private final int named;
+
     /** What stands over each column; a column for one side of the wheel has its heading there. */
     private final List<Passage> over;
 
     private List<Passage> previous = List.of();
 
-    private TableReader(List<ColumnKind> kinds, List<Passage> over) {
+    private TableReader(List<ColumnKind> kinds, int named, List<Passage> over) {
         this.kinds = kinds;
+        this.named = named;
         this.over = over;
     }
 
     /** A reader of rows with the given header; columns without a known name are told by their cells. */
     static TableReader of(List<Optional<ColumnKind>> header, List<Passage> over, List<List<Passage>> rows) {
-        return new TableReader(ColumnVote.kinds(header, rows), over);
+        return new TableReader(ColumnVote.kinds(header, rows), header.size(), over);
     }
 
     /** The records of a row: one, or where columns hold for one side of the wheel only, one a side. */
@@ -182,7 +186,8 @@ final class TableReader {
         for (int i = 0; i < row.size(); i++) {
             ColumnKind kind = i < kinds.size() ? kinds.get(i) : ColumnKind.FREE;
             if (!row.get(i).isBlank()) {
-                cells.add(new Cell(kind, row.get(i), taken.contains(i)));
+                ColumnKind holds = i < named ? kind : ColumnVote.kind(kind, i, row);
+                cells.add(new Cell(holds, row.get(i), taken.contains(i)));
             }
         }
         return cells;
