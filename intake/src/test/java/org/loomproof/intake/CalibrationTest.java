@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * What the reader calls so sure is so often right. The map from the weight of the evidence to that share is counted here, on sheets to train
- * on: generated ones, the first corpus, and the half of the fresh corpus that may be looked at. {@code -Dloomproof.write=true} writes {@code
+ * on: generated ones, the first corpus, and the fresh corpus, by which the reader was mended. {@code -Dloomproof.write=true} writes {@code
  * calibration.csv}; without it the file must say what is counted today, to within two in a hundred. Whether it holds is asked of sheets that had no part in it.
  */
 class CalibrationTest {
@@ -27,7 +27,7 @@ class CalibrationTest {
     private static final double CALLED_SURE_AND_RIGHT = 0.99;
 
     /** What is reached on the sheets of another hand that were not looked at, rounded down; to be raised with the reader. */
-    private static final double FRESH_SURE_AND_RIGHT = 0.975;
+    private static final double FRESH_SURE_AND_RIGHT = 0.98;
 
     /** A sort of sheet that shows evidence less often says nothing of it. */
     private static final int LEAST_READINGS = 8;
@@ -39,8 +39,8 @@ class CalibrationTest {
 
     private static final String HEAD = """
             # What share proves right of the fields whose evidence weighs so much or more (evidence.csv), up to the next row. Counted by CalibrationTest,
-            # -Dloomproof.write=true, on three sorts of sheets: generated ones, the first corpus, and the half of the fresh corpus that may be looked
-            # at, where a wrong one counts twice. For each a map that never falls is fitted (pool adjacent violators) to what is right with a certainty of nine in ten; the lowest of the three holds.
+            # -Dloomproof.write=true, on three sorts of sheets: generated ones, the first corpus, and the fresh corpus, by which the reader was
+            # mended, so that a wrong one counts twice. For each a map that never falls is fitted (pool adjacent violators) to what is right with a certainty of nine in ten; the lowest of the three holds.
             # Sizes were not counted.
             # source: counted, docs/internals/reading.md
             field,weight,sure
@@ -74,9 +74,9 @@ class CalibrationTest {
 
     @Test
     void ofSheetsByAnotherHandHeldBackNoBandSaysMuchMoreThanIsRight() throws IOException {
-        Scores scores = FreshCorpusTest.heldBack();
-        double overstated = scores.tellReliability("fresh, held back");
-        assertThat(scores.sure()).isGreaterThan(500);
+        Scores scores = FreshCorpusTest.later();
+        double overstated = scores.tellReliability("fresh, written later");
+        assertThat(scores.sure()).isGreaterThan(250);
         assertThat(scores.shareOfSure()).isGreaterThanOrEqualTo(FRESH_SURE_AND_RIGHT);
         assertThat(overstated).isLessThanOrEqualTo(FRESH_OVERSTATED);
     }
@@ -84,8 +84,8 @@ class CalibrationTest {
     private static double said(Map<String, NavigableMap<Double, Double>> maps, String field, double weight) {
         NavigableMap<Double, Double> map = maps.getOrDefault(field, new TreeMap<>());
         return Optional.ofNullable(map.floorEntry(weight))
-                .orElseGet(map::firstEntry)
-                .getValue();
+                .map(Map.Entry::getValue)
+                .orElse(0.0);
     }
 
     private static Map<String, NavigableMap<Double, Double>> maps(String file) {
@@ -102,7 +102,7 @@ class CalibrationTest {
         List<Map<String, int[]>> sources = List.of(
                 FreshCorpusTest.generated(false, SEEDS).byEvidence(),
                 CorpusTest.all(false).byEvidence(),
-                lookedAt(FreshCorpusTest.fresh(0, false).byEvidence()));
+                lookedAt(FreshCorpusTest.lookedAt(false).byEvidence()));
         Map<String, Double> weights = weights();
         StringBuilder rows = new StringBuilder();
         for (String field : Scores.FIELDS) {

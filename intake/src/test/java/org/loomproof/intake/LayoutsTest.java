@@ -8,7 +8,9 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.loomproof.intake.check.Answer;
 import org.loomproof.intake.check.Entry;
+import org.loomproof.intake.check.Field;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.field.Claims;
 import org.loomproof.intake.field.Validity;
@@ -50,6 +52,71 @@ class LayoutsTest {
     void aTableNeedsNoHeaderAndACellMayGoOnInTheNextRow() {
         assertThat(shown("Horn\tgrey\t-\tcolumn\nBrake\tgreen with\t+\tbrake\n\tblack\t\tpedal\n"))
                 .containsExactly("horn;GY;neg;column||", "brake;GN/BK;pos;brake pedal||");
+    }
+
+    @Test
+    void anEmptyFirstCellBeforeAStrokeIsACellAndNoEdge() {
+        assertThat(shown("""
+                        Circuit   | Colour      | Pol | Place
+                        Horn      | green with  | -   | steering column,
+                                  | white       |     | top
+                        Starter   | yellow/     | +   | ignition switch
+                                  | black       |     | harness
+                        """))
+                .containsExactly("horn;GN/WH;neg;steering column, top||", "starter;YE/BK;pos;ignition switch harness||");
+    }
+
+    @Test
+    void anArrowIsNoMinus() {
+        assertThat(shown("-> horn ...... grey\n-> lock ...... green (-)"))
+                .containsExactly("horn;GY;;||", "lock;GN;neg;||");
+        assertThat(shownFirst("rpm signal -> violet at the coil")).startsWith("tachometer;VT;;");
+    }
+
+    @Test
+    void aLampThatIsNamedAfterAMovementSwitchesAsIsSaid() {
+        assertThat(shownFirst("Reverse lamp: red/blue, +, gear lever")).startsWith("other;RD/BU;pos;");
+    }
+
+    /** Each has one meaning more likely than others; none is so clear that nobody need look. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock = """
+                    Lock: green. Straight to earth = lock, 680 ohm to earth = unlock. | POLARITY
+                    Unlock leg: blue/orange, resting at ground                      | POLARITY
+                    """)
+    void whereTwoWaysAreToldOrOnlyTheRestNobodyIsSure(String text, Field field) {
+        Entry entry = Notes.read(text).entries().getFirst();
+        assertThat(entry.behaviour().map(Answer::sure).orElse(0.0)).as(field + " of " + text).isLessThan(0.95);
+    }
+
+    @Test
+    void twoColoursInATableOfOneCircuitAreNotSure() {
+        Entry entry = Notes.read("""
+                        Circuit, Colour, Pole
+                        Lock / unlock: green/blue, green/red, -
+                        Horn, grey/black, -
+                        """).entries().getFirst();
+        assertThat(entry.colour().map(Answer::sure).orElse(0.0)).isLessThan(0.95);
+    }
+
+    @Test
+    void aStripeInAColourNobodyKnowsLeavesTheColourOpen() {
+        assertThat(shownFirst("Lock: beige and copper dots, negative")).isEqualTo("lock;;neg;||");
+        assertThat(shownFirst("Horn: RED/WHT/under the column, negative")).startsWith("horn;RD/WH;neg;");
+    }
+
+    @Test
+    void whereEachColourStandsFirstWhatFollowsIsThatWires() {
+        assertThat(shown("""
+                        Dark green. That is the stop lamp.
+
+                        Light green with white. Goes to the horn.
+
+                        Black with red. Door switch, negative.
+                        """))
+                .containsExactly("brake;GN;;||", "horn;GN/WH;;||", "door-trigger;BK/RD;neg;||");
     }
 
     @Test

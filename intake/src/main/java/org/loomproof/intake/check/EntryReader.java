@@ -160,6 +160,10 @@ public final class EntryReader {
         Optional<Found<WireColour>> found = Colours.inColumn(claims);
         if (colour == null && found.isPresent()) {
             colour = takenOver(found.get(), cell);
+            otherColour(Colours.among(claims.copy()));
+            raw.cells().stream()
+                    .filter(c -> c.kind() == ColumnKind.ROLE)
+                    .forEach(c -> otherColour(Colours.among(new Claims(c.text()))));
         } else if (colour == null) {
             colourAsWritten = cell.text().text();
             return;
@@ -173,6 +177,16 @@ public final class EntryReader {
             weakSpot(Spot.NOT_SAID, inOwnWords(claims, true));
         }
         rest(claims);
+    }
+
+    /** A wire of two hues among the names may as well be the one: "lock / unlock: green/blue" beside a column with another. */
+    private void otherColour(Optional<Found<WireColour>> other) {
+        if (colour != null
+                && other.isPresent()
+                && other.get().value().tracer().isPresent()
+                && !other.get().value().letters().equals(colour.value().letters())) {
+            colour = colour.on(Evidence.AMONG_SEVERAL);
+        }
     }
 
     private void polarityCell(Cell cell, Claims claims) {
@@ -193,7 +207,7 @@ public final class EntryReader {
     }
 
     private void placeCell(Cell cell, Claims claims) {
-        if (colour == null && !has(ColumnKind.COLOUR)) {
+        if (colour == null && !has(ColumnKind.COLOUR) && !isColourElsewhere()) {
             colour = Colours.among(claims).orElse(null);
         }
         Spot plug = Places.plug(claims);
@@ -203,6 +217,13 @@ public final class EntryReader {
             spotEvidence = Evidence.OWN_WORDS;
         }
         spot(new Spot(panel, plug.connector(), plug.cavity()), cell);
+    }
+
+    /** True when a cell that may hold anything names a colour: then one in a column of places is the plug's. */
+    private boolean isColourElsewhere() {
+        return raw.cells().stream()
+                .anyMatch(cell -> cell.kind() == ColumnKind.FREE
+                        && Colours.among(new Claims(cell.text())).isPresent());
     }
 
     /** Where the wire is, if nothing of the cell reads as anything else. */

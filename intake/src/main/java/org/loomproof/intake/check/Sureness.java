@@ -23,6 +23,9 @@ final class Sureness {
     /** A mark of doubt takes away this much; no published source. */
     static final double DOUBTED = 0.6;
 
+    /** Evidence so weak that hardly any sheet shows it: nobody knows how often it proves right; no published source. */
+    private static final double NOT_COUNTED = 0.6;
+
     private static final Map<String, Double> WEIGHTS = weights();
     private static final Map<String, NavigableMap<Double, Double>> CALIBRATION = calibration();
 
@@ -42,7 +45,7 @@ final class Sureness {
                     "evidence.csv or calibration.csv says nothing of " + field + " " + evidence);
         }
         Map.Entry<Double, Double> step = map.floorEntry(weight);
-        return step == null ? map.firstEntry().getValue() : step.getValue();
+        return step == null ? Math.min(NOT_COUNTED, map.firstEntry().getValue()) : step.getValue();
     }
 
     private static String word(Enum<?> value) {

@@ -30,6 +30,11 @@ public final class Colours {
     /** Words that lead on to another colour: with them none ends. */
     private static final Set<String> LEADING_ON = Set.of("with", "w", "and", "a", "an", "on");
 
+    /** What a second colour may be laid on as. */
+    private static final Set<String> STRIPES = Set.of(
+            "tracer", "trace", "stripe", "striped", "stripes", "line", "band", "dot", "dots", "ring", "rings", "mark",
+            "marks", "hash", "spot", "spots");
+
     private static final int SHORTEST_MISSPELT = 4;
     private static final Memo<Boolean> ENGLISH =
             new Memo<>(word -> ColourReader.read(word).isPresent());
@@ -115,14 +120,33 @@ public final class Colours {
 
     /** True when a word that is no colour we know is joined to the colour: half of a two-coloured wire would be another wire. */
     private static boolean isHalf(List<Piece> run, List<Piece> pieces, Claims claims, boolean column) {
-        String joints = column ? "-/.+&|\\" : "/";
         int first = pieces.indexOf(run.getFirst());
         int last = pieces.indexOf(run.getLast());
+        if (isStripedStrangely(pieces, last)) {
+            return true;
+        }
+        if (!column && run.stream().filter(p -> p.kind() == Kind.HUE).count() > 1) {
+            // No wire has a third: what stands behind another stroke is something else.
+            return false;
+        }
+        String joints = column ? "-/.+&|\\" : "/";
         return (first > 0
                         && isUnknownBeside(
                                 pieces.get(first - 1), pieces.get(first - 1), run.getFirst(), claims, joints))
                 || (last + 1 < pieces.size()
                         && isUnknownBeside(pieces.get(last + 1), run.getLast(), pieces.get(last + 1), claims, joints));
+    }
+
+    /** True when a stripe follows whose colour nobody knows: "beige with copper dots". */
+    private static boolean isStripedStrangely(List<Piece> pieces, int last) {
+        int at = last + 1;
+        while (at < pieces.size() && LEADING_ON.contains(pieces.get(at).english())) {
+            at++;
+        }
+        return at > last + 1
+                && at + 1 < pieces.size()
+                && pieces.get(at).kind() == Kind.OTHER
+                && STRIPES.contains(pieces.get(at + 1).english());
     }
 
     private static boolean isUnknownBeside(Piece unknown, Piece left, Piece right, Claims claims, String joints) {
@@ -148,7 +172,7 @@ public final class Colours {
         List<Piece> hues = run.stream().filter(p -> p.kind() == Kind.HUE).toList();
         boolean allShort = hues.stream().allMatch(p -> isAlsoWord(p, claims));
         if (!allShort) {
-            return hues.size() < 2 || !isAlsoWord(hues.getLast(), claims) || isStroke(run, claims);
+            return hues.size() < 2 || hues.stream().noneMatch(p -> isAlsoWord(p, claims)) || isStroke(run, claims);
         }
         return hues.size() == 2 && isStroke(run, claims);
     }

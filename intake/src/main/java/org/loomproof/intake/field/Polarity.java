@@ -24,7 +24,7 @@ public final class Polarity {
             "[+(]?\\s?(?<![\\w.,])(\\d{1,2}(?:[.,]\\d)?)\\s*(?:v|volts?|voltios)\\b(?:\\s?\\(?\\+\\)?)?|[+]\\s?12\\b(?!\\s*(?:mm|awg))");
     private static final Pattern SIGN_IN_BRACKETS = Pattern.compile("[(\\[]\\s*([+-])\\s*[)\\]]");
     private static final Pattern SIGN_ALONE = Pattern.compile(
-            "(?:^|(?<=[\\s,;:|/]))([+-])(?=$|\\s*[,;|/:=>)]|\\.$|\\.\\s|\\s+(?:at|to|when|on|out|output|input|in|pulse|trigger|ausgang|eingang|sortie|entree|salida|entrada|bei|al|en|au|a)\\b)");
+            "(?:^|(?<=[\\s,;:|/]))([+]|-(?!>))(?=$|\\s*[,;|/:=>)]|\\.$|\\.\\s|\\s+(?:at|to|when|on|out|output|input|in|pulse|trigger|ausgang|eingang|sortie|entree|salida|entrada|bei|al|en|au|a)\\b)");
     private static final Pattern SIGN_IN_COLUMN = Pattern.compile("([+-])");
     private static final Pattern SIGN_BEHIND =
             Pattern.compile("(?:^|(?<=" + Claims.CLAIMED + ")\\s)\\s*(\\+)(?=\\s|$)");
@@ -92,15 +92,34 @@ public final class Polarity {
         }
         List<Term> used =
                 terms.stream().filter(t -> column || !isIgnored(t, terms)).toList();
+        Evidence best = column ? Evidence.IN_ITS_COLUMN : Evidence.AMONG_OTHERS;
         int from = used.stream().mapToInt(Term::from).min().orElse(0);
         int to = used.stream().mapToInt(Term::to).max().orElse(0);
         Found<Behaviour> found = new Found<>(
                 behaviour.get(),
-                column ? Evidence.IN_ITS_COLUMN : Evidence.AMONG_OTHERS,
+                weakened(best, used),
                 claims.origin(from, to),
                 claims.written(from, to));
         used.forEach(term -> claims.claim(term.from(), term.to()));
         return Optional.of(found);
+    }
+
+    /** Two ways of switching in one text may be two circuits' on one wire; a wire of which only the rest is said goes to the other pole as a rule only. */
+    private static Evidence weakened(Evidence best, List<Term> used) {
+        List<Term> figures = used.stream()
+                .filter(t -> t.sort() == Sort.STEPPED && t.amount() > 0)
+                .toList();
+        boolean otherGround = used.stream()
+                .anyMatch(t -> t.sort() == Sort.NEGATIVE && figures.stream().noneMatch(f -> isBeside(f, t)));
+        if (!figures.isEmpty() && otherGround) {
+            return Evidence.AMONG_SEVERAL;
+        }
+        List<Term> levels = used.stream().filter(t -> level(t).isPresent()).toList();
+        boolean onlyRest = !levels.isEmpty()
+                && levels.stream().allMatch(t -> t.sort() != Sort.VOLTAGE || t.amount() >= SUPPLY_FROM_VOLTS)
+                && levels.stream().allMatch(t -> isAtRest(used, used.indexOf(t)))
+                && !has(used, Sort.REVERSING);
+        return onlyRest ? Evidence.HALF_NAMED : best;
     }
 
     /** Among other words, "ground" and "data" may be what the wire is for: they count with a word of movement or time. */

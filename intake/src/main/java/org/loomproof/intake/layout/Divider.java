@@ -81,7 +81,7 @@ enum Divider {
     List<Passage> split(Passage line) {
         return switch (this) {
             case TAB -> bySign(line, '\t');
-            case PIPE -> withoutFrame(bySign(line, '|'));
+            case PIPE -> withoutFrame(bySign(line, '|'), isFramed(line.text()));
             case SEMICOLON -> bySign(line, ';');
             case COMMA -> bySign(line, ',');
             case GAPS -> byPattern(line, GAP);
@@ -130,9 +130,17 @@ enum Divider {
         return quotes ? cell.slice(1, text.length() - 1) : cell;
     }
 
-    private static List<Passage> withoutFrame(List<Passage> cells) {
+    /** True when the first sign is the edge of the table, and not the end of an empty first cell, which is as wide as its column. */
+    private static boolean isFramed(String text) {
+        String bare = text.stripTrailing();
+        return bare.endsWith("|") || bare.indexOf('|') <= WIDEST_EDGE;
+    }
+
+    private static final int WIDEST_EDGE = 2;
+
+    private static List<Passage> withoutFrame(List<Passage> cells, boolean framed) {
         List<Passage> inner = new ArrayList<>(cells);
-        if (inner.size() > 1 && inner.getFirst().isBlank()) {
+        if (framed && inner.size() > 1 && inner.getFirst().isBlank()) {
             inner.removeFirst();
         }
         if (inner.size() > 1 && inner.getLast().isBlank()) {

@@ -335,10 +335,12 @@ final class FreeText {
 
     private void prose(List<Passage> lines) {
         Passage text = Passage.join(lines.stream().map(FreeText::withoutBullet).toList());
-        for (Passage sentence : Clauses.sentences(text)) {
+        List<Passage> sentences = Clauses.sentences(text);
+        for (Passage sentence : sentences) {
             int before = draft.count();
+            boolean leads = sentences.size() > 1 && sentence.equals(sentences.getFirst());
             for (Passage clause : Clauses.of(sentence)) {
-                clause(clause);
+                clause(clause, leads);
                 Clauses.ofAll(clause).ifPresent(said -> draft.ofAllSince(before, said));
             }
             if (draft.count() > before + 1) {
@@ -360,16 +362,29 @@ final class FreeText {
                 || Places.afterPreposition(new Claims(clause)).isPresent();
     }
 
-    /** A clause with a circuit or colour of its own is a record; any other says more of the one before. */
-    private void clause(Passage clause) {
+    /** True when a clause holds a colour and no other word: "Dark green with white." begins what is said of that wire. */
+    private static boolean isBareColour(Passage clause) {
+        Claims claims = new Claims(clause);
+        return Colours.among(claims).isPresent() && claims.leftOver().isEmpty();
+    }
+
+    /** A clause with a circuit or colour of its own is a record, and so is a bare colour that leads a paragraph; any other says more of the one before. */
+    private void clause(Passage clause, boolean leads) {
         boolean colour = hasColour(clause);
         boolean role = Clauses.names(clause);
         boolean open = !draft.isEmpty() && !draft.last().cells().isEmpty();
-        if ((colour && role) || (!open && (role || (colour && isOfAWire(clause))))) {
+        boolean another = open
+                && isBareColour(clause)
+                && (leads || draft.last().cells().stream().anyMatch(cell -> hasColour(cell.text())));
+        boolean first = !open && (role || (colour && (isOfAWire(clause) || isBareColour(clause))));
+        if ((colour && role) || another || first) {
             draft.add(new RawEntry(List.of(new Cell(ColumnKind.FREE, clause)), draft.headings(), List.of()));
         } else if (!open) {
             draft.loose(clause);
-        } else if (role && !colour && hasColour(draft.last().cells().getLast().text())) {
+        } else if (role
+                && !colour
+                && hasColour(draft.last().cells().getLast().text())
+                && !isBareColour(draft.last().cells().getFirst().text())) {
             draft.add(new RawEntry(List.of(new Cell(ColumnKind.FREE, clause)), draft.headings(), List.of()));
         } else {
             List<Cell> cells = new ArrayList<>(draft.last().cells());
