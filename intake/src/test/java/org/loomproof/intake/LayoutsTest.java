@@ -63,7 +63,8 @@ class LayoutsTest {
                         Starter   | yellow/     | +   | ignition switch
                                   | black       |     | harness
                         """))
-                .containsExactly("horn;GN/WH;neg;steering column, top||", "starter;YE/BK;pos;ignition switch harness||");
+                .containsExactly(
+                        "horn;GN/WH;neg;steering column, top||", "starter;YE/BK;pos;ignition switch harness||");
     }
 
     @Test
@@ -80,15 +81,15 @@ class LayoutsTest {
 
     /** Each has one meaning more likely than others; none is so clear that nobody need look. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
                     Lock: green. Straight to earth = lock, 680 ohm to earth = unlock. | POLARITY
                     Unlock leg: blue/orange, resting at ground                      | POLARITY
                     """)
     void whereTwoWaysAreToldOrOnlyTheRestNobodyIsSure(String text, Field field) {
         Entry entry = Notes.read(text).entries().getFirst();
-        assertThat(entry.behaviour().map(Answer::sure).orElse(0.0)).as(field + " of " + text).isLessThan(0.95);
+        assertThat(entry.behaviour().map(Answer::sure).orElse(0.0))
+                .as(field + " of " + text)
+                .isLessThan(0.95);
     }
 
     @Test
@@ -115,8 +116,7 @@ class LayoutsTest {
                         Light green with white. Goes to the horn.
 
                         Black with red. Door switch, negative.
-                        """))
-                .containsExactly("brake;GN;;||", "horn;GN/WH;;||", "door-trigger;BK/RD;neg;||");
+                        """)).containsExactly("brake;GN;;||", "horn;GN/WH;;||", "door-trigger;BK/RD;neg;||");
     }
 
     @Test

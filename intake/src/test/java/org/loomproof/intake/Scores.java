@@ -188,7 +188,9 @@ final class Scores {
     private static int equal(List<String> wanted, List<String> got) {
         int equal = 0;
         for (int f = 0; f < FIELDS.size(); f++) {
-            equal += !got.get(f).isEmpty() && !wanted.get(f).equals("*") && isEqual(wanted.get(f), got.get(f)) ? f < 2 ? 3 : 1 : 0;
+            equal += !got.get(f).isEmpty() && !wanted.get(f).equals("*") && isEqual(wanted.get(f), got.get(f))
+                    ? f < 2 ? 3 : 1
+                    : 0;
         }
         return equal;
     }

@@ -95,11 +95,8 @@ public final class Polarity {
         Evidence best = column ? Evidence.IN_ITS_COLUMN : Evidence.AMONG_OTHERS;
         int from = used.stream().mapToInt(Term::from).min().orElse(0);
         int to = used.stream().mapToInt(Term::to).max().orElse(0);
-        Found<Behaviour> found = new Found<>(
-                behaviour.get(),
-                weakened(best, used),
-                claims.origin(from, to),
-                claims.written(from, to));
+        Found<Behaviour> found =
+                new Found<>(behaviour.get(), weakened(best, used), claims.origin(from, to), claims.written(from, to));
         used.forEach(term -> claims.claim(term.from(), term.to()));
         return Optional.of(found);
     }
