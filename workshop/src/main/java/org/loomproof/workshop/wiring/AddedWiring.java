@@ -81,7 +81,9 @@ final class AddedWiring {
             Node a = node(wire.from());
             Node b = node(wire.to());
             if (!a.equals(b)) {
-                wires.put(wire.id(), drawing.add(new Wire(wireId(wire.id()), a, b, ohms(wire)), words(wire)));
+                wires.put(
+                        wire.id(),
+                        drawing.add(new Wire(wireId(wire.id()), a, b, drawing.copper(ohms(wire))), words(wire)));
             }
         }
         return new AddedParts(parts, wires, fuses);
@@ -106,7 +108,7 @@ final class AddedWiring {
         return switch (part) {
             case AddedPart.Relay r ->
                 drawing.add(
-                        new Relay(
+                        drawing.warmed(new Relay(
                                 id,
                                 terminal(r, "86"),
                                 terminal(r, "85"),
@@ -115,7 +117,7 @@ final class AddedWiring {
                                 r.dropOut().value(),
                                 List.of(Contact.changeover(terminal(r, "30"), terminal(r, "87"), terminal(r, "87a"))),
                                 Relays.usual().contact().value()
-                                        + ContactPlace.RELAY_SOCKET.typical().value()),
+                                        + ContactPlace.RELAY_SOCKET.typical().value())),
                         words("relay", r));
             case AddedPart.Buffer b ->
                 drawing.add(

@@ -41,6 +41,11 @@ public record Corner(SortedMap<String, Taken> choices) {
         return choices.getOrDefault(key, Taken.TYPICAL);
     }
 
+    /** This corner's choice for one figure alone. */
+    public Corner only(String key) {
+        return TYPICAL.with(key, taken(key));
+    }
+
     /** Both corners' choices together; where both choose, this one's. */
     public Corner and(Corner other) {
         Map<String, Taken> together = new TreeMap<>(other.choices);

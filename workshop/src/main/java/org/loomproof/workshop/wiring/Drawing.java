@@ -8,6 +8,9 @@ import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.NetworkBuilder;
 import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
+import org.loomproof.network.part.Relay;
+import org.loomproof.workshop.quantity.Celsius;
+import org.loomproof.workshop.trade.wire.Copper;
 import org.loomproof.workshop.words.Phrase;
 
 /** A network while it is drawn: its parts so far, where each came from, and what works each switch. */
@@ -17,9 +20,26 @@ final class Drawing {
     final List<WorkedSwitch> switches = new ArrayList<>();
     final Map<PartId, Origin> origins = new LinkedHashMap<>();
     private final NetworkBuilder builder = Network.builder();
+    private final Celsius warmth;
 
-    Drawing(FigureBook figures) {
+    Drawing(FigureBook figures, Celsius warmth) {
         this.figures = figures;
+        this.warmth = warmth;
+    }
+
+    /** How warm all of it is. */
+    Celsius warmth() {
+        return warmth;
+    }
+
+    /** What a piece of copper resists that is known at room temperature. */
+    double copper(double ohms) {
+        return ohms * Copper.temperatureFactor(warmth);
+    }
+
+    /** A relay whose coil is known at room temperature. */
+    Relay warmed(Relay relay) {
+        return relay.atCelsius(warmth.value());
     }
 
     /** Adds a part with the words for it; its first two pins are where a meter reaches it. */

@@ -70,7 +70,7 @@ final class FactoryRelays {
         relays.forEach((relay, gathered) -> {
             Coil coil = gathered.coil;
             if (coil != null) {
-                coils.put(coil.step().id(), drawing.add(relay(coil, gathered.contacts), coil.words()));
+                coils.put(coil.step().id(), drawing.add(drawing.warmed(relay(coil, gathered.contacts)), coil.words()));
             } else {
                 drawReleased(relay, gathered.contacts);
             }

@@ -100,7 +100,8 @@ final class FactoryWiring {
                                 ohms(s, s.coldResistance()),
                                 drawing.figures.take(s.id() + " rating", s.rating())),
                         words("fuse", s, circuit));
-            case PathStep.Wire s -> drawing.add(new Wire(id, a, b, ohms(s, s.resistance())), words("wire", s, circuit));
+            case PathStep.Wire s ->
+                drawing.add(new Wire(id, a, b, drawing.copper(ohms(s, s.resistance()))), words("wire", s, circuit));
             case PathStep.Switch s -> {
                 drawing.add(new Switch(id, a, b, ohms(s, s.closedResistance())), words("switch", s, circuit));
                 drawing.switches.add(new WorkedSwitch(id, s.operatedBy(), s.closedAt()));
@@ -115,9 +116,7 @@ final class FactoryWiring {
                                         id, a, b, LAMP_RATED_VOLTS, drawing.figures.take(s.id() + " power", s.power())),
                                 words("lamp", s, circuit)));
             case PathStep.Load s ->
-                loads.put(
-                        s.id(),
-                        drawing.add(new Resistor(id, a, b, ohms(s, s.resistance())), words("load", s, circuit)));
+                loads.put(s.id(), drawing.add(new Resistor(id, a, b, loadOhms(s)), words("load", s, circuit)));
             case PathStep.Resistor s ->
                 drawing.add(new Resistor(id, a, b, ohms(s, s.resistance())), words("resistor", s, circuit));
             case PathStep.Diode s ->
@@ -155,6 +154,15 @@ final class FactoryWiring {
 
     private double ohms(PathStep.Part step, Figure<? extends Quantity> figure) {
         return drawing.figures.take(step.id() + " resistance", figure);
+    }
+
+    /** Windings are copper; what a heater or a module draws is taken to be the same in heat and cold. */
+    private double loadOhms(PathStep.Load load) {
+        double ohms = ohms(load, load.resistance());
+        return switch (load.kind()) {
+            case MOTOR, SOLENOID -> drawing.copper(ohms);
+            case HEATER, ELECTRONIC -> ohms;
+        };
     }
 
     private Phrase words(String what, PathStep.Part step, CircuitId circuit) {

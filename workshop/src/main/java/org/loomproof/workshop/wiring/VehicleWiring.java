@@ -13,6 +13,7 @@ import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.JoinedCircuits;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.quantity.Celsius;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.words.Phrase;
 
@@ -29,14 +30,27 @@ public final class VehicleWiring {
 
     private VehicleWiring() {}
 
-    /** The vehicle as it came. The sheet must be complete: a circuit without a path has no part in the network. */
+    /**
+     * The vehicle as it came, at room temperature. The sheet must be complete: a circuit without a path has no part in the
+     * network.
+     */
     public static Wired stock(Sheet sheet, Corner corner) {
         return cutOpen(sheet, Set.of(), corner);
     }
 
-    /** The vehicle as it came, with the wires of these circuits cut and nothing put in their place. */
+    /** The vehicle as it came, as warm as the corner says. */
+    public static Wired stock(Brief brief, Corner corner) {
+        return cutOpen(
+                brief.sheet(), Set.of(), corner, Warmth.at(corner, brief.order().shop()));
+    }
+
+    /** The vehicle as it came, at room temperature, with the wires of these circuits cut and nothing put in their place. */
     public static Wired cutOpen(Sheet sheet, Set<CircuitId> cut, Corner corner) {
-        Drawing drawing = begin(corner);
+        return cutOpen(sheet, cut, corner, Warmth.ROOM);
+    }
+
+    private static Wired cutOpen(Sheet sheet, Set<CircuitId> cut, Corner corner, Celsius warmth) {
+        Drawing drawing = begin(corner, warmth);
         FactoryParts factory = FactoryWiring.draw(sheet, cut, drawing);
         AddedParts nothing = new AddedParts(Map.of(), Map.of(), List.of());
         return end(drawing, factory, Optional.empty(), nothing);
@@ -45,7 +59,7 @@ public final class VehicleWiring {
     /** The vehicle with the plan carried out, the kit set as the plan says. */
     public static Wired fitted(Brief given, Plan plan, Corner corner) {
         Brief brief = given.set(plan.settings());
-        Drawing drawing = begin(corner);
+        Drawing drawing = begin(corner, Warmth.at(corner, brief.order().shop()));
         FactoryParts factory = FactoryWiring.draw(brief.sheet(), JoinedCircuits.cut(plan), drawing);
         ControllerParts controller = new ControllerWiring(brief.kit(), drawing).draw(FeedFuses.of(brief.kit(), plan));
         AddedParts added = new AddedWiring(factory, drawing).draw(plan);
@@ -57,8 +71,8 @@ public final class VehicleWiring {
         return AddedWiring.node(part, terminal);
     }
 
-    private static Drawing begin(Corner corner) {
-        Drawing drawing = new Drawing(new FigureBook(corner));
+    private static Drawing begin(Corner corner, Celsius warmth) {
+        Drawing drawing = new Drawing(new FigureBook(corner), warmth);
         double restVolts = SupplyPoint.REST.volts().value();
         drawing.add(new Battery(BATTERY, Places.POST, Node.CHASSIS, restVolts, POST_OHMS), Phrase.of("origin.battery"));
         return drawing;
@@ -74,6 +88,7 @@ public final class VehicleWiring {
                 added,
                 drawing.switches,
                 drawing.origins,
-                drawing.figures.ranged());
+                drawing.figures.ranged(),
+                drawing.warmth());
     }
 }

@@ -11,6 +11,7 @@ import org.loomproof.network.netlist.NetworkBuilder;
 import org.loomproof.network.part.Node;
 import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
+import org.loomproof.workshop.quantity.Celsius;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -24,6 +25,7 @@ import org.loomproof.workshop.words.Phrase;
  * @param switches every contact that a person works
  * @param origins where each part comes from
  * @param ranged the figures that are ranges and have a say here
+ * @param warmth how warm its copper is
  */
 public record Wired(
         Network network,
@@ -33,7 +35,8 @@ public record Wired(
         AddedParts added,
         List<WorkedSwitch> switches,
         Map<PartId, Origin> origins,
-        List<RangedFigure> ranged) {
+        List<RangedFigure> ranged,
+        Celsius warmth) {
 
     public Wired {
         switches = List.copyOf(switches);
@@ -54,7 +57,7 @@ public record Wired(
 
     /** The same vehicle with another network. */
     public Wired withNetwork(Network other) {
-        return new Wired(other, battery, factory, controller, added, switches, origins, ranged);
+        return new Wired(other, battery, factory, controller, added, switches, origins, ranged, warmth);
     }
 
     /** The same with more parts, all from one place. */
@@ -62,7 +65,7 @@ public record Wired(
         Map<PartId, Origin> known = new LinkedHashMap<>(origins);
         more.forEach(part -> known.put(part.id(), new Origin(from)));
         Network joined = Network.builder().addAll(network.parts()).addAll(more).build();
-        return new Wired(joined, battery, factory, controller, added, switches, known, ranged);
+        return new Wired(joined, battery, factory, controller, added, switches, known, ranged, warmth);
     }
 
     /** The battery's plus post. */

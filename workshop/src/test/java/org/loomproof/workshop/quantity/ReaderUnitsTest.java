@@ -69,9 +69,9 @@ class ReaderUnitsTest {
 
     @Test
     void messagesSpeakInTheUnitsOfTheirLocaleInEveryLanguage() {
-        Phrase bound = Phrase.of("bound.room-temperature", new Celsius(20));
-        assertThat(Messages.english().text(bound)).isEqualTo("Parts were taken at 20 °C.");
-        assertThat(Messages.in(GAUGES).text(bound)).isEqualTo("Parts were taken at 68 °F.");
+        Phrase warm = Phrase.of("step.warmth", new Celsius(20));
+        assertThat(Messages.english().text(warm)).isEqualTo("in a car that is at 20 °C all through");
+        assertThat(Messages.in(GAUGES).text(warm)).isEqualTo("in a car that is at 68 °F all through");
         Phrase drain = Phrase.of(
                 "info.drain",
                 new Amps(0.02),
@@ -85,9 +85,9 @@ class ReaderUnitsTest {
         assertThat(Messages.in(Locale.forLanguageTag("es-u-mu-fahrenhe")).text(drain))
                 .contains("El equipo", "a +68 °F", "a +14 °F");
         assertThat(Messages.in(Locale.of("es")).text(drain)).contains("a +20 °C", "a −10 °C");
-        assertThat(Messages.in(Locale.forLanguageTag("fr-u-mu-fahrenhe")).text(bound))
+        assertThat(Messages.in(Locale.forLanguageTag("fr-u-mu-fahrenhe")).text(warm))
                 .as("English where nobody speaks the language, in the reader's units all the same")
-                .isEqualTo("Parts were taken at 68 °F.");
+                .isEqualTo("in a car that is at 68 °F all through");
     }
 
     @Test

@@ -18,6 +18,7 @@ import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.quantity.Seconds;
 import org.loomproof.workshop.trade.relay.ReleaseTimes;
 import org.loomproof.workshop.trade.wire.Copper;
+import org.loomproof.workshop.wiring.Wired;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -79,9 +80,12 @@ public final class LetsGoInTime implements Claim {
         /** Empty where the relay is not held, or something else goes on holding it: whether that may be, other claims say. */
         private Optional<Seconds> release(Pair pair) {
             PartId coil = held.coil();
-            Relay drawn = (Relay) pair.fitted().wired().network().part(coil);
+            Wired wired = pair.fitted().wired();
+            Relay drawn = (Relay) wired.network().part(coil);
+            double asDrawn = Copper.temperatureFactor(wired.warmth());
             double cold = Copper.temperatureFactor(
-                    held.fitting().brief().order().shop().coldest());
+                            held.fitting().brief().order().shop().coldest())
+                    / asDrawn;
             double ohms = drawn.coilOhms() * cold;
             double warm = pair.fitted().point().amps(coil);
             double from = Math.abs(warm) / cold;
@@ -89,7 +93,7 @@ public final class LetsGoInTime implements Claim {
             if (from <= to) {
                 return Optional.empty();
             }
-            double henries = ReleaseTimes.coil().value() * drawn.coilOhms();
+            double henries = ReleaseTimes.coil().value() * drawn.coilOhms() / asDrawn;
             double seconds = ReleaseTimes.armature().value();
             double share = Math.pow(to / from, 1.0 / STEPS);
             for (int step = 0; step < STEPS; step++) {

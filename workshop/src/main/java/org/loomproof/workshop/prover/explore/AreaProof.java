@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.loomproof.network.part.Relay;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.prover.explore.Finding.Found;
@@ -22,6 +24,7 @@ import org.loomproof.workshop.prover.verdict.Witness;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.Situation;
+import org.loomproof.workshop.wiring.Warmth;
 import org.loomproof.workshop.words.Phrase;
 
 /** Decides the cases of one area: first with every figure at its typical value, then at the corner that is worst for each. */
@@ -96,29 +99,50 @@ final class AreaProof {
                 holding.add(c);
             }
         }
-        CornerGroups.of(sensitivities, holding).forEach((corner, again) -> {
-            corners++;
+        groups(sensitivities, holding).forEach((corner, again) -> {
             List<Case> asked = again.stream().map(cases::get).toList();
-            Sweep sweep = sweep(
-                    Vehicle.stock(job.brief(), corner).restrictedTo(area),
-                    Vehicle.fitted(job.brief(), job.plan(), corner).restrictedTo(area),
-                    asked,
-                    Onlooker.NONE);
-            if (job.isEnough().getAsBoolean()) {
-                asked.forEach(each -> results.remove(each.id()));
-                return;
-            }
-            for (int k = 0; k < again.size(); k++) {
-                int c = again.get(k);
-                Sensitivity sensitivity = Objects.requireNonNull(sensitivities.get(c));
-                Verdict verdict = atCorner(sweep, k, c, sensitivity);
-                ClaimResult before =
-                        Objects.requireNonNull(results.get(cases.get(c).id()));
-                results.put(
-                        cases.get(c).id(), new ClaimResult(before.id(), before.statement(), verdict, before.restsOn()));
+            for (Corner there : corners(corner)) {
+                corners++;
+                Sweep sweep = sweep(
+                        Vehicle.stock(job.brief(), there).restrictedTo(area),
+                        Vehicle.fitted(job.brief(), job.plan(), there).restrictedTo(area),
+                        asked,
+                        Onlooker.NONE);
+                if (job.isEnough().getAsBoolean()) {
+                    asked.forEach(each -> results.remove(each.id()));
+                    return;
+                }
+                for (int k = 0; k < again.size(); k++) {
+                    int c = again.get(k);
+                    ClaimResult before =
+                            Objects.requireNonNull(results.get(cases.get(c).id()));
+                    Sensitivity sensitivity = Objects.requireNonNull(sensitivities.get(c));
+                    results.put(before.id(), before.withWorse(atCorner(sweep, k, c, sensitivity, there)));
+                }
             }
         });
         return results;
+    }
+
+    /** Coils pull in and let go at volts that depend on how warm they are; what moves with that, one situation does not tell. */
+    private boolean hasCoils() {
+        return Stream.of(job.stock(), job.fitted())
+                .flatMap(vehicle -> vehicle.wired().network().parts().stream())
+                .anyMatch(part -> part instanceof Relay && area.parts().contains(part.id()));
+    }
+
+    private Map<Corner, List<Integer>> groups(Map<Integer, Sensitivity> sensitivities, List<Integer> holding) {
+        if (!hasCoils()) {
+            return CornerGroups.of(sensitivities, holding, false);
+        }
+        Map<Integer, Sensitivity> atAnyWarmth = new HashMap<>();
+        sensitivities.forEach((c, sensitivity) -> atAnyWarmth.put(c, sensitivity.atAnyWarmth()));
+        return CornerGroups.of(atAnyWarmth, holding, true);
+    }
+
+    /** The corner itself, or where there are coils the same in the cold and in the heat: between the two lies the rest. */
+    private List<Corner> corners(Corner corner) {
+        return hasCoils() ? Warmth.ends().stream().map(end -> end.and(corner)).toList() : List.of(corner);
     }
 
     private Map<String, ClaimResult> brokenAtTypical() {
@@ -225,16 +249,16 @@ final class AreaProof {
         return new Verdict.Holds(each.margin(sweep.deciding(each, worst.key())), sweep.situation(inSweep, worst.key()));
     }
 
-    private Verdict atCorner(Sweep sweep, int inSweep, int c, Sensitivity sensitivity) {
+    private Verdict atCorner(Sweep sweep, int inSweep, int c, Sensitivity sensitivity, Corner corner) {
         Finding finding = sweep.findings().get(inSweep);
         if (finding.soonestBroken().isPresent()) {
-            List<Effect> flipping = flipping(
-                    cases.get(c), sensitivity, finding.soonestBroken().get().key());
-            return new Verdict.Open(
-                    Phrase.of(
-                            "open.flips",
-                            flipping.stream().map(e -> Words.range(e.figure())).toList()),
-                    flipping.stream().map(e -> Words.reading(e.figure())).toList());
+            Key key = finding.soonestBroken().get().key();
+            return flipped(
+                    cases.get(c),
+                    sweep.situation(inSweep, key),
+                    key,
+                    sensitivity.atAnyWarmth(),
+                    corner.only(Warmth.KEY));
         }
         if (finding.unsettled().isPresent()) {
             return new Verdict.Open(Phrase.of("open.unsettled-in-range"), List.of());
@@ -248,23 +272,49 @@ final class AreaProof {
         return slackThere < slackTypical ? holds(sweep, inSweep, c) : holds(typical, c, c);
     }
 
-    /** The strongest figures that together flip the case at that situation. */
-    private List<Effect> flipping(Case each, Sensitivity sensitivity, Key key) {
-        List<Effect> harmful = sensitivity.harmful();
+    /**
+     * What is said of a case that some corner flips at that situation: how warm the car may be is no question of a reading, so
+     * that a case which warmth alone flips is broken; else it is open for the strongest figures that together do.
+     */
+    private Verdict flipped(Case each, Situation situation, Key key, Sensitivity sensitivity, Corner warmth) {
+        Beside warm = at(key, warmth);
+        if (warm.slack(each) < 0) {
+            Pair pair = Beside.deciding(each, warm.solve().orElseThrow());
+            List<Phrase> steps = new ArrayList<>(stepsTo.list(situation));
+            steps.add(Phrase.of("step.warmth", warm.fitted().wired().warmth()));
+            return new Verdict.Broken(each.margin(pair), new Witness(steps, situation, each.observations(pair)));
+        }
+        List<Effect> flipping = flipping(each, key, sensitivity.harmful(), warmth);
+        List<Phrase> told = new ArrayList<>(
+                flipping.stream().map(e -> Words.range(e.figure())).toList());
+        if (at(key, Sensitivity.corner(flipping)).slack(each) >= 0) {
+            told.add(Words.range(Warmth.range(job.brief().order().shop())));
+        }
+        return new Verdict.Open(
+                Phrase.of("open.flips", told),
+                flipping.stream().map(e -> Words.reading(e.figure())).toList());
+    }
+
+    /** The strongest figures that together flip the case at that situation, in a car as warm as that. */
+    private List<Effect> flipping(Case each, Key key, List<Effect> harmful, Corner warmth) {
         for (int count = 1; count < harmful.size(); count++) {
-            Corner corner = Sensitivity.corner(harmful.subList(0, count));
-            Beside there = new Beside(
-                    space,
-                    key,
-                    Vehicle.stock(job.brief(), corner).restrictedTo(area),
-                    Vehicle.fitted(job.brief(), job.plan(), corner).restrictedTo(area),
-                    typical.working(),
-                    new Workbench());
-            if (there.slack(each) < 0) {
+            if (at(key, warmth.and(Sensitivity.corner(harmful.subList(0, count))))
+                            .slack(each)
+                    < 0) {
                 return harmful.subList(0, count);
             }
         }
         return harmful;
+    }
+
+    private Beside at(Key key, Corner corner) {
+        return new Beside(
+                space,
+                key,
+                Vehicle.stock(job.brief(), corner).restrictedTo(area),
+                Vehicle.fitted(job.brief(), job.plan(), corner).restrictedTo(area),
+                typical.working(),
+                new Workbench());
     }
 
     /** How each case moves with the ranged figures at the situation that decides it. */

@@ -13,12 +13,17 @@ final class CornerGroups {
 
     private CornerGroups() {}
 
-    /** The corners to sweep, each with the cases it is worst for. Cases that no figure harms are in none. */
-    static Map<Corner, List<Integer>> of(Map<Integer, Sensitivity> sensitivities, List<Integer> cases) {
+    /**
+     * The corners to sweep, each with the cases it is worst for.
+     *
+     * @param evenUnharmed whether cases that no figure harms are to be swept as well; else they are in no group
+     */
+    static Map<Corner, List<Integer>> of(
+            Map<Integer, Sensitivity> sensitivities, List<Integer> cases, boolean evenUnharmed) {
         List<Group> groups = new ArrayList<>();
         for (int each : cases) {
             Sensitivity sensitivity = sensitivities.get(each);
-            if (sensitivity != null && !sensitivity.harmful().isEmpty()) {
+            if (sensitivity != null && (evenUnharmed || !sensitivity.harmful().isEmpty())) {
                 place(each, sensitivities, groups);
             }
         }

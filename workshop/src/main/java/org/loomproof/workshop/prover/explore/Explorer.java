@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.plan.Plan;
@@ -18,17 +19,15 @@ import org.loomproof.workshop.prover.reach.Reach;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.prover.verdict.Verdict;
-import org.loomproof.workshop.quantity.Celsius;
+import org.loomproof.workshop.quantity.Quantity;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.Situation;
+import org.loomproof.workshop.wiring.Warmth;
 import org.loomproof.workshop.words.Phrase;
 
 /** Decides cases area by area, and tells what was looked at and what was not. */
 public final class Explorer {
-
-    /** At which parts are rated, and figures of copper stand. */
-    private static final Celsius ROOM = new Celsius(20);
 
     private final ExplorerJob job;
     private final List<Area> areas;
@@ -159,7 +158,9 @@ public final class Explorer {
         bounds.add(Phrase.of("bound.moments"));
         bounds.add(Phrase.of("bound.histories"));
         bounds.add(Phrase.of("bound.by-hand"));
-        bounds.add(Phrase.of("bound.room-temperature", ROOM));
+        Figure<? extends Quantity> warmth =
+                Warmth.range(job.brief().order().shop()).figure();
+        bounds.add(Phrase.of("bound.warmth", warmth.low(), warmth.high(), Warmth.ROOM));
         if (!job.variations().isEmpty()) {
             bounds.add(Phrase.of("bound.corners"));
         }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.RangedFigure;
+import org.loomproof.workshop.wiring.Warmth;
 
 /**
  * How the slack of one case moves with each ranged figure, one at a time, at one situation.
@@ -68,6 +69,16 @@ record Sensitivity(Key key, double slack, List<Effect> effects) {
                 .filter(e -> e.worseSlack() < slack)
                 .sorted(Comparator.comparingDouble(Effect::worseSlack))
                 .toList();
+    }
+
+    /** The same without what the car's warmth does. */
+    Sensitivity atAnyWarmth() {
+        return new Sensitivity(
+                key,
+                slack,
+                effects.stream()
+                        .filter(e -> !e.figure().key().equals(Warmth.KEY))
+                        .toList());
     }
 
     /** All those figures at their worse ends together. */

@@ -9,6 +9,7 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.RangedFigure;
+import org.loomproof.workshop.wiring.Warmth;
 
 /** Both vehicles with one ranged figure at one end of its range, for every figure and end. */
 final class Variations {
@@ -36,6 +37,8 @@ final class Variations {
         Map<String, RangedFigure> figures = new LinkedHashMap<>();
         Stream.concat(stock.wired().ranged().stream(), fitted.wired().ranged().stream())
                 .forEach(figure -> figures.putIfAbsent(figure.key(), figure));
+        RangedFigure warmth = Warmth.range(brief.order().shop());
+        figures.put(warmth.key(), warmth);
         for (RangedFigure figure : figures.values()) {
             for (Corner.Taken taken : List.of(Corner.Taken.LOW, Corner.Taken.HIGH)) {
                 Corner corner = Corner.TYPICAL.with(figure.key(), taken);

@@ -19,7 +19,7 @@ public record Vehicle(Wired wired, Settings settings) {
 
     /** The vehicle as it came. */
     public static Vehicle stock(Brief brief, Corner corner) {
-        return of(VehicleWiring.stock(brief.sheet(), corner), brief);
+        return of(VehicleWiring.stock(brief, corner), brief);
     }
 
     /** The vehicle with the plan carried out. */

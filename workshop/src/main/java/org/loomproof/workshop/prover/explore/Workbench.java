@@ -17,6 +17,8 @@ import org.loomproof.network.solve.OperatingPoint;
 import org.loomproof.network.solve.SolveOutcome;
 import org.loomproof.network.solve.Solver;
 import org.loomproof.network.solve.SolverOptions;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
+import org.loomproof.workshop.wiring.Warmth;
 import org.loomproof.workshop.wiring.Wired;
 import org.loomproof.workshop.words.Phrase;
 
@@ -70,8 +72,26 @@ public final class Workbench {
     /**
      * Every answer that was found: from power-up, and from a history in which all relays were pulled in and the controller was
      * awake. Where these two differ, also from each relay pulled in by itself.
+     *
+     * <p>A hot coil needs more than what a start leaves of the battery's volts, and keeps with less what it has pulled in. So in
+     * heat volts under those of a tired battery are come to as in the car: from a tired battery, with contacts where they stood.
      */
     public Answers answers(Vehicle vehicle, Setting setting) {
+        Wired wired = vehicle.wired();
+        double tired = SupplyPoint.LOW.volts().value();
+        if (wired.warmth().value() <= Warmth.ROOM.value()
+                || setting.stated(wired.network().indexOf(wired.battery())) >= tired) {
+            return fromAnything(vehicle, setting);
+        }
+        Answers before = fromAnything(vehicle, setting.emf(wired.battery(), tired));
+        if (!(before instanceof Answers.AtRest(List<OperatingPoint> stood))) {
+            return before;
+        }
+        List<OperatingPoint> points = new ArrayList<>();
+        return takeAll(wired, histories(vehicle), stood, setting, points).orElseGet(() -> new Answers.AtRest(points));
+    }
+
+    private Answers fromAnything(Vehicle vehicle, Setting setting) {
         Wired wired = vehicle.wired();
         Histories before = histories(vehicle);
         List<OperatingPoint> points = new ArrayList<>();

@@ -1,6 +1,7 @@
 package org.loomproof.workshop.prover.verdict;
 
 import java.util.List;
+import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.words.Phrase;
 
 /**
@@ -26,6 +27,27 @@ public record ClaimResult(String id, Phrase statement, Verdict verdict, List<Ass
     /** The same with another verdict. */
     public ClaimResult with(Verdict other) {
         return new ClaimResult(id, statement, other, restsOn, planDecides);
+    }
+
+    /** The same with the other verdict where that is the worse one: broken, then open, then what has less to spare. */
+    public ClaimResult withWorse(Verdict other) {
+        return rank(other) > rank(verdict) || (rank(other) == 0 && toSpare(other) < toSpare(verdict))
+                ? with(other)
+                : this;
+    }
+
+    private static int rank(Verdict verdict) {
+        return switch (verdict) {
+            case Verdict.Holds holds -> 0;
+            case Verdict.Open open -> 1;
+            case Verdict.Broken broken -> 2;
+        };
+    }
+
+    private static double toSpare(Verdict verdict) {
+        return verdict instanceof Verdict.Holds(Margin tightest, Situation deciding)
+                ? tightest.slack()
+                : Double.NEGATIVE_INFINITY;
     }
 
     /** True for one that is broken and that another plan may meet. */
