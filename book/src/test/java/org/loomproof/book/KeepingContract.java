@@ -245,7 +245,7 @@ abstract class KeepingContract extends BookFixture {
         List<Integer> places = IntStream.iterate(64, at -> at < bytes.length, at -> at + 97)
                 .boxed()
                 .toList();
-        for (int at : Sample.of(places, 25)) {
+        for (int at : Sample.bySeed(places, 25)) {
             byte[] damaged = bytes.clone();
             damaged[at] ^= 0x10;
             Files.write(bad, damaged);

@@ -29,6 +29,10 @@ class CommandsTest {
     /** A job with a cut starter and little else, for what tries every fault several times over. */
     private static final Path STARTER_ALONE = EXAMPLES.resolve("circuits").resolve("ignition-second-alone");
 
+    /** Plans that several tests start from, each made once. */
+    @TempDir
+    private static Path planned;
+
     @TempDir
     private Path folder;
 
@@ -66,6 +70,15 @@ class CommandsTest {
                 example.resolve("sheet.yaml"), example.resolve("kit.yaml"), example.resolve("order.yaml"), into, more);
     }
 
+    /** The folder with the plan of an example; nothing of it is changed. */
+    private Path plannedOnce(Path example) {
+        Path papers = planned.resolve(example.getFileName());
+        if (!Files.isDirectory(papers)) {
+            planExample(example, papers);
+        }
+        return papers;
+    }
+
     @Test
     void aProvenJobWritesItsPapersAndItsPlanProvesAgainAlike() throws IOException {
         Path papers = folder.resolve("papers");
@@ -95,9 +108,7 @@ class CommandsTest {
 
     @Test
     void aPlanSpoiltByHandIsBrokenAndSaysHowToSeeItInTheCar() throws IOException {
-        Path papers = folder.resolve("papers");
-        planHatchback(papers);
-        String plan = Files.readString(papers.resolve("plan.yaml"));
+        String plan = Files.readString(plannedOnce(HATCHBACK).resolve("plan.yaml"));
         assertThat(plan).contains("from: K1 87a");
         Path spoilt = Files.writeString(folder.resolve("spoilt.yaml"), plan.replace("from: K1 87a", "from: K1 87"));
         assertThat(run("prove", spoilt.toString())).as(err.toString()).isEqualTo(3);
@@ -121,9 +132,7 @@ class CommandsTest {
 
     @Test
     void onlyWhatChangesBetweenTwoPlansIsTold() throws IOException {
-        Path papers = folder.resolve("papers");
-        planHatchback(papers);
-        Path old = papers.resolve("plan.yaml");
+        Path old = plannedOnce(HATCHBACK).resolve("plan.yaml");
         Path fewer = Files.writeString(
                 folder.resolve("order.yaml"),
                 Files.readString(HATCHBACK.resolve("order.yaml")).replaceFirst("starter-interrupt, ", ""));
@@ -156,9 +165,7 @@ class CommandsTest {
 
     @Test
     void faultsAreToldTheWorstFirstWithTheOrderOfTheTests() throws IOException {
-        Path papers = folder.resolve("papers");
-        planHatchback(papers);
-        String plan = papers.resolve("plan.yaml").toString();
+        String plan = plannedOnce(HATCHBACK).resolve("plan.yaml").toString();
         assertThat(run("faults", plan)).as(err.toString()).isZero();
         assertThat(out.toString().replaceAll("\\s+", " "))
                 .containsSubsequence(
@@ -180,9 +187,7 @@ class CommandsTest {
 
     @Test
     void twoFaultsAtOnceAreToldWhereOneHidesTheOther() throws IOException {
-        Path papers = folder.resolve("papers");
-        planExample(STARTER_ALONE, papers);
-        String plan = papers.resolve("plan.yaml").toString();
+        String plan = plannedOnce(STARTER_ALONE).resolve("plan.yaml").toString();
         assertThat(run("faults", plan, "--pairs", "--json")).as(err.toString()).isZero();
         assertThat(schema("faults").validate(out.toString(), InputFormat.JSON)).isEmpty();
         assertThat(out.toString()).contains("\"hiddenBy\"");
@@ -232,9 +237,7 @@ class CommandsTest {
 
     @Test
     void aDrainIsToldFromSleepAndFollowedFuseByFuse() throws IOException {
-        Path papers = folder.resolve("papers");
-        planHatchback(papers);
-        String plan = papers.resolve("plan.yaml").toString();
+        String plan = plannedOnce(HATCHBACK).resolve("plan.yaml").toString();
         StringBuilder log = new StringBuilder("wire,step,value,unit\nF7 10A,asleep,not taken,mV\n");
         for (int minute = 1; minute <= 120; minute++) {
             log.append("battery,after ")
@@ -299,9 +302,7 @@ class CommandsTest {
 
     @Test
     void readingsAreToldCircuitByCircuitWithBothEndsOfTheCut() throws IOException {
-        Path papers = folder.resolve("papers");
-        planHatchback(papers);
-        String plan = papers.resolve("plan.yaml").toString();
+        String plan = plannedOnce(HATCHBACK).resolve("plan.yaml").toString();
         assertThat(run("readings", plan)).as(err.toString()).isZero();
         assertThat(out.toString().replaceAll("\\s+", " "))
                 .containsSubsequence(
@@ -321,9 +322,7 @@ class CommandsTest {
 
     @Test
     void aComebackIsNarrowedDownReadingByReading() throws IOException {
-        Path papers = folder.resolve("papers");
-        planExample(STARTER_ALONE, papers);
-        String plan = papers.resolve("plan.yaml").toString();
+        String plan = plannedOnce(STARTER_ALONE).resolve("plan.yaml").toString();
         assertThat(run("comeback", plan, "--symptoms", "no-start"))
                 .as(err.toString())
                 .isZero();
@@ -393,8 +392,7 @@ class CommandsTest {
     /** The papers of a plan as it stands, with all that a shop brings to them. */
     @Test
     void papersHaveATestOrderAndWhatTheShopSays() throws IOException {
-        Path first = folder.resolve("first");
-        planHatchback(first);
+        Path first = plannedOnce(HATCHBACK);
         assertThat(first.resolve("test-order.html")).doesNotExist();
         Path stock = Files.writeString(folder.resolve("stock.csv"), "article,size,count\nfuse-holder,,1\n");
         Path papers = folder.resolve("papers");

@@ -10,13 +10,16 @@ import java.util.stream.LongStream;
 /**
  * How much of a large space a test walks: a seeded sample in everyday work, all of it with {@code ./check --all}.
  *
- * <p>The same seed draws the same sample on every machine. {@code -Dloomproof.seed=N} draws another one; a seed that fails
- * is kept as a test of its own.
+ * <p>What is made up (random networks, briefs, readings) comes from the seed: the same on every machine, {@code -Dloomproof.seed=N}
+ * makes up others, and a seed that fails is kept as a test of its own. What is on a list that {@code --all} walks whole (examples,
+ * screens, mishaps) is taken by turns: {@code -Dloomproof.turn=N}, which {@code ./check} counts up with every commit, so that
+ * within as many turns as the list is long each has been looked at.
  */
 public final class Sample {
 
     private static final String FULL = "loomproof.long";
     private static final String SEED = "loomproof.seed";
+    private static final String TURN = "loomproof.turn";
 
     private Sample() {}
 
@@ -36,15 +39,37 @@ public final class Sample {
         return LongStream.range(first, first + count(sampled, inFull));
     }
 
-    /** At most so many of all, in their own order; all of them in full. */
+    /**
+     * At most so many of all, in their own order, others each turn; all of them in full. A smaller sample of the same list lies
+     * within a larger one, so that tests of the same examples share what was planned and proven for them.
+     */
     public static <T> List<T> of(List<T> all, int sampled) {
+        return drawn(all, sampled, turn());
+    }
+
+    /** The same at every turn: for figures over a whole sample, which are held to a floor. */
+    public static <T> List<T> bySeed(List<T> all, int sampled) {
+        return drawn(all, sampled, 0);
+    }
+
+    private static <T> List<T> drawn(List<T> all, int sampled, long turn) {
         if (full() || all.size() <= sampled) {
             return List.copyOf(all);
         }
         List<Integer> places =
                 new ArrayList<>(IntStream.range(0, all.size()).boxed().toList());
         Collections.shuffle(places, new Random(seed()));
+        Collections.rotate(places, -Math.floorMod(turn, all.size()));
         return places.stream().limit(sampled).sorted().map(all::get).toList();
+    }
+
+    /** One of all, for each name another and with each turn the next; all of them in full. */
+    public static <T> List<T> oneOf(List<T> all, String name) {
+        return full() ? List.copyOf(all) : List.of(all.get(Math.floorMod(name.hashCode() + turn(), all.size())));
+    }
+
+    private static long turn() {
+        return Long.getLong(TURN, 0);
     }
 
     /** The seed that everything drawn starts from. */

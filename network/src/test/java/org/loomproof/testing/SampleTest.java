@@ -18,6 +18,18 @@ class SampleTest {
     }
 
     @Test
+    void aSmallerSampleLiesWithinALargerOne() {
+        assertThat(Sample.of(HUNDRED, 10)).containsAll(Sample.of(HUNDRED, 3));
+    }
+
+    @Test
+    void namesShareTheListOut() {
+        assertThat(IntStream.range(0, 8).boxed().flatMap(k -> Sample.oneOf(List.of("a", "b", "c", "d"), "page " + k).stream()))
+                .containsOnly("a", "b", "c", "d")
+                .contains("a", "b", "c", "d");
+    }
+
+    @Test
     void whatIsSmallEnoughIsWalkedWhole() {
         assertThat(Sample.of(HUNDRED, 100)).isEqualTo(HUNDRED);
     }

@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.loomproof.papers.bay.ShopAddress;
@@ -24,6 +24,7 @@ import org.loomproof.papers.page.Wording;
 import org.loomproof.papers.pdf.Sheet;
 import org.loomproof.papers.schematic.Details;
 import org.loomproof.papers.schematic.Schematic;
+import org.loomproof.testing.Sample;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.order.Order;
 import org.loomproof.workshop.brief.sheet.Circuit;
@@ -45,12 +46,12 @@ import org.loomproof.workshop.words.Messages;
 
 /**
  * Every paper of worked examples is made and inspected, and left in {@code target/example-papers}: the demo's example and one
- * more drawn from a printed seed, printed on A4; where long tests run in full all of them, on both sheets, each PDF also by
+ * more, another one each turn, printed on A4; where long tests run in full all of them, on both sheets, each PDF also by
  * veraPDF. The test order is that of the first faults, which has every kind of row.
  */
 class ExamplePapersTest {
 
-    private static final boolean IN_FULL = Boolean.getBoolean("loomproof.long");
+    private static final boolean IN_FULL = Sample.full();
 
     /** A word that stands in no example: where the button of the override is said to be. */
     private static final String HIDDEN = "cubbyhole";
@@ -73,15 +74,10 @@ class ExamplePapersTest {
             };
 
     static List<Path> examples() {
-        List<Path> all = Examples.all();
-        if (IN_FULL) {
-            return all;
-        }
-        long seed = Long.getLong("loomproof.seed", 1);
-        System.out.println("inspect: examples drawn with -Dloomproof.seed=" + seed);
         Path demo = Examples.FOLDER.resolve("bakery-van");
-        List<Path> others = all.stream().filter(e -> !e.equals(demo)).toList();
-        return List.of(demo, others.get(new Random(seed).nextInt(others.size())));
+        List<Path> others =
+                Examples.all().stream().filter(e -> !e.equals(demo)).toList();
+        return Stream.concat(Stream.of(demo), Sample.of(others, 1).stream()).toList();
     }
 
     @ParameterizedTest

@@ -24,7 +24,7 @@ import org.loomproof.pages.door.Authority;
 import org.loomproof.pages.web.Browsers.Screen;
 
 /** The shop's own authority, as a device meets it: refused until it is trusted, and then without any warning turned off. */
-class AuthorityBrowserTest {
+class AuthorityBrowserTest extends InBrowser {
 
     @TempDir
     private Path folder;
@@ -42,15 +42,14 @@ class AuthorityBrowserTest {
         try (TestShop shop = TestShop.open(folder);
                 Server server = Server.start(shop.shop, listen, TestShop.QUICK)) {
             String address = "https://localhost:" + server.port();
-            try (Browsers strange = Browsers.start();
-                    BrowserContext somebody = strange.somebody(Screen.PHONE)) {
+            try (BrowserContext somebody = browsers().somebody(Screen.PHONE)) {
                 Page page = somebody.newPage();
                 assertThatThrownBy(() -> page.navigate(address + "/sign-in"))
                         .isInstanceOf(PlaywrightException.class)
                         .hasMessageContaining("ERR_CERT_AUTHORITY_INVALID");
             }
             try (Browsers trusting = Browsers.thatTrust(issued.authority(), folder.resolve("home"))) {
-                for (Screen screen : Screen.all()) {
+                for (Screen screen : Screen.of("authority")) {
                     try (BrowserContext somebody = trusting.somebody(screen)) {
                         Page page = somebody.newPage();
                         page.navigate(address + "/authority");

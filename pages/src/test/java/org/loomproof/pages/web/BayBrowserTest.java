@@ -178,7 +178,7 @@ class BayBrowserTest extends InBrowser {
         try (TestShop shop = TestShop.open(folder)) {
             String job =
                     shop.address() + "/jobs/" + ProvenJob.in(shop.shop.book().orElseThrow());
-            for (Screen screen : Screen.all()) {
+            for (Screen screen : Screen.of("bay")) {
                 try (BrowserContext somebody = browsers().somebody(screen)) {
                     Page page = signedIn(somebody, shop);
                     looks(page, job, screen);

@@ -39,13 +39,16 @@ final class Browsers implements AutoCloseable {
         static final Screen LAPTOP = new Screen("laptop", 1280, 800, ColorScheme.LIGHT);
         static final Screen LAPTOP_DARK = new Screen("laptop-dark", 1280, 800, ColorScheme.DARK);
 
-        /** Every size in every theme; in everyday work both sizes and both themes, once each. */
-        static List<Screen> all() {
-            return Sample.full() ? List.of(PHONE, PHONE_DARK, LAPTOP, LAPTOP_DARK) : List.of(PHONE, LAPTOP_DARK);
+        /** Where a page is looked at: at every size in every theme; in everyday work at one of these, the next one each turn. */
+        static List<Screen> of(String page) {
+            return Sample.oneOf(List.of(PHONE, LAPTOP_DARK, PHONE_DARK, LAPTOP), page);
         }
     }
 
     private static final Path PICTURES = Path.of("target", "pages");
+
+    /** Pictures are for people: they are taken where all is looked at, or asked for. */
+    private static final boolean TAKEN = Sample.full() || Boolean.getBoolean("loomproof.pictures");
 
     private final Playwright playwright;
     private final Browser browser;
@@ -134,14 +137,17 @@ final class Browsers implements AutoCloseable {
                 .setLocale(language));
     }
 
-    /** Keeps a picture of the whole page. */
+    /** Keeps a picture of the whole page, where pictures are taken. */
     static void picture(Page page, Screen screen, String name) {
+        if (!TAKEN) {
+            return;
+        }
         page.screenshot(new Page.ScreenshotOptions()
                 .setPath(PICTURES.resolve(name + "-" + screen.name() + ".png"))
                 .setFullPage(true));
     }
 
-    /** Keeps a picture of the whole page, and has every rule of WCAG 2.2 A and AA that axe knows hold on it. */
+    /** Keeps a picture of the page, and has every rule of WCAG 2.2 A and AA that axe knows hold on it. */
     static void look(Page page, Screen screen, String name) {
         look(page, screen, name, List.of());
     }
@@ -175,6 +181,7 @@ final class Browsers implements AutoCloseable {
         on.setEnabled(true);
         AxeRunOptions options = new AxeRunOptions();
         options.setRunOnly(only);
+        options.setResultTypes(List.of("violations")); // of what is right it then tells one node a rule, not all
         options.setRules(more.stream().collect(Collectors.toMap(rule -> rule, rule -> on)));
         return options;
     }
@@ -192,6 +199,11 @@ final class Browsers implements AutoCloseable {
         assertThat((List<?>) small)
                 .as("too small to touch on %s, %s", name, screen.name())
                 .isEmpty();
+    }
+
+    /** False once it has crashed. */
+    boolean isThere() {
+        return browser.isConnected();
     }
 
     @Override

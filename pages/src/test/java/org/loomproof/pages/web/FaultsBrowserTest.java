@@ -37,7 +37,7 @@ class FaultsBrowserTest extends InBrowser {
             KeptFaults kept = new Planning(book, Messages.english())
                     .faults(book.cards().find(job).orElseThrow())
                     .orElseThrow();
-            for (Screen screen : Screen.all()) {
+            for (Screen screen : Screen.of("faults")) {
                 try (BrowserContext somebody = browsers().somebody(screen)) {
                     Page page = signedIn(somebody, shop);
                     page.navigate(shop.address() + "/jobs/" + job + "/faults");

@@ -6,33 +6,21 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.loomproof.pages.web.Browsers.Screen;
 
-/** Tests that share one real browser, started once for all of a class. */
+/** Tests that share one real browser, started when the first one asks and gone when they end; each thread of tests has its own. */
 abstract class InBrowser {
 
-    private static @Nullable Browsers started;
-
-    @BeforeAll
-    static void start() {
-        started = Browsers.start();
-    }
-
-    @AfterAll
-    static void stop() {
-        if (started != null) {
-            started.close();
-        }
-    }
+    private static final ThreadLocal<Browsers> STARTED = new ThreadLocal<>();
 
     static Browsers browsers() {
-        if (started == null) {
-            throw new IllegalStateException("the browser did not start");
+        Browsers there = STARTED.get();
+        if (there == null || !there.isThere()) {
+            there = Browsers.start();
+            Runtime.getRuntime().addShutdownHook(new Thread(there::close));
+            STARTED.set(there);
         }
-        return started;
+        return there;
     }
 
     /** The technician's page, signed in. */
@@ -59,9 +47,9 @@ abstract class InBrowser {
         assertThat(page.locator("h1")).hasText("Jobs");
     }
 
-    /** One page of the bay at every size and in every theme. */
+    /** One page of the bay on its screens. */
     static void lookEverywhere(TestShop shop, String path, String name) {
-        for (Screen screen : Screen.all()) {
+        for (Screen screen : Screen.of(name)) {
             try (BrowserContext somebody = browsers().somebody(screen)) {
                 Page page = signedIn(somebody, shop);
                 page.navigate(shop.address() + path);

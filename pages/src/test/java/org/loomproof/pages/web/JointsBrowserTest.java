@@ -149,7 +149,7 @@ class JointsBrowserTest extends InBrowser {
                 assertThat(pictures.add(Author.CONSOLE, bay, joint, picture(Color.BLUE)))
                         .isTrue();
             }
-            for (Screen screen : Screen.all()) {
+            for (Screen screen : Screen.of("joints")) {
                 try (BrowserContext somebody = browsers().somebody(screen)) {
                     Page page = signedIn(somebody, shop);
                     page.navigate(at + "/joints");

@@ -3,11 +3,9 @@ package org.loomproof.pages.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomproof.book.card.Author;
@@ -37,7 +35,7 @@ class NightlyProofTest {
             Background background = shop.shop.background().orElseThrow();
             assertThat(background.proveDue(Author.CONSOLE, Locale.ENGLISH)).isEqualTo(1);
             background.proveDue(Author.CONSOLE, Locale.ENGLISH); // asked for twice, done once
-            awaitRest(background, book);
+            shop.awaitNightlyProof();
             Fit proven = fits(book).getFirst();
             assertThat(proven.standing()).isEqualTo("proven");
             var card = book.cards().find(proven.last().orElseThrow().id()).orElseThrow();
@@ -64,7 +62,7 @@ class NightlyProofTest {
             assertThat(stale.last()).as("what was found stays to be read").isPresent();
             Background next = shop.shop.background().orElseThrow();
             assertThat(next.proveDue(Author.CONSOLE, Locale.ENGLISH)).isEqualTo(1);
-            awaitRest(next, again);
+            shop.awaitNightlyProof();
             assertThat(fits(again).getFirst().standing()).isEqualTo("proven");
             assertThat(again.cards().find(card.id()).orElseThrow().version())
                     .as("on the same card")
@@ -74,14 +72,5 @@ class NightlyProofTest {
 
     private static List<Fit> fits(OpenBook book) {
         return new NightlyProof(book, Messages.english()).all();
-    }
-
-    /** A proof takes seconds, on a busy machine minutes. */
-    private static void awaitRest(Background background, OpenBook book) {
-        long end = System.nanoTime() + Duration.ofMinutes(5).toNanos();
-        while (fits(book).stream().anyMatch(background::isUnderWay)) {
-            assertThat(System.nanoTime()).as("still under way").isLessThan(end);
-            LockSupport.parkNanos(Duration.ofMillis(50).toNanos()); // nothing tells when a task has ended
-        }
     }
 }

@@ -49,7 +49,7 @@ class NotesBrowserTest extends InBrowser {
     void notesAreReadPutRightRememberedAndTakenAsTheSheet() {
         try (TestShop shop = TestShop.open(folder)) {
             String first = job(shop);
-            for (Screen screen : Screen.all()) {
+            for (Screen screen : Screen.of("notes")) {
                 try (BrowserContext somebody = browsers().somebody(screen)) {
                     Page page = signedIn(somebody, shop);
                     page.navigate(first + "/notes");

@@ -39,7 +39,7 @@ class OwnerBrowserTest extends InBrowser {
     @Test
     void anotherPassphraseOpensTheBookAndTheOldOneNoMore() {
         try (TestShop shop = TestShop.open(folder)) {
-            for (Screen screen : Screen.all()) {
+            for (Screen screen : Screen.of("book")) {
                 try (BrowserContext somebody = browsers().somebody(screen)) {
                     Page page = ownerSignedIn(somebody, shop);
                     page.navigate(shop.address() + "/book");

@@ -16,7 +16,6 @@ import org.loomproof.book.card.Author;
 import org.loomproof.book.card.CardId;
 import org.loomproof.book.store.OpenBook;
 import org.loomproof.pages.web.Browsers.Screen;
-import org.loomproof.testing.Sample;
 
 /** What a shop shares between its jobs, on pages: sheets, kits, parts, the past; and what a new plan changes. */
 class SharedBrowserTest extends InBrowser {
@@ -27,7 +26,7 @@ class SharedBrowserTest extends InBrowser {
     private Path folder;
 
     static List<Screen> screens() {
-        return Sample.of(Screen.all(), 1); // a proof each
+        return Screen.of("shared");
     }
 
     @ParameterizedTest
@@ -118,12 +117,9 @@ class SharedBrowserTest extends InBrowser {
                         .or(page.locator(".fits .is-proven"))
                         .first())
                 .isVisible();
-        page.waitForCondition(
-                () -> {
-                    page.navigate(shop.address() + "/fits");
-                    return page.locator(".fits .is-proven").count() == 1;
-                },
-                new Page.WaitForConditionOptions().setTimeout(PROOF_MILLIS));
+        shop.awaitNightlyProof();
+        page.navigate(shop.address() + "/fits");
+        assertThat(page.locator(".fits .is-proven")).hasCount(1);
         Browsers.look(page, screen, "fits");
         page.getByRole(AriaRole.LINK, named("Claim by claim")).click();
         assertThat(page.locator(".verdict")).hasText("Proven");

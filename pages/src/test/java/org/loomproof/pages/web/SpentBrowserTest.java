@@ -75,7 +75,7 @@ class SpentBrowserTest extends InBrowser {
                     .isEmpty();
             page.navigate(shop.address() + "/jobs/" + job);
             assertThat(page.locator(".spent-sum")).containsText("0 h 12 min noted; one part besides");
-            for (Screen screen : Screen.all()) {
+            for (Screen screen : Screen.of("spent")) {
                 try (BrowserContext other = browsers().somebody(screen)) {
                     Page seen = signedIn(other, shop);
                     seen.navigate(spent);
@@ -157,7 +157,7 @@ class SpentBrowserTest extends InBrowser {
             assertThat(page.content()).doesNotContain("QX 481").doesNotContain(ProvenJob.CUSTOMER);
 
             forged(page, job, path);
-            for (Screen screen : Screen.all()) {
+            for (Screen screen : Screen.of("sheet-met")) {
                 try (BrowserContext other = browsers().somebody(screen)) {
                     Page seen = signedIn(other, shop);
                     seen.navigate(shop.address() + "/sheets/" + sheet);

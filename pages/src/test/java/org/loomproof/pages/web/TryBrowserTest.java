@@ -25,7 +25,7 @@ class TryBrowserTest extends InBrowser {
         try (TestShop shop = TestShop.open(folder)) {
             String job =
                     shop.address() + "/jobs/" + ProvenJob.in(shop.shop.book().orElseThrow());
-            for (Screen screen : Screen.all()) {
+            for (Screen screen : Screen.of("try")) {
                 try (BrowserContext somebody = browsers().somebody(screen)) {
                     Page page = somebody.newPage();
                     List<String> refusedByPolicy = new ArrayList<>();

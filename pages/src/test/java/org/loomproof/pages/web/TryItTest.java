@@ -32,6 +32,7 @@ import org.loomproof.pages.bay.TriedCar;
 import org.loomproof.papers.drawing.Inspection;
 import org.loomproof.papers.page.Wording;
 import org.loomproof.shop.job.TextRun;
+import org.loomproof.testing.Sample;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Moment;
 import org.loomproof.workshop.brief.read.ReadBrief;
@@ -58,19 +59,16 @@ class TryItTest {
     private final Messages english = Messages.english();
     private final Views views = new Views();
 
-    /** The demo's example and one more, drawn from a printed seed; all of them where long tests run in full. */
+    /** The demo's example and one more, another one each turn; all of them in full. */
     static List<Path> examples() throws IOException {
         try (Stream<Path> files = Files.walk(EXAMPLES)) {
             List<Path> all = files.filter(file -> file.endsWith("sheet.yaml"))
                     .map(file -> Objects.requireNonNull(file.getParent()))
                     .sorted()
                     .toList();
-            if (Boolean.getBoolean("loomproof.long")) {
-                return all;
-            }
-            long seed = Long.getLong("loomproof.seed", 1);
-            System.out.println("try it: example drawn with -Dloomproof.seed=" + seed);
-            return List.of(EXAMPLES.resolve("bakery-van"), all.get(new Random(seed).nextInt(all.size())));
+            Path demo = EXAMPLES.resolve("bakery-van");
+            List<Path> others = all.stream().filter(e -> !e.equals(demo)).toList();
+            return Stream.concat(Stream.of(demo), Sample.of(others, 1).stream()).toList();
         }
     }
 
@@ -83,10 +81,10 @@ class TryItTest {
         TriedCar car = new TriedCar(given, plan);
         Vehicle stock = Vehicle.stock(brief, Corner.TYPICAL);
         Vehicle fitted = Vehicle.fitted(brief, plan, Corner.TYPICAL);
-        Random random = new Random(Long.getLong("loomproof.seed", 1));
+        Random random = new Random(Sample.seed());
         Map<String, String> fields = new HashMap<>();
         int compared = 0;
-        for (int step = 0; step < (Boolean.getBoolean("loomproof.long") ? 40 : 12); step++) {
+        for (int step = 0; step < Sample.count(12, 40); step++) {
             if (step > 0) {
                 turn(random, car, fields);
             }

@@ -81,7 +81,7 @@ class UnitsBrowserTest extends InBrowser {
 
     /** The switch itself on every screen, and in Spanish. */
     private static void everywhere(TestShop shop, String path) {
-        for (Screen screen : Screen.all()) {
+        for (Screen screen : Screen.of("units")) {
             try (BrowserContext somebody = browsers().somebody(screen);
                     BrowserContext spanish = somebody.browser()
                             .newContext(new Browser.NewContextOptions()

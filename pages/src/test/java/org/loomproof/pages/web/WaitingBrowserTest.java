@@ -66,7 +66,7 @@ class WaitingBrowserTest extends InBrowser {
             assertThat(page.locator(".cards li")).hasCount(0);
             page.navigate(shop.address() + "/prices");
             assertThat(page.locator("tr.differs").first()).containsText("blade fuse");
-            for (Screen screen : Screen.all()) {
+            for (Screen screen : Screen.of("job-waits-for-parts")) {
                 try (BrowserContext other = browsers().somebody(screen)) {
                     Page seen = signedIn(other, shop);
                     seen.navigate(job);

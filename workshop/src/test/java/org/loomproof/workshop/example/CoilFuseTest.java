@@ -7,8 +7,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.loomproof.workshop.fault.Mishap;
 import org.loomproof.workshop.prover.FaultProof;
-import org.loomproof.workshop.prover.FaultProver;
-import org.loomproof.workshop.prover.FaultWatch;
 import org.loomproof.workshop.prover.verdict.Severity;
 
 /**
@@ -26,8 +24,7 @@ class CoilFuseTest {
             })
     void aClampDiodeThatIsTurnedRoundBurnsNothing(String example) {
         Path folder = ExampleFiles.root().resolve(example);
-        FaultProof proof = FaultProver.prove(
-                ExamplesAreReadTest.brief(folder), PlannedExamples.job(folder).plan(), FaultWatch.PATIENT);
+        FaultProof proof = PlannedExamples.faults(folder);
 
         assertThat(proof.results())
                 .filteredOn(result -> isOfADiode(result.mishap()))

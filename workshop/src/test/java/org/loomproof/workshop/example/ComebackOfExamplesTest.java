@@ -27,8 +27,6 @@ import org.loomproof.workshop.meter.comeback.Look;
 import org.loomproof.workshop.meter.comeback.Symptom;
 import org.loomproof.workshop.meter.comeback.Taken;
 import org.loomproof.workshop.plan.Plan;
-import org.loomproof.workshop.prover.FaultProver;
-import org.loomproof.workshop.prover.FaultWatch;
 import org.loomproof.workshop.prover.damage.Damage;
 import org.loomproof.workshop.prover.explore.Vehicle;
 import org.loomproof.workshop.wiring.Corner;
@@ -51,7 +49,7 @@ class ComebackOfExamplesTest {
     @Test
     void everyPlantedCauseComesOut() {
         List<Ended> all = new ArrayList<>();
-        for (Path folder : Sample.of(ExampleFiles.list(), 4)) {
+        for (Path folder : Sample.bySeed(ExampleFiles.list(), 4)) {
             List<Ended> here = planted(folder);
             all.addAll(here);
             tell(folder.getFileName().toString(), here);
@@ -74,7 +72,7 @@ class ComebackOfExamplesTest {
     @Test
     void ofTwoCausesAtOnceBothComeOut() {
         List<EndedTwo> all = new ArrayList<>();
-        for (Path folder : Sample.of(ExampleFiles.list(), 4)) {
+        for (Path folder : Sample.bySeed(ExampleFiles.list(), 4)) {
             all.addAll(plantedByTwos(folder));
         }
         List<EndedTwo> together = all.stream().filter(EndedTwo::together).toList();
@@ -103,7 +101,7 @@ class ComebackOfExamplesTest {
         if (plan.wires().isEmpty()) {
             return List.of();
         }
-        Comeback comeback = Comeback.of(brief, plan, FaultProver.prove(brief, plan, FaultWatch.PATIENT));
+        Comeback comeback = Comeback.of(brief, plan, PlannedExamples.faults(folder));
         Owner owner = new Owner(brief.set(plan.settings()), plan, 5);
         List<Cause> causes = comeback.causes().stream()
                 .filter(cause -> !cause.isElsewhere() && !cause.symptoms().isEmpty())
@@ -138,7 +136,7 @@ class ComebackOfExamplesTest {
         if (plan.wires().isEmpty()) {
             return List.of();
         }
-        Comeback comeback = Comeback.of(brief, plan, FaultProver.prove(brief, plan, FaultWatch.PATIENT));
+        Comeback comeback = Comeback.of(brief, plan, PlannedExamples.faults(folder));
         Owner owner = new Owner(
                 brief.set(plan.settings()),
                 plan,

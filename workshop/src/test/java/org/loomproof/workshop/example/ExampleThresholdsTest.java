@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.loomproof.testing.Sample;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.sheet.PathStep;
@@ -37,8 +37,8 @@ class ExampleThresholdsTest {
         assertThat(objections(brief, plan, threshold, 1 + towardsBroken)).contains(threshold.claim());
     }
 
-    static Stream<Path> folders() {
-        return ExampleFiles.list().stream();
+    static List<Path> folders() {
+        return Sample.of(ExampleFiles.list(), 24);
     }
 
     private static List<String> objections(Brief brief, Plan plan, Expected.Threshold threshold, double times) {

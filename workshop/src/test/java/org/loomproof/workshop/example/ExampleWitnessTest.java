@@ -12,8 +12,6 @@ import org.loomproof.testing.Note;
 import org.loomproof.testing.Sample;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.plan.Plan;
-import org.loomproof.workshop.prover.FaultProver;
-import org.loomproof.workshop.prover.FaultWatch;
 import org.loomproof.workshop.prover.MishapResult;
 import org.loomproof.workshop.prover.damage.Break;
 import org.loomproof.workshop.prover.damage.Damage;
@@ -34,7 +32,7 @@ class ExampleWitnessTest {
         Brief brief = ExamplesAreReadTest.brief(folder).set(plan.settings());
         Vehicle planned = Vehicle.fitted(brief, plan, Corner.TYPICAL);
         List<MishapResult> results = new ArrayList<>(
-                FaultProver.prove(brief, plan, FaultWatch.PATIENT).results());
+                PlannedExamples.faults(folder).results());
         results.removeIf(r ->
                 !r.opens().isEmpty() || !r.undecided().isEmpty() || r.breaks().isEmpty());
         int checked = 0;

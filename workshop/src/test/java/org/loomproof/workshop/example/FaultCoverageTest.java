@@ -16,8 +16,6 @@ import org.loomproof.testing.Note;
 import org.loomproof.testing.Sample;
 import org.loomproof.workshop.fault.Slip;
 import org.loomproof.workshop.prover.FaultProof;
-import org.loomproof.workshop.prover.FaultProver;
-import org.loomproof.workshop.prover.FaultWatch;
 import org.loomproof.workshop.prover.MishapResult;
 import org.loomproof.workshop.prover.verdict.Severity;
 
@@ -90,8 +88,7 @@ class FaultCoverageTest {
     }
 
     static Row found(Path folder) {
-        FaultProof proof = FaultProver.prove(
-                ExamplesAreReadTest.brief(folder), PlannedExamples.job(folder).plan(), FaultWatch.PATIENT);
+        FaultProof proof = PlannedExamples.faults(folder);
         Tally dangerous = new Tally();
         Tally faults = new Tally();
         Tally slips = new Tally();

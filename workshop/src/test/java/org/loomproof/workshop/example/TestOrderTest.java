@@ -8,8 +8,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.prover.FaultProof;
-import org.loomproof.workshop.prover.FaultProver;
-import org.loomproof.workshop.prover.FaultWatch;
 import org.loomproof.workshop.prover.MishapResult;
 import org.loomproof.workshop.prover.testorder.HandTest;
 import org.loomproof.workshop.prover.verdict.Severity;
@@ -19,10 +17,9 @@ import org.loomproof.workshop.words.Messages;
 /** The order of tests of the hatchback, held to what the trade does; common practice, no published source. */
 class TestOrderTest {
 
-    private static final Path FOLDER = Path.of("../examples/small-hatchback");
+    private static final Path FOLDER = ExampleFiles.root().resolve("small-hatchback");
     private static final PlannedJob JOB = PlannedExamples.job(FOLDER);
-    private static final FaultProof FAULTS =
-            FaultProver.prove(ExamplesAreReadTest.brief(FOLDER), JOB.plan(), FaultWatch.PATIENT);
+    private static final FaultProof FAULTS = PlannedExamples.faults(FOLDER);
 
     private static List<HandTest> tests() {
         return FAULTS.testOrder().tests();

@@ -22,8 +22,6 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.FaultProof;
-import org.loomproof.workshop.prover.FaultProver;
-import org.loomproof.workshop.prover.FaultWatch;
 import org.loomproof.workshop.prover.MishapResult;
 import org.loomproof.workshop.prover.damage.Damage;
 import org.loomproof.workshop.prover.explore.Answers;
@@ -51,7 +49,7 @@ class WitnessReplayTest {
         Plan plan = PlannedExamples.job(folder).plan();
         Brief brief = ExamplesAreReadTest.brief(folder).set(plan.settings());
         Vehicle planned = Vehicle.fitted(brief, plan, Corner.TYPICAL);
-        FaultProof proof = FaultProver.prove(brief, plan, FaultWatch.PATIENT);
+        FaultProof proof = PlannedExamples.faults(folder);
         int replayed = 0;
         int worse = 0;
         int setAside = 0;

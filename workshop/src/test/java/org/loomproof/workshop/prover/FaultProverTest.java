@@ -150,19 +150,19 @@ class FaultProverTest {
         for (Jobs.Job job : List.of(Jobs.simple(), Jobs.vanJob())) {
             Mishaps mishaps = job.plan().parts().size() > 6 ? VAN : CART;
             Brute brute = new Brute(job);
-            int compared = 0;
-            for (MishapResult result : Sample.of(mishaps.proof().results(), 24)) {
-                if (result.opens().isEmpty() && result.undecided().isEmpty()) {
-                    Set<String> found =
-                            result.breaks().stream().map(Break::claim).collect(Collectors.toCollection(TreeSet::new));
-                    assertThat(found)
-                            .as(result.mishap().id())
-                            .isEqualTo(brute.broken(Damage.of(
-                                    result.mishap(), job.plan(), brute.fitted().wired())));
-                    compared++;
-                }
+            List<MishapResult> comparable = mishaps.proof().results().stream()
+                    .filter(result ->
+                            result.opens().isEmpty() && result.undecided().isEmpty())
+                    .toList();
+            assertThat(comparable).hasSizeGreaterThan(10);
+            for (MishapResult result : Sample.of(comparable, 16)) {
+                Set<String> found =
+                        result.breaks().stream().map(Break::claim).collect(Collectors.toCollection(TreeSet::new));
+                assertThat(found)
+                        .as(result.mishap().id())
+                        .isEqualTo(brute.broken(Damage.of(
+                                result.mishap(), job.plan(), brute.fitted().wired())));
             }
-            assertThat(compared).isGreaterThan(10);
         }
     }
 }

@@ -3,17 +3,22 @@ package org.loomproof.workshop.prover;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.assertj.core.api.Assertions;
 import org.loomproof.workshop.fixture.Jobs;
 import org.loomproof.workshop.prover.damage.Break;
 import org.loomproof.workshop.prover.testorder.HandTest;
 import org.loomproof.workshop.words.Messages;
 
-/** The faults and slips of a job, to be asked about in a test. */
-record Mishaps(FaultProof proof) {
+/** The faults and slips of a job, to be asked about in a test; those of a job are tried once. */
+public record Mishaps(FaultProof proof) {
 
-    static Mishaps of(Jobs.Job job) {
-        return new Mishaps(FaultProver.prove(job.brief(), job.plan(), FaultWatch.PATIENT));
+    private static final Map<Jobs.Job, Mishaps> TRIED = new ConcurrentHashMap<>();
+
+    public static Mishaps of(Jobs.Job job) {
+        return TRIED.computeIfAbsent(
+                job, one -> new Mishaps(FaultProver.prove(one.brief(), one.plan(), FaultWatch.PATIENT)));
     }
 
     MishapResult result(String id) {

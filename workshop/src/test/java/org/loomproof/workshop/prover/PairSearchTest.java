@@ -92,8 +92,8 @@ class PairSearchTest {
                 CART.faults().results().stream().map(MishapResult::mishap).toList();
         Brute brute = new Brute(JOB);
         int both = 0;
-        for (Mishap one : Sample.of(mishaps, 12)) {
-            for (Mishap other : Sample.of(mishaps, 12)) {
+        for (Mishap one : Sample.bySeed(mishaps, 12)) {
+            for (Mishap other : Sample.bySeed(mishaps, 12)) {
                 var there = Damage.both(
                         one, other, JOB.brief(), JOB.plan(), brute.fitted().wired());
                 var back = Damage.both(

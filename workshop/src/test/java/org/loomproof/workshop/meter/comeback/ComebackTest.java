@@ -13,15 +13,14 @@ import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.fixture.Jobs;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.ProblemKind;
-import org.loomproof.workshop.prover.FaultProver;
-import org.loomproof.workshop.prover.FaultWatch;
+import org.loomproof.workshop.prover.Mishaps;
 import org.loomproof.workshop.words.Messages;
 
 class ComebackTest {
 
     private static final Jobs.Job CART = Jobs.simple();
     private static final Comeback COMEBACK =
-            Comeback.of(CART.brief(), CART.plan(), FaultProver.prove(CART.brief(), CART.plan(), FaultWatch.PATIENT));
+            Comeback.of(CART.brief(), CART.plan(), Mishaps.of(CART).proof());
     private static final Messages WORDS = Messages.english();
 
     private static Checked<List<Taken>> read(String... lines) {

@@ -7,6 +7,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.loomproof.workshop.brief.read.GivenTexts;
 import org.loomproof.workshop.brief.read.Slips;
+import org.loomproof.testing.Sample;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Problem;
 
@@ -14,7 +15,7 @@ import org.loomproof.workshop.problem.Problem;
 class MangledPlanTest {
 
     private static final long SEED = 8;
-    private static final int ROUNDS = 1500;
+    private static final int ROUNDS = Sample.count(400, 1500);
 
     @Test
     void aMangledPlanGivesAPlanInWhichEveryLeadIsDecidedOrProblems() {

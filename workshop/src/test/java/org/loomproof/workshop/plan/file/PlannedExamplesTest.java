@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.loomproof.testing.Sample;
 import org.loomproof.workshop.brief.complete.SheetCompletion;
 import org.loomproof.workshop.brief.read.BriefReader;
 import org.loomproof.workshop.brief.read.GivenTexts;
@@ -21,7 +22,7 @@ import org.loomproof.workshop.problem.Problem;
 import org.loomproof.workshop.trade.template.PartDefaults;
 import org.loomproof.workshop.trade.template.TradeDefaults;
 
-/** Every candidate the planner makes of an example can be written, read back and written again to the same bytes. */
+/** Candidates the planner makes of an example, in full all of them, can be written, read back and written again to the same bytes. */
 class PlannedExamplesTest {
 
     private static final PartDefaults USUAL = TradeDefaults.read();
@@ -50,7 +51,7 @@ class PlannedExamplesTest {
         PlanFileReader reader = new PlanFileReader(BRIEFS, PlanTexts.ENGLISH);
         List<Plan> plans = Planner.plan(given.brief()).plans();
         assertThat(plans).isNotEmpty();
-        for (Plan plan : plans) {
+        for (Plan plan : Sample.of(plans, 2)) {
             String once = writer.write(new PlanFile(given, plan));
             PlanFile again = good(reader.read(new SourceText("plan.yaml", once)));
             assertThat(again.plan().parts()).isEqualTo(plan.parts());

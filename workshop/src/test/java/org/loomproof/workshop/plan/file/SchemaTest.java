@@ -7,9 +7,12 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,17 +25,26 @@ class SchemaTest {
 
     private static final Path ROOT = Path.of("..");
 
-    private static List<String> faults(String noun, String yaml) throws IOException {
-        Path file = ROOT.resolve("docs/schemas/" + noun + ".schema.json");
-        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                .getSchema(Files.readString(file), InputFormat.JSON);
-        return schema.validate(yaml, InputFormat.YAML).stream()
+    private static final Map<String, Schema> SCHEMAS = new ConcurrentHashMap<>();
+
+    private static Schema schema(String noun) {
+        try {
+            return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(
+                            Files.readString(ROOT.resolve("docs/schemas/" + noun + ".schema.json")), InputFormat.JSON);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static List<String> faults(String noun, String yaml) {
+        return SCHEMAS.computeIfAbsent(noun, SchemaTest::schema).validate(yaml, InputFormat.YAML).stream()
                 .map(Object::toString)
                 .toList();
     }
 
     @Test
-    void validFilesAreValidByTheSchemaToo() throws IOException {
+    void validFilesAreValidByTheSchemaToo() {
         GivenTexts given = GivenTexts.valid();
         assertThat(faults("sheet", given.sheet())).isEmpty();
         assertThat(faults("kit", given.kit())).isEmpty();
@@ -58,7 +70,7 @@ class SchemaTest {
     }
 
     @Test
-    void whatWeWriteIsValidByTheSchema() throws IOException {
+    void whatWeWriteIsValidByTheSchema() {
         PlanFile file = PlanTexts.byHand().good();
         PlanFileWriter writer = new PlanFileWriter(PlanTexts.ENGLISH);
         assertThat(faults("plan", writer.write(file))).isEmpty();
@@ -88,7 +100,7 @@ class SchemaTest {
                 "id: starter-solenoid | id: starter solenoid",
                 "age-years: 3 | age-years: 300",
             })
-    void aFaultySheetIsRefusedByBoth(String before, String after) throws IOException {
+    void aFaultySheetIsRefusedByBoth(String before, String after) {
         GivenTexts faulty = GivenTexts.valid().withSheet(before, after);
         assertThat(faults("sheet", faulty.sheet())).isNotEmpty();
         assertThat(faulty.problems()).isNotEmpty();
@@ -107,7 +119,7 @@ class SchemaTest {
                 "on-in: sounding | on-in: without-supply",
                 "kind: sounder | kind: noise",
             })
-    void aFaultyKitIsRefusedByBoth(String before, String after) throws IOException {
+    void aFaultyKitIsRefusedByBoth(String before, String after) {
         GivenTexts faulty = GivenTexts.valid().withKit(before, after);
         assertThat(faults("kit", faulty.kit())).isNotEmpty();
         assertThat(faulty.problems()).isNotEmpty();
@@ -124,7 +136,7 @@ class SchemaTest {
                 "usual-run: 1.5 m | usual-run: 1.5",
                 "watch: all | watch: []",
             })
-    void aFaultyOrderIsRefusedByBoth(String before, String after) throws IOException {
+    void aFaultyOrderIsRefusedByBoth(String before, String after) {
         GivenTexts faulty = GivenTexts.valid().withOrder(before, after);
         assertThat(faults("order", faulty.order())).isNotEmpty();
         assertThat(faulty.problems()).isNotEmpty();
@@ -143,7 +155,7 @@ class SchemaTest {
                 "wish: remote-start | wish: hovering",
                 "sha256: | sum:",
             })
-    void aFaultyPlanIsRefusedByBoth(String before, String after) throws IOException {
+    void aFaultyPlanIsRefusedByBoth(String before, String after) {
         PlanTexts faulty = PlanTexts.byHand().with(before, after);
         assertThat(faults("plan", faulty.text())).isNotEmpty();
         assertThat(faulty.problems()).isNotEmpty();

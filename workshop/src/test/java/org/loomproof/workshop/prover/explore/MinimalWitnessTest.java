@@ -12,9 +12,8 @@ import org.loomproof.testing.Note;
 import org.loomproof.testing.Sample;
 import org.loomproof.workshop.fixture.Altered;
 import org.loomproof.workshop.fixture.Jobs;
-import org.loomproof.workshop.prover.FaultProver;
-import org.loomproof.workshop.prover.FaultWatch;
 import org.loomproof.workshop.prover.MishapResult;
+import org.loomproof.workshop.prover.Mishaps;
 import org.loomproof.workshop.prover.Prover;
 import org.loomproof.workshop.prover.damage.Break;
 import org.loomproof.workshop.prover.damage.Damage;
@@ -59,12 +58,11 @@ class MinimalWitnessTest {
         int checked = 0;
         for (Jobs.Job job : List.of(Jobs.simple(), Jobs.vanJob())) {
             Vehicle planned = Vehicle.fitted(job.brief().set(job.plan().settings()), job.plan(), Corner.TYPICAL);
-            List<MishapResult> results = new ArrayList<>(FaultProver.prove(job.brief(), job.plan(), FaultWatch.PATIENT)
-                    .results());
+            List<MishapResult> results = new ArrayList<>(Mishaps.of(job).proof().results());
             results.removeIf(r -> !r.opens().isEmpty()
                     || !r.undecided().isEmpty()
                     || r.breaks().isEmpty());
-            for (MishapResult result : Sample.of(results, 8)) {
+            for (MishapResult result : Sample.bySeed(results, 8)) {
                 Damage damage = Damage.of(result.mishap(), job.plan(), planned.wired());
                 FewerSteps whole = new FewerSteps(job.brief(), job.plan(), Optional.of(damage));
                 for (Break each : result.breaks()) {
