@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.loomproof.testing.Sample;
 import org.loomproof.workshop.brief.complete.SheetCompletion;
 import org.loomproof.workshop.brief.text.SourceText;
 import org.loomproof.workshop.problem.Checked;
@@ -16,7 +17,7 @@ import org.loomproof.workshop.words.Messages;
 class MangledFilesTest {
 
     private static final long SEED = 7;
-    private static final int ROUNDS = 3000;
+    private static final int ROUNDS = Sample.count(800, 3000);
     private static final Messages ENGLISH = Messages.english();
 
     private final BriefReader reader = new BriefReader(GivenTexts.usual(), new SheetCompletion(GivenTexts.usual()));

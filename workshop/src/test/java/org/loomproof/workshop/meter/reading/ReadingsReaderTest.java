@@ -182,7 +182,7 @@ class ReadingsReaderTest {
     void aMangledFileGivesReadingsOrProblems() {
         Random random = new Random(Sample.seed());
         int bad = 0;
-        int rounds = Sample.count(1_000, 30_000);
+        int rounds = Sample.count(300, 30_000);
         for (int round = 0; round < rounds; round++) {
             String text = Slips.mangled(WHOLE, random);
             if (random.nextInt(4) == 0) {
