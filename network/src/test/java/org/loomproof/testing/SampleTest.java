@@ -24,7 +24,9 @@ class SampleTest {
 
     @Test
     void namesShareTheListOut() {
-        assertThat(IntStream.range(0, 8).boxed().flatMap(k -> Sample.oneOf(List.of("a", "b", "c", "d"), "page " + k).stream()))
+        assertThat(IntStream.range(0, 8)
+                        .boxed()
+                        .flatMap(k -> Sample.oneOf(List.of("a", "b", "c", "d"), "page " + k).stream()))
                 .containsOnly("a", "b", "c", "d")
                 .contains("a", "b", "c", "d");
     }

@@ -75,8 +75,7 @@ class ExamplePapersTest {
 
     static List<Path> examples() {
         Path demo = Examples.FOLDER.resolve("bakery-van");
-        List<Path> others =
-                Examples.all().stream().filter(e -> !e.equals(demo)).toList();
+        List<Path> others = Examples.all().stream().filter(e -> !e.equals(demo)).toList();
         return Stream.concat(Stream.of(demo), Sample.of(others, 1).stream()).toList();
     }
 

@@ -31,8 +31,8 @@ class ExampleWitnessTest {
         Plan plan = PlannedExamples.job(folder).plan();
         Brief brief = ExamplesAreReadTest.brief(folder).set(plan.settings());
         Vehicle planned = Vehicle.fitted(brief, plan, Corner.TYPICAL);
-        List<MishapResult> results = new ArrayList<>(
-                PlannedExamples.faults(folder).results());
+        List<MishapResult> results =
+                new ArrayList<>(PlannedExamples.faults(folder).results());
         results.removeIf(r ->
                 !r.opens().isEmpty() || !r.undecided().isEmpty() || r.breaks().isEmpty());
         int checked = 0;

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.loomproof.testing.Sample;
 import org.loomproof.workshop.brief.read.GivenTexts;
 import org.loomproof.workshop.brief.read.Slips;
-import org.loomproof.testing.Sample;
 import org.loomproof.workshop.problem.Checked;
 import org.loomproof.workshop.problem.Problem;
 
