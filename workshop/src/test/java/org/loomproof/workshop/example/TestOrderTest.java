@@ -11,14 +11,12 @@ import org.loomproof.workshop.prover.FaultProof;
 import org.loomproof.workshop.prover.MishapResult;
 import org.loomproof.workshop.prover.testorder.HandTest;
 import org.loomproof.workshop.prover.verdict.Severity;
-import org.loomproof.workshop.weigh.PlannedJob;
 import org.loomproof.workshop.words.Messages;
 
 /** The order of tests of the hatchback, held to what the trade does; common practice, no published source. */
 class TestOrderTest {
 
     private static final Path FOLDER = ExampleFiles.root().resolve("small-hatchback");
-    private static final PlannedJob JOB = PlannedExamples.job(FOLDER);
     private static final FaultProof FAULTS = PlannedExamples.faults(FOLDER);
 
     private static List<HandTest> tests() {
