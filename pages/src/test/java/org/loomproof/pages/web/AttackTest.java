@@ -363,15 +363,16 @@ class AttackTest {
         book.attachments()
                 .add(job, Author.CONSOLE, "first/result.json", "{ Odile Marrow }".getBytes(StandardCharsets.UTF_8));
         try (LogLines lines = new LogLines(Server.class)) {
-            List<LogRecord> logged = lines.list();
             HttpResponse<String> page = signedIn().get("/jobs/" + job + "/plan");
             assertThat(page.statusCode()).isEqualTo(500);
-            assertThat(logged).hasSize(1);
+            List<LogRecord> logged = lines.list().stream()
+                    .filter(line -> page.body()
+                            .contains(line.getMessage().replaceFirst("fault (\\S+) .*", "$1")))
+                    .toList();
+            assertThat(logged).as("by which the two are found together").hasSize(1);
             LogRecord line = logged.getFirst();
             assertThat(line.getMessage()).matches("fault [0-9a-z]+ in a GET request");
             assertThat(page.body())
-                    .as("by which the two are found together")
-                    .contains(line.getMessage().replaceFirst("fault (\\S+) .*", "$1"))
                     .doesNotContain("Exception", "org.loomproof", "result.json", "Marrow");
             StringWriter whole = new StringWriter();
             line.getThrown().printStackTrace(new PrintWriter(whole));
@@ -384,17 +385,20 @@ class AttackTest {
     /** OWASP ASVS 5.0, 16.3.1 and 16.3.2: each sign-in and each refusal, with when, from where and whose card; never what was typed. */
     @Test
     void whatHappensAtTheDoorIsLoggedWithoutAWordThatWasTyped() {
+        String here = "127.0.0.4"; // what other tests do at doors of theirs is logged as well
         try (LogLines lines = new LogLines(DoorLog.class)) {
-            Client ada = new Client(shop());
+            Client ada = new Client(shop(), here);
             ada.signIn("ada", "a password of another place");
             ada.signIn("a password typed as name", "whatever it may be");
             ada.signIn("ada", TestShop.PASSWORD);
             ada.post("/call", newJob("forged mark", "Odile Marrow"));
-            Client cy = new Client(shop());
+            Client cy = new Client(shop(), here);
             cy.signIn("cy", "a kettle for Cy!");
             cy.get("/people");
             ada.post("/sign-out", Map.of("mark", ada.mark("/")));
-            List<String> told = lines.texts();
+            List<String> told = lines.texts().stream()
+                    .filter(line -> line.contains(" from " + here + " "))
+                    .toList();
             assertThat(told)
                     .extracting(line -> line.split(" ", -1)[1])
                     .containsExactly(
@@ -407,7 +411,7 @@ class AttackTest {
                             "signed-out");
             assertThat(told)
                     .allMatch(line ->
-                            line.matches("2026-11-26T\\S+Z [a-z-]+ from 127\\.0\\.0\\.1 by ([a-z2-7]{26}|nobody)"));
+                            line.matches("2026-11-26T\\S+Z [a-z-]+ from 127\\.0\\.0\\.4 by ([a-z2-7]{26}|nobody)"));
             assertThat(told.get(2)).endsWith(told.get(6).substring(told.get(6).indexOf(" by ")));
             assertThat(String.join("\n", told)).doesNotContain("password", "kettle", "ada", "Marrow");
         }
