@@ -366,14 +366,12 @@ class AttackTest {
             HttpResponse<String> page = signedIn().get("/jobs/" + job + "/plan");
             assertThat(page.statusCode()).isEqualTo(500);
             List<LogRecord> logged = lines.list().stream()
-                    .filter(line -> page.body()
-                            .contains(line.getMessage().replaceFirst("fault (\\S+) .*", "$1")))
+                    .filter(line -> page.body().contains(line.getMessage().replaceFirst("fault (\\S+) .*", "$1")))
                     .toList();
             assertThat(logged).as("by which the two are found together").hasSize(1);
             LogRecord line = logged.getFirst();
             assertThat(line.getMessage()).matches("fault [0-9a-z]+ in a GET request");
-            assertThat(page.body())
-                    .doesNotContain("Exception", "org.loomproof", "result.json", "Marrow");
+            assertThat(page.body()).doesNotContain("Exception", "org.loomproof", "result.json", "Marrow");
             StringWriter whole = new StringWriter();
             line.getThrown().printStackTrace(new PrintWriter(whole));
             assertThat(whole.toString())
