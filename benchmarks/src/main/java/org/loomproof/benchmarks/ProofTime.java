@@ -62,8 +62,9 @@ public class ProofTime {
         Explorer.ofWholeRanges(set, first, fitted.stock(), fitted.fitted(), overheard)
                 .decide(Claim.all().stream()
                         .flatMap(claim -> claim.in(fitted).stream())
-                        .flatMap(claimed ->
-                                claimed instanceof Claimed.ToShow(var toShow) ? Stream.of(toShow) : Stream.empty())
+                        .flatMap(claimed -> claimed instanceof Claimed.ToShow(var toShow, var onPurpose)
+                                ? Stream.of(toShow)
+                                : Stream.empty())
                         .toList());
         brief = read;
         plan = first;

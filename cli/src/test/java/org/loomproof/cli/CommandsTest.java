@@ -122,6 +122,16 @@ class CommandsTest {
         planHatchback(folder.resolve("papers"), "--json");
         assertThat(schema.validate(out.toString(), InputFormat.JSON)).isEmpty();
 
+        assertThat(planExample(EXAMPLES.resolve("circuits/light-lit-in-override"), folder.resolve("lit"), "--json"))
+                .isZero();
+        assertThat(schema.validate(out.toString(), InputFormat.JSON)).isEmpty();
+        assertThat(new ObjectMapper()
+                        .readTree(out.toString())
+                        .at("/counts/declared")
+                        .asInt())
+                .isEqualTo(2);
+        assertThat(out.toString()).contains("\"declared\"", "the radio does not switch itself off");
+
         Path broken = Files.writeString(folder.resolve("order.yaml"), "format: loomproof order 1\njob: 3\nwant: []\n");
         assertThat(plan(HATCHBACK.resolve("sheet.yaml"), HATCHBACK.resolve("kit.yaml"), broken, folder, "--json"))
                 .isEqualTo(ExitCode.BAD_INPUT);

@@ -135,7 +135,8 @@ class ExamplePapersTest {
                 o.ruleSet(),
                 o.longestUnusedDays(),
                 o.shop(),
-                o.stock());
+                o.stock(),
+                o.changes());
         return new Brief(brief.sheet(), brief.kit(), hidden);
     }
 

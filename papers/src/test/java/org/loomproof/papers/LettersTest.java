@@ -3,11 +3,16 @@ package org.loomproof.papers;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Test;
 import org.loomproof.papers.letter.HandOverLetter;
 import org.loomproof.papers.letter.QuoteLetter;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.order.DeclaredChange;
+import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.goods.price.PriceList;
 import org.loomproof.workshop.goods.price.Quote;
 import org.loomproof.workshop.goods.shelf.Article;
@@ -16,6 +21,15 @@ import org.loomproof.workshop.goods.shelf.Article;
 class LettersTest {
 
     private static final String HIDDEN = "behind the ash tray";
+
+    /** Something that the car does otherwise afterwards. */
+    static final DeclaredChange DIMMED = new DeclaredChange(
+            new ElementId("reading-lamp"),
+            new DeclaredChange.Becomes.Draws(false, 20),
+            Map.of(),
+            Optional.empty(),
+            "The reading lamp is dimmer.",
+            "the lamp hangs behind a diode");
 
     private static final Quote QUOTE = quote(Map.of(Article.Kind.FUSE, Map.of("", new BigDecimal("0.45"))));
 
@@ -51,6 +65,25 @@ class LettersTest {
     }
 
     /** The sample's cautions are plain text, as those of a plan that was read from its file are. */
+    @Test
+    void whatTheCarDoesOtherwiseIsToldWithRoomToSignAndNothingIsToldWhereNothingIsDeclared() {
+        Brief sample = SampleJob.brief();
+        Brief declared = new Brief(sample.sheet(), sample.kit(), sample.order().declaring(List.of(DIMMED)));
+        List<String> letters = List.of(
+                HandOverLetter.text(declared, SampleJob.plan(), SampleJob.words()),
+                QuoteLetter.text(declared, SampleJob.plan(), QUOTE, SampleJob.words()));
+        assertThat(letters)
+                .allSatisfy(letter -> assertThat(letter)
+                        .contains("- The reading lamp is dimmer.\nI know this and want it so (customer): ____")
+                        .doesNotContain("behind a diode"));
+        assertThat(letters).allSatisfy(letter -> assertThat(letter.lines()).allMatch(line -> line.length() <= 64));
+        Reading page = Reading.of(HandOverLetter.page(declared, SampleJob.plan(), SampleJob.words())
+                .html());
+        assertThat(page.elements("div", "signature").getFirst().getTextContent())
+                .contains("customer", "Date");
+        assertThat(handOver() + quoteText(QUOTE)).doesNotContain("I know this");
+    }
+
     @Test
     void howLongTheCarMayStandIsToldWhateverThePlanCameFrom() {
         assertThat(unfolded(handOver())).contains("When it stands unused", "the engine cranks for");

@@ -3,12 +3,14 @@ package org.loomproof.papers;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.loomproof.papers.report.ProofReport;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Proof;
 import org.loomproof.workshop.prover.verdict.Verdict;
+import org.loomproof.workshop.prover.verdict.Witness;
 import org.w3c.dom.Element;
 
 class ProofReportTest {
@@ -121,6 +123,38 @@ class ProofReportTest {
         assertThat(report(SampleJob.plan(), allHold).text()).contains("Not proven yet");
         Proof nothingProven = new Proof(List.of(), SampleProof.proof().effort(), List.of());
         assertThat(report(nothingRefused, nothingProven).text()).contains("Not proven yet");
+    }
+
+    @Test
+    void aDeclaredChangeStandsBeforeWhatHoldsWithWhatTheCustomerSigns() {
+        Proof sample = SampleProof.proof();
+        Witness witness = sample.results().stream()
+                .flatMap(r -> r.verdict() instanceof Verdict.Broken broken
+                        ? Stream.of(broken.witness())
+                        : Stream.<Witness>empty())
+                .findFirst()
+                .orElseThrow();
+        List<ClaimResult> results = sample.results().stream()
+                .filter(r -> !(r.verdict() instanceof Verdict.Open))
+                .map(r -> r.verdict() instanceof Verdict.Broken broken
+                        ? r.with(new Verdict.Declared(
+                                LettersTest.DIMMED, broken.worst().computed(), witness))
+                        : r)
+                .toList();
+        Plan decided = new Plan(
+                SampleJob.plan().hookups().subList(0, 18),
+                SampleJob.plan().parts(),
+                SampleJob.plan().wires(),
+                List.of(),
+                List.of());
+        Reading page = report(decided, new Proof(results, sample.effort(), List.of()));
+        assertThat(page.elements("section").stream()
+                        .map(s -> s.getAttribute("id"))
+                        .filter(id -> !id.isEmpty()))
+                .containsExactly("declared", "holds", "assumptions");
+        assertThat(page.text())
+                .contains("once the customer has signed for that", "1changes to sign for")
+                .contains("The reading lamp is dimmer.", "the lamp hangs behind a diode");
     }
 
     @Test

@@ -13,7 +13,7 @@ import org.loomproof.workshop.prover.verdict.Witness;
 import org.loomproof.workshop.quantity.Figures;
 import org.loomproof.workshop.words.Messages;
 
-/** The verdicts: what holds in one line for the kinds of claim that are called alike, what is broken or open each in full. */
+/** The verdicts: what holds in one line for the kinds of claim that are called alike, what is broken, declared or open each in full. */
 final class ClaimTable {
 
     private final Messages messages;
@@ -81,6 +81,16 @@ final class ClaimTable {
                                         broken.worst().allowed()),
                         "    ");
                 addWitness(lines, broken.witness());
+            }
+            case Verdict.Declared declared -> {
+                lines.wrap("  " + messages.text("report.declared", result.statement(), declared.found()), "    ");
+                lines.wrap(
+                        "    "
+                                + messages.text(
+                                        "report.declared-told",
+                                        declared.change().told()),
+                        "      ");
+                addWitness(lines, declared.witness());
             }
             case Verdict.Open open -> {
                 lines.wrap("  " + messages.text("report.open", result.statement(), open.because()), "    ");

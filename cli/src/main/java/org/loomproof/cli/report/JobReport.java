@@ -79,7 +79,8 @@ public final class JobReport {
                 counts.broken(),
                 counts.open(),
                 plan.refusals().size(),
-                messages.text("answer." + Answer.of(plan, proof).name().toLowerCase(Locale.ROOT))));
+                messages.text("answer." + Answer.of(plan, proof).name().toLowerCase(Locale.ROOT)),
+                counts.declared()));
         return lines.all();
     }
 

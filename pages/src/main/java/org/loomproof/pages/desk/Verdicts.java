@@ -19,10 +19,10 @@ public record Verdicts(List<Claim> claims, List<Refused> refusals) {
     /**
      * One claim.
      *
-     * @param verdict {@code broken}, {@code open} or {@code holds}
+     * @param verdict {@code broken}, {@code open}, {@code declared} or {@code holds}
      * @param statement the claim in words
-     * @param because why it is open
-     * @param steps of the witness of a broken one
+     * @param because why it is open, or what the customer is told of a declared change
+     * @param steps of the witness of a broken or declared one
      * @param seen what is to be seen then
      * @param settledBy readings that would decide an open one
      */
@@ -37,7 +37,8 @@ public record Verdicts(List<Claim> claims, List<Refused> refusals) {
     /** A wish turned down. */
     public record Refused(String wish, String because, String possibleIf) {}
 
-    private static final List<String> GRAVEST_FIRST = List.of("broken", "open", "holds");
+    private static final String DECLARED = "declared";
+    private static final List<String> GRAVEST_FIRST = List.of("broken", "open", DECLARED, "holds");
 
     /** What stands in a result as it was kept. */
     public static Verdicts in(byte[] json) {
@@ -56,7 +57,8 @@ public record Verdicts(List<Claim> claims, List<Refused> refusals) {
                 claims.add(new Claim(
                         claim.path("verdict").asText(),
                         claim.path("statement").asText(),
-                        claim.path("because").asText(),
+                        claim.path("because")
+                                .asText(claim.path("change").path("told").asText()),
                         texts(claim.path("witness").path("steps")),
                         seen,
                         settledBy));
@@ -73,6 +75,11 @@ public record Verdicts(List<Claim> claims, List<Refused> refusals) {
         } catch (IOException e) {
             throw new UncheckedIOException("a result of our own cannot be read", e);
         }
+    }
+
+    /** How many claims only hold with a change that the customer signs. */
+    public long countDeclared() {
+        return claims.stream().filter(claim -> claim.verdict().equals(DECLARED)).count();
     }
 
     private static List<String> texts(JsonNode list) {

@@ -64,6 +64,7 @@ public final class HandOverLetter {
         List<String> not = new ArrayList<>(wishes.refused());
         wishes.waiting().forEach(wish -> not.add(words.of("hand-over.not-yet", wish)));
         add(blocks, "hand-over.not-done", not);
+        ToSign.of(brief, words).ifPresent(blocks::add);
         add(blocks, "hand-over.standing", List.of(words.of(Standby.phrase(brief, plan))));
         blocks.add(new Letter.Block.Beware(
                 words.of("hand-over.beware"),

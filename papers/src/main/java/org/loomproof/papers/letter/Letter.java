@@ -33,6 +33,14 @@ record Letter(String title, List<Block> blocks) {
             }
         }
 
+        /** Sentences that the reader signs, each a point of its own. */
+        record Signed(String heading, List<String> points, List<String> fields) implements Block {
+            public Signed {
+                points = List.copyOf(points);
+                fields = List.copyOf(fields);
+            }
+        }
+
         /** What must not be overlooked. */
         record Beware(String heading, List<String> points) implements Block {
             public Beware {

@@ -27,6 +27,8 @@ final class LetterPage {
         return switch (block) {
             case Letter.Block.Points(var heading, var points) ->
                 headed(Element.of("section"), heading).add(Parts.sentences("points", points));
+            case Letter.Block.Signed(var heading, var points, var fields) ->
+                headed(Element.of("section"), heading).add(Parts.sentences("points", points), Parts.blanks(fields));
             case Letter.Block.Beware(var heading, var points) ->
                 Element.of("section")
                         .styled("cautions")

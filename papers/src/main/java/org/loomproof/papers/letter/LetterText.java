@@ -21,11 +21,20 @@ final class LetterText {
             }
             switch (block) {
                 case Letter.Block.Points(var heading, var points) -> points.forEach(p -> point(p, lines));
+                case Letter.Block.Signed(var heading, var points, var fields) -> {
+                    points.forEach(p -> point(p, lines));
+                    fields.forEach(field -> lines.add(blank(field)));
+                }
                 case Letter.Block.Beware(var heading, var points) -> points.forEach(p -> point(p, lines));
                 case Letter.Block.Sums(var heading, var rows) -> rows.forEach(row -> sum(row, lines));
             }
         }
         return MarkupWriter.clean(String.join("\n", lines) + "\n");
+    }
+
+    /** A line to write on, or to answer. */
+    private static String blank(String field) {
+        return field + ": " + "_".repeat(Math.max(8, WIDTH - field.length() - 2));
     }
 
     private static void point(String sentence, List<String> lines) {

@@ -56,6 +56,7 @@ public final class QuoteLetter {
         points(blocks, "quote.done", wishes.granted());
         points(blocks, "quote.waiting", wishes.waiting());
         points(blocks, "quote.refused", wishes.refused());
+        ToSign.of(brief, words).ifPresent(blocks::add);
         blocks.add(new Letter.Block.Sums(words.of("quote.goods"), goods()));
         blocks.add(new Letter.Block.Sums(words.of("quote.work"), work()));
         blocks.add(new Letter.Block.Sums(words.of("quote.sum"), sums()));

@@ -11,6 +11,8 @@ public enum Mark {
     BROKEN,
     /** A question mark in a dashed ring. */
     OPEN,
+    /** A pen's stroke over a line, in a square. */
+    DECLARED,
     /** A bar in a disc. */
     REFUSED,
     /** Two bars in a square. */
@@ -40,6 +42,7 @@ public enum Mark {
                         line("M10 1.5a8.5 8.5 0 1 1-.01 0z").with("stroke-dasharray", "3.4 1.94"),
                         line("M7.4 7.6a2.7 2.7 0 1 1 4 2.4c-1 .6-1.4 1-1.4 2"),
                         fill("M8.9 14h2.2v2.2H8.9z"));
+            case DECLARED -> svg.add(fill("M1 1h18v18H1z"), cut("M4.5 15.5h11"), cut("M5 12.4l1-3 6-5.4 2 2.2-6 5.4z"));
             case REFUSED -> svg.add(disc(), cut("M5 8.4h10M5 11.2h10"));
             case WAITING -> svg.add(fill("M1 1h18v18H1z"), cut("M7 5.5v9M13 5.5v9"));
             case CAUTION -> svg.add(fill("M10 1L19.5 18.5H.5z"), cut("M10 7v5.4"), cut("M10 14.6v2"));

@@ -3,6 +3,7 @@ package org.loomproof.papers.page;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.loomproof.papers.markup.Element;
 import org.loomproof.papers.markup.Markup;
 import org.loomproof.papers.markup.Text;
@@ -97,11 +98,15 @@ public final class Parts {
 
     /** Room for whose work it is: the vehicle's number, a name, a day. */
     public static Element signature(Wording words) {
-        Element row = Element.of("div").styled("signature");
-        for (String key : List.of("bench-card.vehicle-number", "bench-card.technician", "bench-card.date")) {
-            row = row.add(Element.of("span", words.of(key)));
-        }
-        return row;
+        return blanks(Stream.of("bench-card.vehicle-number", "bench-card.technician", "bench-card.date")
+                .map(words::of)
+                .toList());
+    }
+
+    /** Lines to be written on in one row, with what each is for. */
+    public static Element blanks(List<String> fields) {
+        return Element.of("div", fields.stream().map(f -> Element.of("span", f)).toList())
+                .styled("signature");
     }
 
     /** A list of sentences, small. */

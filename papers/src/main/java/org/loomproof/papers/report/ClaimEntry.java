@@ -24,6 +24,7 @@ record ClaimEntry(Brief brief, AssumptionList assumptions, Wording words) {
                 entry.add(margin(v.tightest(), "proof-report.to-spare")
                         .add(pair("proof-report.deciding", words.situation(v.deciding(), brief.sheet()))));
             case Verdict.Broken v -> entry.add(margin(v.worst(), "proof-report.short-by"), witness(v.witness()));
+            case Verdict.Declared v -> entry.add(declared(v), witness(v.witness()));
             case Verdict.Open v -> open(entry, v);
         };
         if (!result.restsOn().isEmpty()) {
@@ -44,6 +45,15 @@ record ClaimEntry(Brief brief, AssumptionList assumptions, Wording words) {
                         pair("proof-report.computed", words.of(margin.computed())),
                         pair("proof-report.allowed", words.of(margin.allowed())),
                         pair(slackKey, slack.replace(' ', '\u00A0')));
+    }
+
+    private Element declared(Verdict.Declared declared) {
+        return Element.of("dl")
+                .styled("margin")
+                .add(
+                        pair("proof-report.computed", words.of(declared.found())),
+                        pair("proof-report.told", declared.change().told()),
+                        pair("proof-report.wanted-because", declared.change().because()));
     }
 
     private Element pair(String key, String said) {

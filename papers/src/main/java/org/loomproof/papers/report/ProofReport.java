@@ -21,7 +21,7 @@ import org.loomproof.workshop.words.Phrase;
 
 /**
  * What was found of a plan, what is not to be done first: refusals, leads that wait, then the claims, broken ones before
- * open ones before those that hold.
+ * open ones before those with a declared change, and those before what holds.
  */
 public final class ProofReport {
 
@@ -56,6 +56,7 @@ public final class ProofReport {
         ClaimEntry entries = new ClaimEntry(brief, assumptions, words);
         addClaims(content, Mark.BROKEN, listResults(Verdict.Broken.class), entries);
         addClaims(content, Mark.OPEN, listResults(Verdict.Open.class), entries);
+        addClaims(content, Mark.DECLARED, listResults(Verdict.Declared.class), entries);
         addClaims(content, Mark.HOLDS, listResults(Verdict.Holds.class), entries);
         addResiduals(content);
         ThreatList threats = new ThreatList(proof.threats());
@@ -98,6 +99,9 @@ public final class ProofReport {
         tiles = tiles.add(tile(Mark.HOLDS, tally.holding(), "proof-report.holds", "#holds"));
         tiles = tiles.add(tile(Mark.BROKEN, tally.broken(), "proof-report.broken", "#broken"));
         tiles = tiles.add(tile(Mark.OPEN, tally.open(), "proof-report.open", "#open"));
+        if (tally.declared() > 0) {
+            tiles = tiles.add(tile(Mark.DECLARED, tally.declared(), "proof-report.declared", "#declared"));
+        }
         tiles = tiles.add(tile(Mark.REFUSED, tally.refused(), "proof-report.refused", "#refused"));
         tiles = tiles.add(tile(Mark.WAITING, tally.waiting(), "proof-report.waiting", "#waiting"));
         return Element.of("section")
@@ -168,6 +172,7 @@ public final class ProofReport {
         String id = switch (mark) {
             case BROKEN -> "broken";
             case OPEN -> "open";
+            case DECLARED -> "declared";
             case HOLDS -> "holds";
             case REFUSED, WAITING, CAUTION -> throw new IllegalArgumentException(mark + " is not of a claim");
         };

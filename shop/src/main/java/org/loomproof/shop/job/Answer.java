@@ -15,7 +15,7 @@ public enum Answer {
     BROKEN(3),
     /** At least one claim is open, or a lead is on hold. */
     OPEN(5),
-    /** Every claim holds. */
+    /** Every claim holds, or holds but for what the order declares to change. */
     PROVEN(0);
 
     private final int code;

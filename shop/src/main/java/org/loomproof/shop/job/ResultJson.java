@@ -64,7 +64,8 @@ public final class ResultJson {
         root.putObject("counts")
                 .put("holds", counts.holds())
                 .put("broken", counts.broken())
-                .put("open", counts.open());
+                .put("open", counts.open())
+                .put("declared", counts.declared());
         ArrayNode settings = root.putArray("settings");
         kit.standing(plan.settings())
                 .forEach(choice ->
@@ -165,6 +166,15 @@ public final class ResultJson {
             case Verdict.Broken broken -> {
                 node.put("verdict", "broken").set("margin", words.margin(broken.worst()));
                 node.set("witness", words.witness(broken.witness()));
+            }
+            case Verdict.Declared declared -> {
+                node.put("verdict", "declared").put("found", words.text(declared.found()));
+                node.putObject("change")
+                        .put("of", declared.change().of().value())
+                        .put("becomes", declared.change().becomes().word())
+                        .put("told", declared.change().told())
+                        .put("because", declared.change().because());
+                node.set("witness", words.witness(declared.witness()));
             }
             case Verdict.Open open -> {
                 node.put("verdict", "open").put("because", words.text(open.because()));

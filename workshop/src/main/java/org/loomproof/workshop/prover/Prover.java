@@ -3,6 +3,7 @@ package org.loomproof.workshop.prover;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
@@ -11,6 +12,7 @@ import org.loomproof.workshop.prover.claim.Claimed;
 import org.loomproof.workshop.prover.claim.Fitting;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Explorer;
+import org.loomproof.workshop.prover.explore.Onlooker;
 import org.loomproof.workshop.prover.explore.Vehicle;
 import org.loomproof.workshop.prover.product.Reachable;
 import org.loomproof.workshop.prover.product.Sightings;
@@ -62,7 +64,9 @@ public final class Prover {
         Sightings sightings = new Sightings(fitting.brief().kit());
         Proof proof = proof(
                 fitting,
-                Explorer.ofWholeRanges(fitting.brief(), plan, fitting.stock(), fitting.fitted(), sightings, isEnough),
+                onlooker -> Explorer.ofWholeRanges(
+                        fitting.brief(), plan, fitting.stock(), fitting.fitted(), onlooker, isEnough),
+                sightings,
                 mostBroken);
         return fitting.lifeOnHold().isPresent() || isEnough.getAsBoolean() || proof.countBroken() > mostBroken
                 ? proof
@@ -75,13 +79,18 @@ public final class Prover {
     /** The claims that do not hold already with every figure at its typical value: the short answer, which proves nothing. */
     public static List<ClaimResult> listObjections(Brief brief, Plan plan) {
         Fitting fitting = fitting(brief, plan);
-        return proof(
-                        fitting,
-                        Explorer.ofTypicalValues(fitting.brief(), plan, fitting.stock(), fitting.fitted()),
-                        Integer.MAX_VALUE)
-                .results()
-                .stream()
-                .filter(result -> !(result.verdict() instanceof Verdict.Holds))
+        Proof proof = proof(
+                fitting,
+                onlooker -> Explorer.ofTypicalValues(fitting.brief(), plan, fitting.stock(), fitting.fitted()),
+                Onlooker.NONE,
+                Integer.MAX_VALUE);
+        return proof.results().stream()
+                .filter(result -> switch (result.verdict()) {
+                    case Verdict.Broken broken -> true;
+                    case Verdict.Open open -> true;
+                    case Verdict.Holds holds -> false;
+                    case Verdict.Declared declared -> false;
+                })
                 .toList();
     }
 
@@ -91,7 +100,14 @@ public final class Prover {
                 brief, plan, Vehicle.stock(brief, Corner.TYPICAL), Vehicle.fitted(brief, plan, Corner.TYPICAL));
     }
 
-    private static Proof proof(Fitting fitting, Explorer explorer, int mostBroken) {
+    /**
+     * The proof of a fitting.
+     *
+     * @param explorers makes an explorer that has decided nothing, for one who looks on
+     */
+    private static Proof proof(
+            Fitting fitting, Function<Onlooker, Explorer> explorers, Onlooker onlooker, int mostBroken) {
+        Explorer explorer = explorers.apply(onlooker);
         List<Claimed> claimed = new ArrayList<>();
         Claim.all().forEach(claim -> claimed.addAll(claim.in(fitting)));
         fitting.lifeOnHold().ifPresent(hold -> claimed.replaceAll(each -> leftOpen(each, hold)));
@@ -106,22 +122,26 @@ public final class Prover {
                             .toList(),
                     mostBroken - byFigures);
         }
+        OnPurpose onPurpose = OnPurpose.decide(claimed, () -> explorers.apply(Onlooker.NONE));
         List<ClaimResult> results = new ArrayList<>();
         List<Residual> residuals = new ArrayList<>();
         for (Claimed each : claimed) {
             switch (each) {
-                case Claimed.ToShow(Case toShow) -> explorer.result(toShow).ifPresent(results::add);
+                case Claimed.ToShow toShow ->
+                    explorer.result(toShow.toShow())
+                            .map(result -> onPurpose.judged(toShow, result))
+                            .ifPresent(results::add);
                 case Claimed.Decided(ClaimResult result) -> results.add(result);
                 case Claimed.Left(Residual residual) -> residuals.add(residual);
             }
         }
-        return new Proof(results, List.of(), residuals, explorer.effort(), explorer.bounds());
+        return new Proof(results, List.of(), residuals, onPurpose.and(explorer.effort()), explorer.bounds());
     }
 
     /** With its supply or ground still to be found, what the controller does to the vehicle cannot be shown. */
     private static Claimed leftOpen(Claimed claimed, Hookup.Hold hold) {
         return switch (claimed) {
-            case Claimed.ToShow(Case toShow) -> Fitting.open(toShow.id(), toShow.statement(), hold);
+            case Claimed.ToShow(Case toShow, var onPurpose) -> Fitting.open(toShow.id(), toShow.statement(), hold);
             case Claimed.Decided decided when decided.result().verdict() instanceof Verdict.Open -> decided;
             case Claimed.Decided(ClaimResult result) -> Fitting.open(result.id(), result.statement(), hold);
             case Claimed.Left left -> left;

@@ -21,6 +21,7 @@ final class Losers {
         REFUSED,
         HELD,
         OPEN,
+        DECLARED,
         TIGHTER,
         MORE_PARTS,
         LATER
@@ -38,6 +39,9 @@ final class Losers {
         }
         if (loser.open() > winner.open()) {
             return Worse.OPEN;
+        }
+        if (loser.declared() > winner.declared()) {
+            return Worse.DECLARED;
         }
         if (loser.tight() > winner.tight()) {
             return Worse.TIGHTER;
@@ -76,6 +80,10 @@ final class Losers {
             case OPEN ->
                 firstOf(proof, Verdict.Open.class)
                         .map(c -> Phrase.of("weigh.lost.open", way, c))
+                        .orElse(Phrase.of("weigh.lost.later", way));
+            case DECLARED ->
+                firstOf(proof, Verdict.Declared.class)
+                        .map(c -> Phrase.of("weigh.lost.declared", way, c))
                         .orElse(Phrase.of("weigh.lost.later", way));
             case REFUSED -> Phrase.of("weigh.lost.refused", way);
             case HELD -> Phrase.of("weigh.lost.held", way);

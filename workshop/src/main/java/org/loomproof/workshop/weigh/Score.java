@@ -19,24 +19,27 @@ import org.loomproof.workshop.prover.verdict.Verdict;
 
 /**
  * How good a proven plan is; the least is the best. Broken claims count first, then refusals, then leads on hold and open
- * claims, then claims that hold tightly, then parts, then joints, then minutes of work.
+ * claims, then changes that the customer must sign for, then claims that hold tightly, then parts, then joints, then minutes of work.
  *
  * @param broken claims that are broken and that a plan decides
  * @param refused wishes that are turned down
  * @param held leads on hold
  * @param open claims that are not decided, likewise
+ * @param declared claims that only hold with a declared change
  * @param tight claims about leads and their parts that hold tightly
  * @param parts added parts, a pin switch or a buffer for three
  * @param joints ends of added wires
  * @param minutes of work, by the usual times
  */
-record Score(int broken, int refused, int held, int open, int tight, int parts, int joints, BigDecimal minutes)
+record Score(
+        int broken, int refused, int held, int open, int declared, int tight, int parts, int joints, BigDecimal minutes)
         implements Comparable<Score> {
 
     private static final Comparator<Score> ORDER = Comparator.comparingInt(Score::broken)
             .thenComparingInt(Score::refused)
             .thenComparingInt(Score::held)
             .thenComparingInt(Score::open)
+            .thenComparingInt(Score::declared)
             .thenComparingInt(Score::tight)
             .thenComparingInt(Score::parts)
             .thenComparingInt(Score::joints)
@@ -50,6 +53,7 @@ record Score(int broken, int refused, int held, int open, int tight, int parts, 
                 plan.refusals().size(),
                 held,
                 count(proof, Verdict.Open.class),
+                count(proof, Verdict.Declared.class),
                 Tightness.count(plan, proof),
                 plan.parts().stream().mapToInt(Score::weight).sum(),
                 2 * plan.wires().size(),
@@ -72,7 +76,8 @@ record Score(int broken, int refused, int held, int open, int tight, int parts, 
         Score blank = of(brief, plan, new Proof(List.of(), proof.effort(), List.of()));
         int open = holds(plan).equals(holds(proven)) ? openByHolds(proven, proof) : 0;
         int tight = Tightness.countKept(proven, proof, plan);
-        return new Score(0, blank.refused(), blank.held(), open, tight, blank.parts(), blank.joints(), blank.minutes());
+        return new Score(
+                0, blank.refused(), blank.held(), open, 0, tight, blank.parts(), blank.joints(), blank.minutes());
     }
 
     /** True when nothing is broken, and nothing open but what waits for the readings of held leads. */

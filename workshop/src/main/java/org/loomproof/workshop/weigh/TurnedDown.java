@@ -62,15 +62,7 @@ record TurnedDown(Plan broken, Map<Wish, ClaimResult> because) {
         return new Brief(
                 brief.sheet(),
                 brief.kit(),
-                new Order(
-                        order.job(),
-                        left,
-                        because.containsKey(Wish.WATCH_OPENINGS) ? List.of() : order.watched(),
-                        order.overridePlace(),
-                        order.ruleSet(),
-                        order.longestUnusedDays(),
-                        order.shop(),
-                        order.stock()));
+                order.wanting(left, because.containsKey(Wish.WATCH_OPENINGS) ? List.of() : order.watched()));
     }
 
     /** A plan made without them, which says so and why: what would have served them lies insulated for that reason. */

@@ -31,7 +31,7 @@ class EffectWordsTest {
         for (Claim claim : Claim.all()) {
             if (claim.isWalked()) {
                 for (Claimed each : claim.in(fitting)) {
-                    if (each instanceof Claimed.ToShow(var toShow)) {
+                    if (each instanceof Claimed.ToShow(var toShow, var onPurpose)) {
                         Phrase said = toShow.statement();
                         Phrase effect = new Phrase(said.key().replaceFirst("^claim\\.", "effect."), said.arguments());
                         assertThat(Messages.english().text(effect))

@@ -41,6 +41,7 @@ class ExampleAnswersTest {
         assertThat(holds(job.plan())).containsExactlyInAnyOrderElementsOf(expected.holds());
         assertThat(tally(job.proof(), Verdict.Holds.class)).isEqualTo(expected.holding());
         assertThat(tally(job.proof(), Verdict.Open.class)).isEqualTo(expected.open());
+        assertThat(tally(job.proof(), Verdict.Declared.class)).isEqualTo(expected.declared());
         assertThat(exitCode(job)).isEqualTo(expected.exit());
         BenchMeter meter = new BenchMeter(brief, VehicleWiring.fitted(brief, job.plan(), Corner.TYPICAL));
         assertThat(expected.handWorked())

@@ -18,6 +18,7 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  * @param hookups the decision by lead, in the kit's order: connect, trim, cap-and-keep or hold
  * @param holding how many claims of each name hold
  * @param open how many claims of each name are open
+ * @param declared how many claims of each name hold but for a declared change; left out where none does
  * @param refusals the wishes that are turned down
  * @param holds the names of the measurements that leads wait for
  * @param notNeeded added parts that may be left out without a claim breaking
@@ -29,6 +30,7 @@ record Expected(
         Map<String, String> hookups,
         Map<String, Integer> holding,
         Map<String, Integer> open,
+        Map<String, Integer> declared,
         List<String> refusals,
         List<String> holds,
         List<String> notNeeded,
@@ -96,6 +98,7 @@ record Expected(
                 words((Map<?, ?>) Objects.requireNonNull(map.get("hookups"))),
                 counts(map, "holding"),
                 counts(map, "open"),
+                map.containsKey("declared") ? counts(map, "declared") : Map.of(),
                 list(map, "refusals").stream().map(Object::toString).toList(),
                 list(map, "holds").stream().map(Object::toString).toList(),
                 list(map, "not-needed").stream().map(Object::toString).toList(),

@@ -57,6 +57,7 @@ public final class Blindfold {
             case Verdict.Holds holds -> holds.tightest().slack();
             case Verdict.Broken broken -> broken.worst().slack();
             case Verdict.Open open -> 0;
+            case Verdict.Declared declared -> 0;
         };
     }
 }

@@ -92,6 +92,7 @@ class BruteForceTest {
             case Verdict.Holds holds -> assertThat(holds.tightest().slack()).isCloseTo(least, within(within));
             case Verdict.Broken broken -> assertThat(broken.worst().slack()).isCloseTo(room, within(within));
             case Verdict.Open open -> throw new AssertionError("open: " + open);
+            case Verdict.Declared declared -> throw new AssertionError("declared: " + declared);
         }
     }
 

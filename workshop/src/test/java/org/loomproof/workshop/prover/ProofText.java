@@ -54,6 +54,7 @@ public final class ProofText {
                                 .append(seen.reads());
                     }
                 }
+                case Verdict.Declared declared -> out.append("   declared: ").append(words.text(declared.found()));
                 case Verdict.Open open -> out.append("   open: ").append(words.text(open.because()));
             }
             out.append('\n');

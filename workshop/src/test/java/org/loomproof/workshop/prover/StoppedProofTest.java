@@ -42,6 +42,8 @@ class StoppedProofTest {
                             assertThat(whole.get(result.id())).isEqualTo(holds);
                         case Verdict.Broken shown ->
                             assertThat(whole.get(result.id())).isInstanceOf(Verdict.Broken.class);
+                        case Verdict.Declared declared ->
+                            assertThat(whole.get(result.id())).isEqualTo(declared);
                         case Verdict.Open open -> {}
                     }
                 }

@@ -39,6 +39,8 @@ class AnyBriefIsProvenTest {
                 case Verdict.Broken broken ->
                     assertThat(broken.witness().steps().stream().map(english::text))
                             .allMatch(s -> !s.isBlank());
+                case Verdict.Declared declared ->
+                    assertThat(english.text(declared.found())).isNotBlank();
                 case Verdict.Open open ->
                     assertThat(english.text(open.because())).isNotBlank();
             }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -13,9 +14,11 @@ import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.LeadRole;
+import org.loomproof.workshop.brief.order.DeclaredChange;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Access;
 import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.brief.sheet.ElementId;
 import org.loomproof.workshop.brief.sheet.Level;
 import org.loomproof.workshop.fixture.AKit;
 import org.loomproof.workshop.fixture.AVehicle;
@@ -25,6 +28,7 @@ import org.loomproof.workshop.fixture.Jobs;
 import org.loomproof.workshop.fixture.Steps;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.planner.Planner;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Proof;
@@ -192,6 +196,30 @@ class WeigherTest {
         PlannedJob job = new Weigher().weigh(Jobs.vanJob().brief());
 
         assertThat(job.proof().results()).isNotEmpty().allMatch(r -> r.verdict() instanceof Verdict.Holds);
+    }
+
+    @Test
+    void aPlanThatTheCustomerNeedNotSignForBeatsOneThatHeMust() {
+        DeclaredChange change = new DeclaredChange(
+                new ElementId("lamp"),
+                new DeclaredChange.Becomes.Reads(false),
+                Map.of(),
+                Optional.empty(),
+                "told",
+                "why");
+        Situation situation =
+                new Situation(new TreeMap<>(), SupplyPoint.REST, ControllerState.DISARMED, ControllerFeed.WHOLE);
+        Verdict declared = new Verdict.Declared(change, STATEMENT, new Witness(List.of(), situation, List.of()));
+        Proof signed = new Proof(
+                List.of(new ClaimResult("declared", STATEMENT, declared, List.of())),
+                new Proof.Effort(1, 0, 1, 1, 0),
+                List.of());
+        Plan plan = Planner.plan(brief()).plans().getFirst();
+
+        Score must = Score.of(brief(), plan, signed);
+        Score neednt = Score.of(brief(), plan, proof(false, false));
+        assertThat(must).isGreaterThan(neednt).isLessThan(Score.of(brief(), plan, proof(false, true)));
+        assertThat(Losers.isWorse(must, neednt)).isEqualTo(Losers.Worse.DECLARED);
     }
 
     private static Proof proof(boolean broken, boolean open) {

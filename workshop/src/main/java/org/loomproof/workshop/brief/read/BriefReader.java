@@ -78,7 +78,7 @@ public final class BriefReader {
 
     /** The order in the text; names of the sheet are checked where there is a sheet. */
     public Checked<Order> readOrder(SourceText text, Optional<Sheet> sheet) {
-        return one(text, OrderReader.FORMAT, in -> OrderReader.read(in, figures(), sheet));
+        return one(text, OrderReader.FORMAT, in -> OrderReader.read(in, figures(), sheet.map(completion)));
     }
 
     private FigureReader figures() {

@@ -67,7 +67,8 @@ final class OrderReader {
                 in.word("rule-set", Order.RuleSet.class),
                 in.need("longest-unused").map(OrderReader::days).orElse(0),
                 new ShopReader(figures, sheet).read(in.mappingOrEmpty("shop")),
-                stock());
+                stock(),
+                new ChangeReader(sheet).read(in.items("changes")));
         if (wishes.isEmpty() && in.find("wants").isEmpty()) {
             in.missing("wants", Phrase.of("problem.wanted.item"));
         }

@@ -3,6 +3,7 @@ package org.loomproof.workshop.prover.claim;
 import java.util.ArrayList;
 import java.util.List;
 import org.loomproof.workshop.brief.sheet.ElementId;
+import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.brief.sheet.PathStep;
 import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.prover.explore.CurrentPath;
@@ -19,10 +20,12 @@ abstract class ChangedCurrent extends LoadCase {
     /** A load's current may change by this share of what it draws; common practice, no published source. */
     static final double ALLOWED_PERCENT = 5;
 
+    private final Limit limit;
     private final boolean moves;
 
-    ChangedCurrent(String claim, ElementId load, Fitting fitting) {
+    ChangedCurrent(String claim, ElementId load, Fitting fitting, Limit limit) {
         super(claim, load, fitting);
+        this.limit = limit;
         this.moves = moves(fitting.brief().sheet(), load);
     }
 
@@ -43,8 +46,23 @@ abstract class ChangedCurrent extends LoadCase {
     }
 
     @Override
+    public final List<OperableId> asksAbout() {
+        return limit.asksAbout();
+    }
+
+    @Override
     public double slack(Pair pair) {
-        return ALLOWED_PERCENT - changePercent(pair);
+        return allowedPercent(pair) - changePercent(pair);
+    }
+
+    /** What is declared of a current that rises does not hold for one that falls or turns round. */
+    private double allowedPercent(Pair pair) {
+        double before = signedAmps(pair.stock());
+        double now = signedAmps(pair.fitted());
+        boolean turnedRound = before * now < 0 && Math.min(Math.abs(before), Math.abs(now)) > NEGLIGIBLE_AMPS;
+        return turnedRound
+                ? ALLOWED_PERCENT
+                : Math.max(ALLOWED_PERCENT, limit.percent(pair, Math.abs(now) > Math.abs(before)));
     }
 
     @Override
@@ -58,7 +76,7 @@ abstract class ChangedCurrent extends LoadCase {
                         Shown.amps(amps(pair.fitted())),
                         Shown.amps(amps(pair.stock())),
                         Figures.plain(change)),
-                Phrase.of("margin.at-most-percent", Figures.plain(ALLOWED_PERCENT)));
+                Phrase.of("margin.at-most-percent", Figures.plain(allowedPercent(pair))));
     }
 
     /** Of its current here where it works, of the most it ever draws at this supply point where it rests. */

@@ -51,8 +51,12 @@ final class NoSneakPath implements Claim {
         List<Claimed> all = new ArrayList<>();
         fitting.stock().wired().factory().loads().forEach((load, reach) -> {
             if (touched.contains(reach.part())) {
-                all.add(new Claimed.ToShow(
-                        new OnlyWhatIsMeant(name(), load, fitting, meant.getOrDefault(load, Set.of()))));
+                Aside aside = new Aside(fitting.brief().kit().behaviour(), meant.getOrDefault(load, Set.of()));
+                all.add(Limit.stated(
+                        fitting,
+                        load,
+                        aside::concerns,
+                        limit -> new OnlyWhatIsMeant(name(), load, fitting, aside, limit)));
             }
         });
         for (PartId shared : Ways.shared(fitting.stock().wired())) {
@@ -93,15 +97,25 @@ final class NoSneakPath implements Claim {
                         .toList();
     }
 
+    /** While a fed controller does nothing that is there to work one load, or to keep it from work. */
+    private record Aside(Behaviour behaviour, Set<LeadId> meant) {
+
+        Aside {
+            meant = Set.copyOf(meant);
+        }
+
+        boolean concerns(Condition.Doing doing) {
+            return doing.feed() == ControllerFeed.WHOLE && Collections.disjoint(meant, doing.on(behaviour));
+        }
+    }
+
     private static final class OnlyWhatIsMeant extends ChangedCurrent {
 
-        private final Behaviour behaviour;
-        private final Set<LeadId> meant;
+        private final Aside aside;
 
-        OnlyWhatIsMeant(String claim, ElementId load, Fitting fitting, Set<LeadId> meant) {
-            super(claim, load, fitting);
-            this.behaviour = fitting.brief().kit().behaviour();
-            this.meant = Set.copyOf(meant);
+        OnlyWhatIsMeant(String claim, ElementId load, Fitting fitting, Aside aside, Limit limit) {
+            super(claim, load, fitting, limit);
+            this.aside = aside;
         }
 
         @Override
@@ -111,7 +125,7 @@ final class NoSneakPath implements Claim {
 
         @Override
         public boolean concerns(Condition.Doing doing) {
-            return concerns(doing.state(), doing.feed()) && Collections.disjoint(meant, doing.on(behaviour));
+            return aside.concerns(doing);
         }
 
         @Override

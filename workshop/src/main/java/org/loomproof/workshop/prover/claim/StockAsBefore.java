@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.sheet.ElementId;
+import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Reading;
@@ -35,7 +36,11 @@ final class StockAsBefore implements Claim {
     public List<Claimed> in(Fitting fitting) {
         List<Claimed> all = new ArrayList<>();
         for (ElementId load : fitting.stock().wired().factory().loads().keySet()) {
-            all.add(new Claimed.ToShow(new SameCurrent(name(), load, fitting)));
+            all.add(Limit.stated(
+                    fitting,
+                    load,
+                    StockAsBefore::isIdleAndSettled,
+                    limit -> new SameCurrent(name(), load, fitting, limit)));
         }
         for (Map.Entry<ElementId, InputReach> input :
                 fitting.stock().wired().factory().inputs().entrySet()) {
@@ -43,7 +48,11 @@ final class StockAsBefore implements Claim {
             String id = name() + " " + input.getKey();
             Phrase statement =
                     Phrase.of("claim.input-as-before", fitting.stock().wired().words(part));
-            all.add(new Claimed.ToShow(new SameLevel(id, statement, input.getKey(), part)));
+            all.add(Limit.stated(
+                    fitting,
+                    input.getKey(),
+                    StockAsBefore::isIdleAndSettled,
+                    limit -> new SameLevel(id, statement, input.getKey(), part, limit)));
         }
         return all;
     }
@@ -53,8 +62,8 @@ final class StockAsBefore implements Claim {
     }
 
     /** A controller that has just unlocked the doors is idle when that pulse is over. */
-    private static boolean isSettled(Condition.Doing doing) {
-        return doing.isSettled();
+    private static boolean isIdleAndSettled(Condition.Doing doing) {
+        return doing.isSettled() && isIdleOrDead(doing.state(), doing.feed());
     }
 
     /** A controller that lives on through some other lead although its feed is lost acts as it means to: that is no fault here. */
@@ -67,8 +76,8 @@ final class StockAsBefore implements Claim {
 
     private static final class SameCurrent extends ChangedCurrent {
 
-        SameCurrent(String claim, ElementId load, Fitting fitting) {
-            super(claim, load, fitting);
+        SameCurrent(String claim, ElementId load, Fitting fitting, Limit limit) {
+            super(claim, load, fitting, limit);
         }
 
         @Override
@@ -78,7 +87,7 @@ final class StockAsBefore implements Claim {
 
         @Override
         public boolean concerns(Condition.Doing doing) {
-            return isSettled(doing) && concerns(doing.state(), doing.feed());
+            return isIdleAndSettled(doing);
         }
 
         @Override
@@ -96,7 +105,7 @@ final class StockAsBefore implements Claim {
         }
     }
 
-    private record SameLevel(String id, Phrase statement, ElementId input, PartId about) implements Case {
+    private record SameLevel(String id, Phrase statement, ElementId input, PartId about, Limit limit) implements Case {
 
         /** How far an input between its levels may move; common practice, no published source. */
         private static final double BETWEEN_MOVES_VOLTS = 0.1;
@@ -115,7 +124,7 @@ final class StockAsBefore implements Claim {
 
         @Override
         public boolean concerns(Condition.Doing doing) {
-            return isSettled(doing) && concerns(doing.state(), doing.feed());
+            return isIdleAndSettled(doing);
         }
 
         @Override
@@ -144,15 +153,32 @@ final class StockAsBefore implements Claim {
             if (actsOnPurpose(pair)) {
                 return Double.NaN;
             }
+            return limit.level(pair)
+                    .map(high -> Math.max(held(pair, insideLevel(pair, high)), asBefore(pair)))
+                    .orElseGet(() -> asBefore(pair));
+        }
+
+        /** How far the volts are inside a level. */
+        private double insideLevel(Pair pair, boolean high) {
             InputReach reach = reach(pair.fitted());
             double volts = pair.fitted().volts(reach);
+            return high ? volts - reach.highAbove() : reach.lowBelow() - volts;
+        }
+
+        private double asBefore(Pair pair) {
+            double volts = pair.fitted().volts(reach(pair.fitted()));
             double before = pair.stock().volts(reach(pair.stock()));
             return switch (reads(pair.stock())) {
-                case LOW -> held(pair, reach.lowBelow() - volts);
-                case HIGH -> held(pair, volts - reach.highAbove());
+                case LOW -> held(pair, insideLevel(pair, false));
+                case HIGH -> held(pair, insideLevel(pair, true));
                 case BETWEEN -> held(pair, BETWEEN_MOVES_VOLTS - Math.abs(volts - before));
                 case FLOATS -> reads(pair.fitted()) == Reads.FLOATS ? Double.NaN : -Math.max(Math.abs(volts), 1);
             };
+        }
+
+        @Override
+        public List<OperableId> asksAbout() {
+            return limit.asksAbout();
         }
 
         private double held(Pair pair, double slack) {

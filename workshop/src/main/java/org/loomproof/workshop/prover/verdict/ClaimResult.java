@@ -29,7 +29,7 @@ public record ClaimResult(String id, Phrase statement, Verdict verdict, List<Ass
         return new ClaimResult(id, statement, other, restsOn, planDecides);
     }
 
-    /** The same with the other verdict where that is the worse one: broken, then open, then what has less to spare. */
+    /** The same with the other verdict where that is the worse one: broken, then open, then declared, then what has less to spare. */
     public ClaimResult withWorse(Verdict other) {
         return rank(other) > rank(verdict) || (rank(other) == 0 && toSpare(other) < toSpare(verdict))
                 ? with(other)
@@ -39,8 +39,9 @@ public record ClaimResult(String id, Phrase statement, Verdict verdict, List<Ass
     private static int rank(Verdict verdict) {
         return switch (verdict) {
             case Verdict.Holds holds -> 0;
-            case Verdict.Open open -> 1;
-            case Verdict.Broken broken -> 2;
+            case Verdict.Declared declared -> 1;
+            case Verdict.Open open -> 2;
+            case Verdict.Broken broken -> 3;
         };
     }
 
@@ -48,6 +49,11 @@ public record ClaimResult(String id, Phrase statement, Verdict verdict, List<Ass
         return verdict instanceof Verdict.Holds(Margin tightest, Situation deciding)
                 ? tightest.slack()
                 : Double.NEGATIVE_INFINITY;
+    }
+
+    /** The same with another verdict, which sheet, kit and order decide alone. */
+    public ClaimResult decidedWithoutPlan(Verdict other) {
+        return new ClaimResult(id, statement, other, restsOn, false);
     }
 
     /** True for one that is broken and that another plan may meet. */

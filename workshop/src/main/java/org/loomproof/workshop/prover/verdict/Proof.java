@@ -80,6 +80,17 @@ public record Proof(
             this(modes, transitions, situations, solves, corners, Reached.NOTHING);
         }
 
+        /** With what else was looked at of the same controller. */
+        public Effort and(Effort other) {
+            return new Effort(
+                    modes,
+                    transitions,
+                    situations + other.situations,
+                    solves + other.solves,
+                    corners + other.corners,
+                    reached);
+        }
+
         Effort with(Reached other) {
             return new Effort(modes, transitions, situations, solves, corners, other);
         }

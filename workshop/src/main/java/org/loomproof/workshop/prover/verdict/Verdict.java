@@ -1,6 +1,7 @@
 package org.loomproof.workshop.prover.verdict;
 
 import java.util.List;
+import org.loomproof.workshop.brief.order.DeclaredChange;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.words.Phrase;
@@ -18,6 +19,15 @@ public sealed interface Verdict {
 
     /** Not satisfied, with what was stated. */
     record Broken(Margin worst, Witness witness) implements Verdict {}
+
+    /**
+     * Satisfied but for one change that the order declares, and that surely comes about: allowed once the customer has signed.
+     *
+     * @param change what is declared
+     * @param found how far it goes at typical values, in words
+     * @param witness how to see it
+     */
+    record Declared(DeclaredChange change, Phrase found, Witness witness) implements Verdict {}
 
     /**
      * Not decided.

@@ -88,6 +88,15 @@ class ProblemsTest {
                 "coldest: -20 C | coldest: -20 C, insulation: 59 C | 8:7 shop: two statements contradict each other; found \"59 °C, 60 °C\"; wanted insulation that bears 60 °C or more, and more than hottest",
                 "coldest: -20 C | coldest: -20 C, insulation: 60 C | 8:7 shop: two statements contradict each other; found \"60 °C, 60 °C\"; wanted insulation that bears 60 °C or more, and more than hottest",
                 "stock: [] | stock: [blue box] | 9:9 stock[0]: nothing has this name",
+                "stock: [] | changes: [{of: cabin-lump, becomes: more, by: 20 %, told: t, because: b}] | 9:16 changes[0].of: nothing has this name; found \"cabin-lump\"; wanted one of: cabin-lamp",
+                "stock: [] | changes: [{of: starter-solenoid, becomes: less, by: 20 %, told: t, because: b}] | 9:16 changes[0].of: nothing has this name; found \"starter-solenoid\"; wanted one of: cabin-lamp",
+                "stock: [] | changes: [{of: cabin-lamp, becomes: low, told: t, because: b}] | 9:37 changes[0].becomes: this word is not accepted here; found \"low\"; wanted one of: more, less",
+                "stock: [] | changes: [{of: cabin-lamp, becomes: more, by: 5 %, told: t, because: b}] | 9:47 changes[0].by: the value is out of range; found \"5 %\"; wanted a share over 5 % and up to 100 %, such as 20 %",
+                "stock: [] | changes: [{of: cabin-lamp, becomes: more, told: t, because: b}] | 9:11 changes[0].by: something is missing; wanted an entry by",
+                "stock: [] | changes: [{of: cabin-lamp, becomes: more, by: 20 %, because: b}] | 9:11 changes[0].told: something is missing; wanted an entry told",
+                "stock: [] | changes: [{of: cabin-lamp, becomes: more, by: 20 %, when: {hood: ajar}, told: t, because: b}] | 9:66 changes[0].when.hood: this word is not accepted here; found \"ajar\"; wanted one of: closed, open",
+                "stock: [] | changes: [{of: cabin-lamp, becomes: more, by: 20 %, when: {controller: without-supply}, told: t, because: b}] | 9:72 changes[0].when.controller: this word is not accepted here; found \"without-supply\"; wanted one of: disarmed, arming, armed, warning, sounding, override",
+                "stock: [] | changes: [{of: cabin-lamp, becomes: more, by: 20 %, told: t, because: b}, {of: cabin-lamp, becomes: less, by: 20 %, told: t, because: b}] | 9:80 changes[1].of: the name is given twice; found \"cabin-lamp\"; wanted another name; the other one is on line 9",
                 "job: van 12 | jib: van 12 | 1:1 job: something is missing; wanted an entry job",
             })
     void ofAnOrder(String before, String after, String told) {

@@ -135,6 +135,11 @@ class SchemaTest {
                 "joint: solder | joint: glue",
                 "usual-run: 1.5 m | usual-run: 1.5",
                 "watch: all | watch: []",
+                "stock: [] | changes: [{of: cabin-lamp, becomes: more, told: t, because: b}]",
+                "stock: [] | changes: [{of: cabin-lamp, becomes: low, by: 20 %, told: t, because: b}]",
+                "stock: [] | changes: [{of: cabin-lamp, becomes: brighter, by: 20 %, told: t, because: b}]",
+                "stock: [] | changes: [{of: cabin-lamp, becomes: more, by: 20 %, because: b}]",
+                "stock: [] | changes: [{of: cabin-lamp, becomes: more, by: 20, told: t, because: b}]",
             })
     void aFaultyOrderIsRefusedByBoth(String before, String after) {
         GivenTexts faulty = GivenTexts.valid().withOrder(before, after);
