@@ -195,6 +195,28 @@ class LayoutsTest {
                         "hood-trigger;;;Driver kick panel||");
     }
 
+    /** One wire for both with a resistance for one, a second wire below the first, a plug by its look, the supply by its volts. */
+    @Test
+    void whatALineLeavesToTheOneAboveIsTakenFromThere() {
+        assertThat(shown("""
+                        2012 Ostrava Lupo (auto, push to start) for the shop's own use
+
+                        lock  brn/yel  (-)  thru 1.2k resistor to gnd
+                        unlock  same wire, straight ground
+                        door  lt blue  neg  BCM gry 20p, 4
+                              lt blue/red  pin 5  passenger
+                        starter  data only
+                        12v+   red   col harness, blk plug pin 3
+                        """))
+                .containsExactly(
+                        "lock;BN/YE;1200;||",
+                        "unlock;BN/YE;neg;||",
+                        "door-trigger;BU;neg;BCM|gry 20p|",
+                        "door-trigger;BU/RD;;||5",
+                        "starter;;data;||",
+                        "constant-supply;RD;pos;|blk plug|3");
+    }
+
     @Test
     void whatThereIsNotIsSaidBeforeOrBehindTheThing() {
         assertThat(Notes.read(

@@ -134,10 +134,16 @@ public final class EntryReader {
         if (role == null) {
             role = Roles.inColumn(claims).map(f -> takenOver(f, cell)).orElse(null);
         }
+        if (role == null && NAMED_BY_VOLTS.matcher(cell.text().folded()).matches()) {
+            role = Roles.inColumn(new Claims(cell.text())).orElse(null);
+        }
         behaviour = behaviour == null ? switching.orElse(null) : behaviour;
         weakSpot(plug, place);
         rest(claims);
     }
+
+    /** A name of nothing but the supply's volts, which say how the wire switches too. */
+    private static final Pattern NAMED_BY_VOLTS = Pattern.compile("[\\s+(]*12\\s*v(?:olts?)?[\\s+)]*");
 
     /** How the wire switches; "hot in run" says what it is for, not how. */
     private static Optional<Found<Behaviour>> switching(Claims claims) {
@@ -145,6 +151,25 @@ public final class EntryReader {
         Optional<Found<Behaviour>> found = Polarity.among(claims);
         claims.unshield();
         return found;
+    }
+
+    /** A resistance says more than the sign beside the colour; what else differs from what is read already is left to be seen. */
+    private void saySwitching(Cell cell, Claims claims) {
+        Found<Behaviour> before = behaviour;
+        if (before != null) {
+            Optional<Behaviour> said = switching(claims.copy()).map(Found::value);
+            boolean isFuller = said.filter(b -> b.kind() == Behaviour.Kind.STEPPED
+                                    && b.active().isPresent())
+                            .isPresent()
+                    && before.value().kind() == Behaviour.Kind.NEGATIVE;
+            boolean isSame = said.filter(b -> b.kind() == before.value().kind()).isPresent();
+            if (!isFuller && !isSame) {
+                return;
+            }
+            behaviour = isFuller ? null : before;
+        }
+        Optional<Found<Behaviour>> found = switching(claims).map(f -> takenOver(f, cell));
+        behaviour = behaviour == null ? found.orElse(null) : behaviour;
     }
 
     /** The second colour is not known to whoever wrote it: {@code tan/???}. */
@@ -285,8 +310,7 @@ public final class EntryReader {
     private void free(Cell cell, Claims claims) {
         readSize(claims);
         Spot plug = Places.plug(claims);
-        Optional<Found<Behaviour>> switching = switching(claims).map(f -> takenOver(f, cell));
-        behaviour = behaviour == null ? switching.orElse(null) : behaviour;
+        saySwitching(cell, claims);
         if (colour == null && !has(ColumnKind.COLOUR)) {
             colour = Colours.among(claims).orElse(null);
             if (colour != null && Colours.count(claims.passage()) > 1) {
@@ -295,6 +319,9 @@ public final class EntryReader {
         }
         if (behaviour == null && colour != null) {
             behaviour = Polarity.signBehind(claims).map(f -> takenOver(f, cell)).orElse(null);
+        }
+        if (plug.connector().isEmpty() && (colour != null || has(ColumnKind.COLOUR))) {
+            plug = plug.or(new Spot("", Places.plugByLook(claims).orElse(""), ""));
         }
         Optional<Found<String>> place = Places.afterPreposition(claims);
         if (role == null && !has(ColumnKind.ROLE)) {

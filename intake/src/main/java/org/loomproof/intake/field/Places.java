@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.loomproof.intake.decode.Passage;
 
 /** Reads where a wire is found: connector and cavity by how they are written, panels by the words they are named with. */
 public final class Places {
@@ -22,6 +23,9 @@ public final class Places {
     private static final Pattern PLUG_BY_SIZE = Pattern.compile(
             "(?:\\b[a-z]{3,10}\\s+)?\\b\\d{1,3}\\s?-?\\s?(?:pin|way|pol|polig|poliger|poligen|poliges|vias|voies|terminal|cavity)\\s+(?:[a-z]{3,10}\\s+)?"
                     + PLUG + "\\b");
+    private static final String WAYS = "\\d{1,3}\\s?-?\\s?(?:p|pins?|ways?|pol|polig|vias|voies)";
+    private static final Pattern PLUG_BY_LOOK = Pattern.compile("\\b([a-z]{3,8})\\s+(?:" + WAYS + "(?:\\s+" + PLUG
+            + ")?|" + PLUG + ")\\b|\\b" + WAYS + "\\s+([a-z]{3,8})\\b");
     private static final Pattern PLUG_CODE = Pattern.compile("\\b[cxjt]\\d{1,4}[a-z]?\\b");
     private static final Pattern ARTICLES =
             Pattern.compile("the|der|die|das|dem|den|des|el|la|los|las|le|les|l|du|de|a|of|im|am|your|my|its");
@@ -46,6 +50,24 @@ public final class Places {
                 .or(() -> numbered(claims, PLUG_CODE).map(m -> written(claims, m, 0)))
                 .orElse("");
         return new Spot("", connector, cavity);
+    }
+
+    /**
+     * A plug by what it looks like, once the wire's own colour is known: {@code gry 20p}, {@code white 20 pin}, {@code blk plug}.
+     * Its hue must be a colour.
+     */
+    public static Optional<String> plugByLook(Claims claims) {
+        Matcher look = PLUG_BY_LOOK.matcher(claims.open());
+        while (look.find()) {
+            int hue = look.start(1) < 0 ? 2 : 1;
+            Passage word = claims.passage().part(look.start(hue), look.end(hue));
+            if (Colours.inColumn(new Claims(word)).isPresent()) {
+                String written = written(claims, look, 0);
+                claims.claim(look.start(), look.end());
+                return Optional.of(written);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The first match of a pattern that holds a number. */

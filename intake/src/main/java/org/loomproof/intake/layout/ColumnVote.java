@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.loomproof.intake.decode.Passage;
+import org.loomproof.intake.field.Behaviour;
 import org.loomproof.intake.field.Claims;
 import org.loomproof.intake.field.Colours;
 import org.loomproof.intake.field.Places;
@@ -57,8 +58,9 @@ final class ColumnVote {
                         .filter(i -> kinds.get(i) == ColumnKind.FREE
                                 && (i >= given.size() || given.get(i).isEmpty()))
                         .boxed()
+                        .filter(i -> ballot.kind() != ColumnKind.ROLE || mayName(i, looked))
                         .filter(i -> share(i, looked, ballot.fits()) >= ballot.share())
-                        .max(Comparator.comparingDouble((Integer i) -> share(i, looked, ballot.fits()))
+                        .max(Comparator.comparingLong((Integer i) -> votes(i, looked, ballot.fits()))
                                 .thenComparing(Comparator.reverseOrder()))
                         .ifPresent(i -> kinds.set(i, ballot.kind()));
             }
@@ -95,7 +97,15 @@ final class ColumnVote {
             case CAVITY, CONNECTOR, SIZE, PLACE, PERHAPS_PLACE -> !isPolarity(cell);
             case ROLE, NOTE, FREE, PLACE_OF_ALL -> true;
         };
-        return stands ? voted : ColumnKind.FREE;
+        if (stands) {
+            return voted;
+        }
+        // Of poles only data is never a use: "data only" is read as its column's word, any other among the rest of its
+        // cell.
+        boolean isData = Polarity.inColumn(new Claims(cell))
+                .filter(f -> f.value().kind() == Behaviour.Kind.DATA)
+                .isPresent();
+        return isData && isPolarity(cell) ? ColumnKind.POLARITY : ColumnKind.FREE;
     }
 
     private static boolean hasColour(Passage cell) {
@@ -114,12 +124,26 @@ final class ColumnVote {
                 && Colours.among(new Claims(cell)).isEmpty();
     }
 
+    /** Names stand in the first column, or in most rows: what few rows have further on is said of one of them. */
+    private static boolean mayName(int column, List<List<Passage>> rows) {
+        return column == 0 || cells(column, rows).size() * 2 >= rows.size();
+    }
+
+    /** How many cells of the column pass: of columns that few rows reach a share says little. */
+    private static long votes(int column, List<List<Passage>> rows, Predicate<Passage> fits) {
+        return cells(column, rows).stream().filter(fits).count();
+    }
+
     private static double share(int column, List<List<Passage>> rows, Predicate<Passage> fits) {
-        List<Passage> cells = rows.stream()
+        int cells = cells(column, rows).size();
+        return cells == 0 ? 0 : votes(column, rows, fits) / (double) cells;
+    }
+
+    private static List<Passage> cells(int column, List<List<Passage>> rows) {
+        return rows.stream()
                 .filter(r -> r.size() > column && !r.get(column).isBlank())
                 .map(r -> r.get(column))
                 .toList();
-        return cells.isEmpty() ? 0 : cells.stream().filter(fits).count() / (double) cells.size();
     }
 
     /** True when the cell is a colour and little else. */

@@ -14,6 +14,10 @@ final class FixedColumns {
     private static final int LEAST_ROWS = 3;
     private static final int MOST_ROWS = 500;
     private static final double MOST = 0.6;
+
+    /** Gutters that run down by chance put two cells of many rows into one. */
+    private static final double MOST_WHOLE = 0.8;
+
     private static final String FOOTNOTE_MARKS = "*\u2020\u2021";
 
     private final List<Integer> starts;
@@ -50,7 +54,8 @@ final class FixedColumns {
                 .max()
                 .orElse(0);
         FixedColumns columns = new FixedColumns(starts);
-        boolean isWhole = !narrow || looked.stream().allMatch(columns::keepsGaps);
+        long whole = looked.stream().filter(columns::keepsGaps).count();
+        boolean isWhole = narrow ? whole == looked.size() : whole >= MOST_WHOLE * looked.size();
         return starts.size() >= most && starts.size() > 1 && isWhole ? Optional.of(columns) : Optional.empty();
     }
 

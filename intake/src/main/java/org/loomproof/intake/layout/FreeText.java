@@ -20,6 +20,7 @@ final class FreeText {
             Pattern.compile("^\\s*(?:[*\u2022\u00b7>o-]\\s+|\\(?\\d{1,3}[.)]\\s+|[a-z]\\)\\s+)");
     private static final Pattern SENTENCE_INSIDE =
             Pattern.compile("[a-z0-9)\u00df-\u024f][.!?]\\s+[\\p{Lu}]\\p{L}*\\s");
+    private static final Pattern MODEL_YEAR = Pattern.compile("\\b(?:19[5-9]\\d|20[0-4]\\d)\\b");
     private static final int LONGEST_TITLE_WORDS = 6;
     private static final Pattern LABEL =
             Pattern.compile("^\\s*[^:=,;]{2,40}?\\s*(?::\\s|=+>?\\s|[-=]>|\u2192|\\.{3,}|\\s[-\u2013]\\s)");
@@ -105,7 +106,7 @@ final class FreeText {
     }
 
     private void body(List<Passage> lines) {
-        if (draft.isEmpty() && lines.size() == 1 && isTitle(lines.getFirst())) {
+        if (draft.isEmpty() && lines.size() == 1 && (isTitle(lines.getFirst()) || isOfTheCar(lines.getFirst()))) {
             draft.loose(lines.getFirst());
         } else if (isForm(lines)) {
             form(lines);
@@ -131,6 +132,11 @@ final class FreeText {
                 && line.text().indexOf(',') < 0
                 && !SENTENCE_INSIDE.matcher(line.text()).find()
                 && Places.afterPreposition(new Claims(line)).isEmpty();
+    }
+
+    /** True for a line above everything that says which car it is: by its year, with neither colour nor pole. */
+    private static boolean isOfTheCar(Passage line) {
+        return MODEL_YEAR.matcher(line.text()).find() && !hasColour(line) && !Polarity.isSaid(line);
     }
 
     /** A line that stands between the rows of a table. */

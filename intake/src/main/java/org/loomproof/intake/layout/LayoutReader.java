@@ -234,7 +234,7 @@ public final class LayoutReader {
                 .toList();
         for (int i = 0; i < part.lines().size(); i++) {
             Passage line = part.lines().get(i);
-            List<Passage> cells = part.cells().get(i);
+            List<Passage> cells = table.aligned(part.cells().get(i));
             if (ofAll.size() == 1 && line.equals(ofAll.getFirst())) {
                 draft.loose(line);
                 continue;

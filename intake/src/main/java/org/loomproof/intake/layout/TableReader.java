@@ -3,11 +3,13 @@ package org.loomproof.intake.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.field.Claims;
 import org.loomproof.intake.field.Colours;
+import org.loomproof.intake.field.Found;
 import org.loomproof.intake.field.Marks;
 
 /** Rows under one header to records: wrapped cells joined, "same as above" followed, notes put to their rows. */
@@ -120,6 +122,26 @@ final class TableReader {
         return kinds.contains(ColumnKind.COLOUR);
     }
 
+    /** The row's cells under their columns: a line set in below a circuit that begins with a colour leaves the circuit to the one above. */
+    List<Passage> aligned(List<Passage> row) {
+        boolean isSetIn = named == 0
+                && !previous.isEmpty()
+                && !kinds.isEmpty()
+                && kinds.getFirst() == ColumnKind.ROLE
+                && row.size() > 1
+                && !row.getFirst().isBlank()
+                && !at(previous, 0).isBlank()
+                && row.getFirst().origin().column() > at(previous, 0).origin().column()
+                && ColumnVote.isColour(row.getFirst())
+                && !ColumnVote.isColour(row.get(1));
+        if (!isSetIn) {
+            return row;
+        }
+        List<Passage> cells = new ArrayList<>(List.of(Passage.line("", 1, 1)));
+        cells.addAll(row);
+        return cells;
+    }
+
     /**
      * True when the row only goes on with the one above: its circuit's cell is empty, and so is its colour's, or that of the row above is not at its
      * end. A stroke behind the colour above, with no pole here, says so of any row.
@@ -173,12 +195,36 @@ final class TableReader {
             if (!previous.isEmpty() && (Headers.isDitto(row.get(i).folded()) || sameRole)) {
                 cells.add(at(previous, i));
                 taken.add(i);
+            } else if (i < kinds.size() && kinds.get(i) == ColumnKind.COLOUR && isSameWire(row.get(i))) {
+                cells.add(sameWire(row.get(i), at(previous, i)));
+                taken.add(i);
             } else {
                 cells.add(row.get(i));
             }
         }
         previous = cells;
         return new RawEntry(cells(cells, taken), headings, List.of());
+    }
+
+    /** "Same wire, straight to ground": one wire does both, and what stands behind is this row's. */
+    private static final Pattern SAME_WIRE = Pattern.compile(
+            "^\\s*(?:on |the )?(?:same (?:wire|one|colou?r)|gleiches kabel|gleiche (?:ader|leitung|farbe)|mismo (?:cable|hilo|color)|meme (?:fil|couleur))\\b");
+
+    private boolean isSameWire(Passage cell) {
+        return !previous.isEmpty() && SAME_WIRE.matcher(cell.folded()).find();
+    }
+
+    private static Passage sameWire(Passage cell, Passage above) {
+        Matcher same = SAME_WIRE.matcher(cell.folded());
+        if (!same.find()) {
+            return cell;
+        }
+        Claims claims = new Claims(above);
+        String colour = Colours.among(claims).map(Found::written).orElse("");
+        return colour.isEmpty()
+                ? cell
+                : Passage.append(List.of(
+                        cell.part(0, same.end()).standingFor(colour + " "), cell.part(same.end(), cell.length())));
     }
 
     private List<Cell> cells(List<Passage> row, List<Integer> taken) {
