@@ -60,7 +60,7 @@ final class ColumnVote {
                         .boxed()
                         .filter(i -> ballot.kind() != ColumnKind.ROLE || mayName(i, looked))
                         .filter(i -> share(i, looked, ballot.fits()) >= ballot.share())
-                        .max(Comparator.comparingLong((Integer i) -> votes(i, looked, ballot.fits()))
+                        .max(Comparator.comparingDouble((Integer i) -> weight(ballot, i, looked))
                                 .thenComparing(Comparator.reverseOrder()))
                         .ifPresent(i -> kinds.set(i, ballot.kind()));
             }
@@ -93,7 +93,7 @@ final class ColumnVote {
             case COLOUR ->
                 Colours.inColumn(new Claims(cell)).isPresent()
                         || !(isPolarity(cell) || holdsPlace(cell) || hasColourBeside(column, row));
-            case POLARITY -> Polarity.isSaid(cell) || !(isColour(cell) || holdsPlace(cell));
+            case POLARITY -> Polarity.inColumn(new Claims(cell)).isPresent() || !(isColour(cell) || holdsPlace(cell));
             case CAVITY, CONNECTOR, SIZE, PLACE, PERHAPS_PLACE -> !isPolarity(cell);
             case ROLE, NOTE, FREE, PLACE_OF_ALL -> true;
         };
@@ -129,7 +129,13 @@ final class ColumnVote {
         return column == 0 || cells(column, rows).size() * 2 >= rows.size();
     }
 
-    /** How many cells of the column pass: of columns that few rows reach a share says little. */
+    /** Names are in every row, so the column with most of them holds them; of any other field a few rows may be all that say it. */
+    private static double weight(Ballot ballot, int column, List<List<Passage>> rows) {
+        return ballot.kind() == ColumnKind.ROLE
+                ? votes(column, rows, ballot.fits())
+                : share(column, rows, ballot.fits());
+    }
+
     private static long votes(int column, List<List<Passage>> rows, Predicate<Passage> fits) {
         return cells(column, rows).stream().filter(fits).count();
     }
