@@ -31,7 +31,7 @@ class ByHandBrowserTest extends InBrowser {
         try (TestShop shop = TestShop.open(folder);
                 BrowserContext somebody = browsers().somebody(Screen.PHONE)) {
             OpenBook book = shop.shop.book().orElseThrow();
-            CardId id = ProvenJob.in(book, Map.of("bench-done", "2026-11-26", "bay-done", "2026-11-26"));
+            CardId id = ProvenJob.small(book, Map.of("bench-done", "2026-11-26", "bay-done", "2026-11-26"));
             String job = shop.address() + "/jobs/" + id;
             Page page = signedIn(somebody, shop);
             deviate(page, job);
@@ -45,17 +45,17 @@ class ByHandBrowserTest extends InBrowser {
             lookAtIt(shop, id);
             button(page, "Check, save and prove again").first().click();
             assertThat(page.locator(".problem")).containsText("Nothing was changed");
-            type(page, "W6 length", "rather long");
+            type(page, "W12 length", "rather long");
             assertThat(page.locator(".problem")).containsText("rather long");
-            assertThat(page.locator("[name='W6 length']")).hasValue("rather long");
+            assertThat(page.locator("[name='W12 length']")).hasValue("rather long");
             Browsers.look(page, Screen.PHONE, "by-hand-problem");
             assertThat(card(book, id).get("deviated")).isEqualTo("yes");
 
-            type(page, "W6 length", "0.9 m");
+            type(page, "W12 length", "0.9 m");
             proven(page, "Proven");
             assertThat(page.locator(".caution").first()).containsText("changed by hand");
             Browsers.look(page, Screen.PHONE, "plan-by-hand");
-            assertThat(wire(book, id, "W6").length().value()).isEqualTo(0.9);
+            assertThat(wire(book, id, "W12").length().value()).isEqualTo(0.9);
             triedThroughout(page, job);
             page.navigate(job + "/test");
             assertThat(page.locator(".caution").allInnerTexts())
@@ -64,7 +64,7 @@ class ByHandBrowserTest extends InBrowser {
             assertThat(page.locator("#step button.next")).isVisible();
 
             page.navigate(job + "/plan/by-hand");
-            type(page, "K1 break-rating", "3 A");
+            type(page, "K1 break-rating", "0.1 A");
             proven(page, "Broken: do not build this");
             page.navigate(job + "/test");
             assertThat(page.locator(".caution").first()).containsText("not proven");
@@ -72,7 +72,7 @@ class ByHandBrowserTest extends InBrowser {
             page.navigate(job + "/plan/by-hand");
             button(page, "Set this plan aside").click();
             proven(page, "Proven");
-            assertThat(wire(book, id, "W6").length().value()).isEqualTo(0.3);
+            assertThat(wire(book, id, "W12").length().value()).isEqualTo(0.3);
         }
     }
 
@@ -81,7 +81,7 @@ class ByHandBrowserTest extends InBrowser {
         try (TestShop shop = TestShop.open(folder);
                 BrowserContext somebody = browsers().somebody(Screen.LAPTOP)) {
             OpenBook book = shop.shop.book().orElseThrow();
-            CardId id = ProvenJob.in(book);
+            CardId id = ProvenJob.small(book, Map.of());
             String job = shop.address() + "/jobs/" + id;
             Page page = signedIn(somebody, shop);
             deviate(page, job);

@@ -18,8 +18,8 @@ import org.loomproof.pages.desk.Planning;
 import org.loomproof.workshop.words.Messages;
 
 /**
- * A job of the bakery's van, checked in, planned, proven and with every fault tried by a real run; the run is made once and its
- * results are put with every further job.
+ * A job of the bakery's van, or of a small car where less will do, checked in, planned, proven and with every fault tried by a real
+ * run; the run of either is made once and its results are put with every further job.
  */
 final class ProvenJob {
 
@@ -28,8 +28,12 @@ final class ProvenJob {
 
     private static final Path VAN = Path.of("..", "examples", "bakery-van");
 
-    private static final Map<String, String> ENTRIES = new HashMap<>();
-    private static final Map<String, byte[]> KEPT = new LinkedHashMap<>();
+    private static final Path SMALL = Path.of("..", "examples", "small-hatchback");
+
+    private static final Map<Path, Run> RUNS = new HashMap<>();
+
+    /** What a run leaves: entries of the job, and what is attached to it. */
+    private record Run(Map<String, String> entries, Map<String, byte[]> attached) {}
 
     private ProvenJob() {}
 
@@ -54,7 +58,7 @@ final class ProvenJob {
 
     /** One that is planned and proven, and of which no fault was tried: what takes longest is left out. */
     static CardId untried(OpenBook book) {
-        CardId job = checkedIn(book, Map.of());
+        CardId job = checkedIn(book, VAN, Map.of());
         try {
             new Planning(book, Messages.english())
                     .run(Task.asked("plan", job.value(), Author.CONSOLE, "en"), Hasty.HERE);
@@ -97,27 +101,43 @@ final class ProvenJob {
     }
 
     /** A fresh one, with these entries besides. */
-    static synchronized CardId in(OpenBook book, Map<String, String> more) {
-        CardId job = checkedIn(book, more);
-        if (KEPT.isEmpty()) {
+    static CardId in(OpenBook book, Map<String, String> more) {
+        return of(VAN, book, more);
+    }
+
+    /** A fresh one of the small car: less work, for what proves it over and over. */
+    static CardId small(OpenBook book, Map<String, String> more) {
+        return of(SMALL, book, more);
+    }
+
+    private static synchronized CardId of(Path example, OpenBook book, Map<String, String> more) {
+        CardId job = checkedIn(book, example, more);
+        Run run = RUNS.get(example);
+        if (run == null) {
             new Planning(book, Messages.english())
                     .run(Task.asked("plan", job.value(), Author.CONSOLE, "en"), Patient.HERE);
-            Card done = book.cards().find(job).orElseThrow();
-            List.of("run", "verdict", "sum", "holds", "broken", "open", "kit-name", "parts", "stage")
-                    .forEach(name -> ENTRIES.put(name, done.get(name)));
-            book.attachments()
-                    .of(job)
-                    .forEach(label -> KEPT.put(
-                            label.label(),
-                            book.attachments().open(job, label.id()).orElseThrow()));
+            RUNS.put(example, left(book, job));
         } else {
-            KEPT.forEach((label, bytes) -> book.attachments().add(job, Author.CONSOLE, label, bytes));
-            book.cards().change(job, 1, Author.CONSOLE, "job.proven", ENTRIES);
+            run.attached().forEach((label, bytes) -> book.attachments().add(job, Author.CONSOLE, label, bytes));
+            book.cards().change(job, 1, Author.CONSOLE, "job.proven", run.entries());
         }
         return job;
     }
 
-    private static CardId checkedIn(OpenBook book, Map<String, String> more) {
+    private static Run left(OpenBook book, CardId job) {
+        Card done = book.cards().find(job).orElseThrow();
+        Map<String, String> entries = new HashMap<>();
+        List.of("run", "verdict", "sum", "holds", "broken", "open", "kit-name", "parts", "stage")
+                .forEach(name -> entries.put(name, done.get(name)));
+        Map<String, byte[]> attached = new LinkedHashMap<>();
+        book.attachments()
+                .of(job)
+                .forEach(label -> attached.put(
+                        label.label(), book.attachments().open(job, label.id()).orElseThrow()));
+        return new Run(entries, attached);
+    }
+
+    private static CardId checkedIn(OpenBook book, Path example, Map<String, String> more) {
         Map<String, String> entries = new HashMap<>(Map.of(
                 "make", "Fennick",
                 "model", "Drayling",
@@ -127,7 +147,7 @@ final class ProvenJob {
                 "hidden", "behind the glove box"));
         for (String text : List.of("sheet", "kit", "order")) {
             try {
-                entries.put(text, Files.readString(VAN.resolve(text + ".yaml")));
+                entries.put(text, Files.readString(example.resolve(text + ".yaml")));
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
