@@ -42,7 +42,7 @@ class InterruptTest {
     void planTheVan(@TempDir Path scratch) throws IOException {
         folder = scratch;
         Path papers = folder.resolve("papers");
-        run(
+        whole = mapper.readTree(run(
                 "plan",
                 "--sheet",
                 VAN.resolve("sheet.yaml").toString(),
@@ -51,9 +51,9 @@ class InterruptTest {
                 "--order",
                 VAN.resolve("order.yaml").toString(),
                 "--out",
-                papers.toString());
+                papers.toString(),
+                "--json"));
         plan = papers.resolve("plan.yaml");
-        whole = mapper.readTree(run("prove", plan.toString(), "--json"));
     }
 
     private static String run(String... args) {
