@@ -109,6 +109,7 @@ public final class JobReport {
             case AddedPart.Resistor resistor ->
                 messages.text("report.part.resistor", resistor.id(), resistor.resistance());
             case AddedPart.Fuse fuse -> messages.text("report.part.fuse", fuse.id(), fuse.rating());
+            case AddedPart.Pole pole -> messages.text("report.part.pole", pole.id(), pole.to(), pole.rating());
             case AddedPart.Load load -> messages.text("report.part.load", load.id(), load.extra());
             case AddedPart.StandbyBattery battery ->
                 messages.text("report.part.standby-battery", battery.id(), battery.extra());

@@ -140,6 +140,7 @@ public record Wording(Messages messages) {
             case AddedPart.Zener p -> of("part.zener");
             case AddedPart.Resistor p -> of("part.resistor");
             case AddedPart.Fuse p -> of("part.fuse");
+            case AddedPart.Pole p -> of("part.pole", p.connector(), p.to());
             case AddedPart.Load p -> p.extra();
             case AddedPart.StandbyBattery b -> of("part.standby-battery", b.extra());
             case AddedPart.Sender s -> s.extra();
@@ -173,6 +174,7 @@ public record Wording(Messages messages) {
                                 figure(p.resistance()),
                                 figure(ResistorHeat.most(p.resistance()))));
             case AddedPart.Fuse p -> figure(p.rating());
+            case AddedPart.Pole p -> of("part.pole.ratings", figure(p.rating()));
             case AddedPart.Load p -> of("part.load.ratings", figure(p.draws()));
             case AddedPart.StandbyBattery b ->
                 of("part.standby-battery.ratings", figure(b.charging()), figure(b.charged()));

@@ -61,6 +61,7 @@ final class PartBlocks {
                     case AddedPart.Zener p -> junction(p, Symbols::zener);
                     case AddedPart.Resistor p -> pair(p, Symbols::resistor);
                     case AddedPart.Fuse p -> pair(p, Symbols::fuse);
+                    case AddedPart.Pole p -> pair(p, Symbols::plugContact);
                     case AddedPart.Load p -> pair(p, load(p));
                     case AddedPart.StandbyBattery p -> pair(p, Symbols::load);
                     case AddedPart.Sender p ->
@@ -133,6 +134,7 @@ final class PartBlocks {
             case AddedPart.Zener p -> p.volts().toString();
             case AddedPart.Resistor p -> p.resistance().toString();
             case AddedPart.Fuse p -> p.rating().toString();
+            case AddedPart.Pole p -> p.to();
             case AddedPart.Load p ->
                 words.of("schematic.load", p.extra(), p.draws().toString());
             case AddedPart.StandbyBattery p ->

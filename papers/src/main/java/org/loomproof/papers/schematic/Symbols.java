@@ -25,6 +25,14 @@ final class Symbols {
         s.line(Pen.INK, x, y, x + LENGTH, y);
     }
 
+    /** A contact of a connector: the pin in its socket. */
+    static void plugContact(Sketch s, double x, double y) {
+        s.line(Pen.INK, x, y, x + MIDDLE + 3, y);
+        s.line(Pen.INK, x + MIDDLE + 8, y - 6, x + MIDDLE + 2, y, x + MIDDLE + 8, y + 6);
+        s.line(Pen.INK, x + MIDDLE + 2, y, x + LENGTH, y);
+        s.line(Pen.INK, x + MIDDLE + 3, y - 6, x + MIDDLE - 3, y, x + MIDDLE + 3, y + 6);
+    }
+
     static void resistor(Sketch s, double x, double y) {
         leads(s, x, y, 6);
         s.rectangle(Pen.INK, "#ffffff", x + 6, y - 3.5, LENGTH - 12, 7);

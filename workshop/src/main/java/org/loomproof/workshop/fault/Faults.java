@@ -54,6 +54,7 @@ final class Faults {
             case AddedPart.Junction d -> List.of(new Fault.PartOpen(id), new Fault.PartShorted(id));
             // A fuse that does not open is a slip of the hand, not a fault of the fuse.
             case AddedPart.Fuse f -> List.of(new Fault.PartOpen(id));
+            case AddedPart.Pole p -> List.of(new Fault.PartOpen(id));
             case AddedPart.Load l -> List.of(new Fault.PartOpen(id), new Fault.PartShorted(id));
             case AddedPart.StandbyBattery b -> List.of(new Fault.PartOpen(id), new Fault.PartShorted(id));
             case AddedPart.Sender s -> List.of(new Fault.PartOpen(id), new Fault.PartShorted(id));

@@ -41,6 +41,7 @@ public final class Slips {
                 case AddedPart.Buffer buffer -> {}
                 case AddedPart.Resistor resistor -> {}
                 case AddedPart.Fuse fuse -> {}
+                case AddedPart.Pole pole -> {}
                 case AddedPart.Load load -> {}
                 case AddedPart.StandbyBattery battery -> {}
                 case AddedPart.Sender sender -> {}

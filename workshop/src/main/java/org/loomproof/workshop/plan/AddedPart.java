@@ -102,6 +102,21 @@ public sealed interface AddedPart {
     }
 
     /**
+     * One pole of a connector where added wires cross a hinge or go to a panel that comes off: 1 is on the half that is fixed, 2
+     * on the half that moves.
+     *
+     * @param connector the connector that it belongs to
+     * @param to what moves, by the words of the sheet, or the extra's name for the door that an extra lies in
+     * @param rating what a contact may carry
+     */
+    record Pole(AddedPartId id, String connector, String to, Amps rating) implements AddedPart {
+        @Override
+        public List<String> terminals() {
+            return List.of("1", "2");
+        }
+    }
+
+    /**
      * A load that the work adds, such as the siren: + and −.
      *
      * @param extra the kit's name for it

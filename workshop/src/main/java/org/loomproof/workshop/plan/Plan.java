@@ -86,6 +86,14 @@ public record Plan(
         return hookups.stream().filter(h -> h.lead().equals(lead)).findFirst();
     }
 
+    /** The other half of a connector's pole, which is the same wire going on; empty for every other end. */
+    public Optional<End> findAcrossPole(End end) {
+        return end instanceof End.OfPart(var id, var terminal)
+                        && findPart(id).filter(AddedPart.Pole.class::isInstance).isPresent()
+                ? Optional.of(new End.OfPart(id, terminal.equals("1") ? "2" : "1"))
+                : Optional.empty();
+    }
+
     /** The added part of that name, if there is one. */
     public Optional<AddedPart> findPart(AddedPartId id) {
         return parts.stream().filter(p -> p.id().equals(id)).findFirst();

@@ -36,6 +36,8 @@ public record JointChoice(
         CRIMP_SPLICE,
         /** Ends wrapped, soldered, supported and sleeved. */
         SOLDER_SPLICE,
+        /** A contact crimped on and pushed into a connector, with which it comes. */
+        PLUG_CONTACT,
         /** A push-on terminal on a relay, fuse holder or load. */
         TERMINAL,
         /** A ring under a screw of its own on bare metal. */
@@ -88,6 +90,13 @@ public record JointChoice(
     /** A terminal on a part, chosen by the conductors in it. */
     public static JointChoice onPart(List<SquareMillimetres> own) {
         return crimped(Method.TERMINAL, together(own), own);
+    }
+
+    /** A contact of a connector: it is of the connector's size, and comes with it. */
+    public static JointChoice inPlug(List<SquareMillimetres> own) {
+        JointChoice terminal = onPart(own);
+        return new JointChoice(
+                Method.PLUG_CONTACT, terminal.by(), Optional.empty(), Optional.empty(), terminal.pull());
     }
 
     /** A ring on the body, chosen by the conductors in it. */

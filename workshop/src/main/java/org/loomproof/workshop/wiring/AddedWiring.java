@@ -146,6 +146,14 @@ final class AddedWiring {
                         words("resistor", r));
             case AddedPart.Fuse f ->
                 drawing.add(new Switch(id, terminal(f, "1"), terminal(f, "2"), ohms(f)), words("fuse", f));
+            case AddedPart.Pole p ->
+                drawing.add(
+                        new Wire(
+                                id,
+                                terminal(p, "1"),
+                                terminal(p, "2"),
+                                ContactPlace.PLUG_CONTACT.high().value()),
+                        Phrase.of("origin.added-pole", p.id(), p.to()));
             case AddedPart.Load l
             when l.forward().isPresent() ->
                 drawing.add(

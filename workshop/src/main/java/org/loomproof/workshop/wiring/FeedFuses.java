@@ -68,6 +68,7 @@ record FeedFuses(List<AddedPartId> fuses, boolean standAlone) {
                 ends.add(wire.from());
             }
         }
+        plan.findAcrossPole(at).ifPresent(ends::add);
         return ends;
     }
 

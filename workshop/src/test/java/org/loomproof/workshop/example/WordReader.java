@@ -57,6 +57,9 @@ final class WordReader {
             }
         }
         for (AddedPart part : parts) {
+            if (part instanceof AddedPart.Pole pole) {
+                join(at(pole, "1"), at(pole, "2"));
+            }
             if (part instanceof AddedPart.Fuse fuse) {
                 join(at(fuse, "1"), at(fuse, "2"));
                 named.put(SUPPLY, at(fuse, "2"));
@@ -214,6 +217,7 @@ final class WordReader {
                     }
                 }
                 case AddedPart.Fuse f -> {}
+                case AddedPart.Pole p -> {}
                 case AddedPart.Load l -> {}
                 case AddedPart.StandbyBattery b -> {}
                 case AddedPart.Sender s -> {}

@@ -53,6 +53,12 @@ public final class Changed {
                 c -> told(c, new Where(panel, connector, cavity, ""), c.colour(), c.id(), c.role(), c.origin()));
     }
 
+    /** The circuit found elsewhere, and what carries it there said. */
+    public static Brief carried(Brief brief, String circuit, String panel, Where.Carrier by) {
+        Where where = new Where(panel, "", "", "", Optional.of(by));
+        return circuit(brief, circuit, c -> told(c, where, c.colour(), c.id(), c.role(), c.origin()));
+    }
+
     public static Brief colour(Brief brief, String circuit, Colour base) {
         Optional<WireColour> colour = Optional.of(new WireColour(base, Optional.empty(), ""));
         return circuit(brief, circuit, c -> told(c, c.where(), colour, c.id(), c.role(), c.origin()));

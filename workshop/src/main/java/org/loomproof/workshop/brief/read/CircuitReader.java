@@ -21,6 +21,7 @@ import org.loomproof.workshop.brief.text.Cursor;
 import org.loomproof.workshop.brief.text.FigureReader;
 import org.loomproof.workshop.brief.text.MappingCursor;
 import org.loomproof.workshop.brief.text.References;
+import org.loomproof.workshop.brief.text.Words;
 import org.loomproof.workshop.problem.ProblemKind;
 import org.loomproof.workshop.quantity.Unit;
 import org.loomproof.workshop.words.Phrase;
@@ -87,7 +88,11 @@ final class CircuitReader {
 
     private static Where where(MappingCursor in) {
         Where where = new Where(
-                in.textOrEmpty("panel"), in.textOrEmpty("connector"), in.textOrEmpty("cavity"), in.textOrEmpty("note"));
+                in.textOrEmpty("panel"),
+                in.textOrEmpty("connector"),
+                in.textOrEmpty("cavity"),
+                in.textOrEmpty("note"),
+                in.find("carried-by").flatMap(at -> at.word(Words.all(Where.Carrier.class))));
         in.close();
         return where;
     }

@@ -134,6 +134,7 @@ public final class SheetWriter {
         entries.put("connector", where.connector());
         entries.put("cavity", where.cavity());
         entries.put("note", where.note());
+        where.carriedBy().ifPresent(carrier -> entries.put("carried-by", Words.of(carrier)));
         return entries;
     }
 

@@ -105,6 +105,9 @@ public final class Joints {
 
     /** Diodes and resistors have bare legs; everything else has blades for push-on terminals. */
     private JointChoice onPart(AddedPartId part, List<SquareMillimetres> own) {
+        if (plan.findPart(part).filter(AddedPart.Pole.class::isInstance).isPresent()) {
+            return JointChoice.inPlug(own);
+        }
         boolean legs = plan.findPart(part)
                 .filter(p -> p instanceof AddedPart.Junction || p instanceof AddedPart.Resistor)
                 .isPresent();

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.sheet.CircuitId;
@@ -104,6 +105,12 @@ public record Labour(List<Line> lines) {
         cuts.forEach(circuit -> panels.add(panel(brief, circuit)));
         times.put(Work.CUT, cuts.size());
         plan.parts().forEach(part -> times.merge(work(brief, part), 1, Integer::sum));
+        times.put(
+                Work.CONNECTOR,
+                (int) plan.parts().stream()
+                        .flatMap(part -> part instanceof AddedPart.Pole pole ? Stream.of(pole.connector()) : Stream.empty())
+                        .distinct()
+                        .count());
         times.put(Work.PANEL, panels.size());
         times.put(Work.FINAL_TEST, 1);
         times.put(Work.HAND_OVER, 1);
@@ -129,6 +136,7 @@ public record Labour(List<Line> lines) {
             case AddedPart.Junction diode -> Work.ADDED_PART;
             case AddedPart.Resistor resistor -> Work.ADDED_PART;
             case AddedPart.Fuse fuse -> Work.ADDED_PART;
+            case AddedPart.Pole pole -> Work.ADDED_PART;
         };
     }
 

@@ -9,6 +9,7 @@ public enum Work {
     TAP,
     CUT,
     ADDED_PART,
+    CONNECTOR,
     SOUNDER,
     ACTUATOR,
     PIN_SWITCH,

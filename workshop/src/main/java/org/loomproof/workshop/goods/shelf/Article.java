@@ -50,6 +50,7 @@ public record Article(Kind kind, String size) implements Comparable<Article> {
         RESISTOR(Bin.PARTS),
         FUSE(Bin.PARTS),
         FUSE_HOLDER(Bin.PARTS),
+        CONNECTOR(Bin.PARTS),
         PIN_SWITCH(Bin.PARTS),
         WIRE(Bin.WIRE),
         TAP(Bin.TERMINALS),

@@ -3,8 +3,10 @@ package org.loomproof.workshop.goods.shelf;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -25,6 +27,8 @@ import org.loomproof.workshop.quantity.Watts;
 import org.loomproof.workshop.sizing.JointChoice;
 import org.loomproof.workshop.sizing.JointChoice.Method;
 import org.loomproof.workshop.sizing.ResistorHeat;
+import org.loomproof.workshop.trade.connector.PlugType;
+import org.loomproof.workshop.trade.connector.Plugs;
 import org.loomproof.workshop.trade.diode.DiodeType;
 import org.loomproof.workshop.trade.diode.Diodes;
 import org.loomproof.workshop.trade.diode.ZenerType;
@@ -66,6 +70,7 @@ final class Picking {
     PickList count() {
         basket.add(new Article(Article.Kind.KIT, brief.kit().name()), 1, Item.From.BOX);
         plan.parts().forEach(this::part);
+        connectors();
         box.forEach(extra -> basket.add(new Article(Article.Kind.EXTRA, extra.name()), 1, Item.From.BOX));
         plan.wires().forEach(this::wire);
         joints.forEach(this::joint);
@@ -113,6 +118,8 @@ final class Picking {
                 basket.add(new Article(Article.Kind.FUSE, amps(fuse.rating())), 1, Item.From.SHELF, name);
                 basket.add(Article.of(Article.Kind.FUSE_HOLDER), 1, Item.From.SHELF, name);
             }
+            // Poles are bought together: as a connector of both halves.
+            case AddedPart.Pole pole -> {}
             case AddedPart.Load load -> extra(load.extra(), name);
             case AddedPart.Sender sender -> extra(sender.extra(), name);
             // It comes inside the sounder, which is picked as the load that it is.
@@ -124,6 +131,28 @@ final class Picking {
                 basket.add(Article.of(Article.Kind.GROMMET), hood ? 1 : 0, Item.From.SHELF, name);
             }
         }
+    }
+
+    private void connectors() {
+        Map<String, List<AddedPart.Pole>> connectors = new LinkedHashMap<>();
+        for (AddedPart part : plan.parts()) {
+            if (part instanceof AddedPart.Pole pole) {
+                connectors
+                        .computeIfAbsent(pole.connector(), c -> new ArrayList<>())
+                        .add(pole);
+            }
+        }
+        connectors.forEach((name, poles) -> {
+            PlugType plug = Plugs.of(poles.getFirst().rating(), poles.size());
+            int count = Math.ceilDiv(poles.size(), plug.poles());
+            basket.add(
+                    new Article(Article.Kind.CONNECTOR, plug.poles() + " x " + amps(plug.carries())),
+                    count,
+                    Item.From.SHELF,
+                    name);
+            basket.add(Article.of(Article.Kind.GROMMET), count, Item.From.SHELF, name);
+            tools.add(Tool.CRIMP_TOOL);
+        });
     }
 
     private void extra(String extra, String name) {
@@ -197,6 +226,7 @@ final class Picking {
             }
             case TAP_CONNECTOR -> crimped(Article.Kind.TAP, choice, place);
             case CRIMP_SPLICE -> crimped(Article.Kind.SPLICE, choice, place);
+            case PLUG_CONTACT -> tools.add(Tool.CRIMP_TOOL);
             case TERMINAL -> crimped(Article.Kind.TERMINAL, choice, place);
             case RING -> {
                 crimped(Article.Kind.RING, choice, place);

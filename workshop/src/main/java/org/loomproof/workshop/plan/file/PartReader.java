@@ -24,6 +24,7 @@ final class PartReader {
         ZENER,
         RESISTOR,
         FUSE,
+        POLE,
         LOAD,
         STANDBY_BATTERY,
         SENDER,
@@ -70,6 +71,9 @@ final class PartReader {
                 new AddedPart.Zener(id, figures.value(in, "rating", Unit.AMPS), figures.value(in, "volts", Unit.VOLTS));
             case RESISTOR -> new AddedPart.Resistor(id, figures.value(in, "resistance", Unit.OHMS));
             case FUSE -> new AddedPart.Fuse(id, figures.value(in, "rating", Unit.AMPS));
+            case POLE ->
+                new AddedPart.Pole(
+                        id, in.text("connector"), in.text("to"), figures.value(in, "rating", Unit.AMPS));
             case LOAD -> {
                 String extra = in.need("extra").map(names::extra).orElse(Cursor.UNREADABLE);
                 yield new AddedPart.Load(

@@ -203,6 +203,12 @@ public final class PlanFileWriter {
                 entry.put("kind", "fuse");
                 entry.put("rating", QuantityWriter.write(fuse.rating()));
             }
+            case AddedPart.Pole pole -> {
+                entry.put("kind", "pole");
+                entry.put("connector", pole.connector());
+                entry.put("to", pole.to());
+                entry.put("rating", QuantityWriter.write(pole.rating()));
+            }
             case AddedPart.Load load -> {
                 entry.put("kind", "load");
                 entry.put("extra", load.extra());

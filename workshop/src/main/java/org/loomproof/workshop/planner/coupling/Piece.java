@@ -44,6 +44,14 @@ public sealed interface Piece {
      */
     record Fuse(AddedPartId name, Amps carries, boolean feedsController) implements Piece {}
 
+    /**
+     * A pole of a connector.
+     *
+     * @param connector the connector's name in the plan
+     * @param to what moves
+     */
+    record Pole(AddedPartId name, String connector, String to) implements Piece {}
+
     /** A load out of the kit's box. */
     record Load(AddedPartId name, String extra, Amps draws, Optional<Volts> forward) implements Piece {
         /** A load that is no bare light-emitting diode. */

@@ -1,5 +1,7 @@
 package org.loomproof.workshop.planner.search;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -19,6 +21,7 @@ import org.loomproof.workshop.plan.AddedWire;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.plan.Refusal;
+import org.loomproof.workshop.planner.coupling.Draft;
 import org.loomproof.workshop.planner.coupling.Piece;
 import org.loomproof.workshop.planner.coupling.Run;
 import org.loomproof.workshop.planner.rule.Decision;
@@ -36,6 +39,7 @@ final class Assembly {
     private final Map<LeadId, Decision> decisions = new LinkedHashMap<>();
     private final Set<Refusal> refusals = new LinkedHashSet<>();
     private final Set<Phrase> cautions = new LinkedHashSet<>();
+    private final Map<LeadId, Draft> drafts = new LinkedHashMap<>();
     private final Ledger ledger = new Ledger();
 
     private Assembly(Job job) {
@@ -63,10 +67,13 @@ final class Assembly {
 
     private Plan plan() {
         List<Lead> leads = job.brief().kit().leads();
+        Crossings crossings = new Crossings(job.brief());
         double throughController = 0;
         for (Lead lead : leads) {
             if (decisions.get(lead.id()) instanceof Decision.Join join) {
-                ledger.enter(join.draft());
+                Draft draft = crossings.over(join.draft());
+                drafts.put(lead.id(), draft);
+                ledger.enter(draft);
                 throughController += join.draft().throughController().value();
             }
         }
@@ -114,6 +121,7 @@ final class Assembly {
             case Piece.Zener(var name, var type) -> new AddedPart.Zener(id, type.carries(), type.volts());
             case Piece.Resistor(var name, var resistance) -> new AddedPart.Resistor(id, resistance);
             case Piece.Fuse fuse -> new AddedPart.Fuse(id, sizes.rating(fuse.name()));
+            case Piece.Pole pole -> new AddedPart.Pole(id, pole.connector(), pole.to(), sizes.contact(pole));
             case Piece.Load(var name, var extra, var draws, var forward) ->
                 new AddedPart.Load(id, extra, draws, forward);
             case Piece.StandbyBattery(var name, var extra, var charging, var charged) ->
@@ -154,22 +162,21 @@ final class Assembly {
         }
         return switch (decision) {
             case Decision.Leave(var hookup) -> hookup;
-            case Decision.Join join ->
-                new Hookup.Connect(
+            case Decision.Join join -> {
+                Draft draft = requireNonNull(drafts.get(lead.id()));
+                yield new Hookup.Connect(
                         lead.id(),
                         join.serves(),
                         join.circuits(),
-                        join.draft().key(),
-                        join.draft().pieces().stream()
+                        draft.key(),
+                        draft.pieces().stream()
                                 .map(p -> ledger.number(p.name()))
                                 .distinct()
                                 .toList(),
-                        join.draft().runs().stream()
-                                .map(ledger::number)
-                                .distinct()
-                                .toList(),
+                        draft.runs().stream().map(ledger::number).distinct().toList(),
                         join.because(),
                         join.insteadOf());
+            }
         };
     }
 }

@@ -36,6 +36,9 @@ final class Ledger {
     private void enter(Piece piece) {
         pieces.computeIfAbsent(piece.name(), k -> new ArrayList<>()).add(piece);
         partNumbers.computeIfAbsent(piece.name(), k -> {
+            if (piece instanceof Piece.Pole pole) {
+                return pole.name();
+            }
             String letters = letters(piece);
             return new AddedPartId(letters + counts.merge(letters, 1, Integer::sum));
         });
@@ -59,6 +62,7 @@ final class Ledger {
             case Piece.Zener zener -> "Z";
             case Piece.Resistor resistor -> "R";
             case Piece.Fuse fuse -> "FU";
+            case Piece.Pole pole -> "X";
             case Piece.Load load -> "L";
             case Piece.StandbyBattery battery -> "B";
             case Piece.Sender sender -> "S";

@@ -124,6 +124,7 @@ final class Sharing {
             case Piece.Zener zener -> false;
             case Piece.Buffer buffer -> false;
             case Piece.Resistor resistor -> false;
+            case Piece.Pole pole -> false;
             case Piece.Load load -> false;
             case Piece.StandbyBattery battery -> false;
             case Piece.Sender sender -> false;

@@ -28,6 +28,7 @@ import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.sizing.FuseChoice;
 import org.loomproof.workshop.sizing.Protection;
 import org.loomproof.workshop.sizing.WireChoice;
+import org.loomproof.workshop.trade.connector.Plugs;
 import org.loomproof.workshop.trade.wire.Conductor;
 import org.loomproof.workshop.trade.wire.ConductorHeat;
 import org.loomproof.workshop.trade.wire.Conductors;
@@ -73,15 +74,17 @@ final class Sizes {
         this.ledger = ledger;
         this.throughController = throughController;
         ShopChoices shop = job.brief().order().shop();
-        int loaded = Math.max(1, countLoaded(ledger));
+        int loaded = Math.max(1, countLoaded());
         this.aroundAdded = new Surroundings(shop.insulation().orElse(Insulation.usual()), shop.hottest(), loaded);
         this.aroundLeads = new Surroundings(Insulation.usual(), shop.hottest(), loaded);
     }
 
-    /** How many runs of the bundle carry current for long; stubs beside a part or a take-off lie in no bundle. */
-    private static int countLoaded(Ledger ledger) {
+    /** How many runs of the bundle carry current for long; stubs beside a part or a take-off lie in no bundle, and runs beyond a hinge in another. */
+    private int countLoaded() {
         return (int) ledger.listRuns().stream()
                 .filter(same -> lasts(same.getFirst()))
+                .filter(same -> !isBeyond(same.getFirst().from())
+                        && !isBeyond(same.getFirst().to()))
                 .filter(same -> same.getFirst().length().value() > Feed.TAKE_OFF.value())
                 .filter(same -> asked(same).value() >= WARMS_AMPS)
                 .count();
@@ -252,6 +255,32 @@ final class Sizes {
         }
     }
 
+    /** What each contact of a pole's connector may carry: all of them are alike, and the busiest decides. */
+    Amps contact(Piece.Pole pole) {
+        double carries = 0;
+        double thickest = 0;
+        for (List<Run> same : ledger.listRuns()) {
+            if (isAt(same.getFirst(), pole.connector())) {
+                double fuse = same.getFirst().behind().map(this::rating).orElse(NO_FUSE).value();
+                carries = Math.max(carries, Math.max(fuse, carries(same).value()));
+                thickest = Math.max(thickest, size(same).value());
+            }
+        }
+        return Plugs.contactFor(new Amps(carries), new SquareMillimetres(thickest));
+    }
+
+    private boolean isAt(Run run, String connector) {
+        return Stream.of(run.from(), run.to())
+                .anyMatch(end -> findPole(end).filter(pole -> pole.connector().equals(connector)).isPresent());
+    }
+
+    private Optional<Piece.Pole> findPole(End end) {
+        return end instanceof End.OfPart(var part, var terminal)
+                        && ledger.named(part).getFirst() instanceof Piece.Pole pole
+                ? Optional.of(pole)
+                : Optional.empty();
+    }
+
     /** The size of a run, named as often as couplings ask for it: the kit's own for a lead, else what it must bear. */
     SquareMillimetres size(List<Run> same) {
         Run run = same.getFirst();
@@ -272,7 +301,26 @@ final class Sizes {
                 .map(List::getFirst)
                 .filter(other -> other.behind().isPresent() && meetAtPart(run, other))
                 .findFirst()
-                .flatMap(Run::behind);
+                .flatMap(Run::behind)
+                .or(() -> beforePole(run));
+    }
+
+    /** The same for a run beyond a pole, which goes on from those before it. */
+    private Optional<AddedPartId> beforePole(Run run) {
+        return Stream.of(run.from(), run.to())
+                .filter(end -> isBeyond(end))
+                .flatMap(end -> findPole(end).stream())
+                .flatMap(pole -> ledger.listRuns().stream()
+                        .map(List::getFirst)
+                        .filter(before -> Stream.of(before.from(), before.to())
+                                .anyMatch(new End.OfPart(pole.name(), "1")::equals)))
+                .flatMap(before -> before.behind().or(() -> beside(before)).stream())
+                .findFirst();
+    }
+
+    /** True at the half of a connector that moves. */
+    private boolean isBeyond(End end) {
+        return findPole(end).isPresent() && end instanceof End.OfPart(var part, var terminal) && terminal.equals("2");
     }
 
     private static boolean meetAtPart(Run run, Run other) {

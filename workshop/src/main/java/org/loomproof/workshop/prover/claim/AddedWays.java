@@ -62,7 +62,8 @@ record AddedWays(Fitting fitting) {
     private static List<String> sources(AddedPart part, String terminal) {
         return switch (part) {
             case AddedPart.Relay relay -> terminal.startsWith("8") && !terminal.startsWith("87") ? List.of() : CONTACTS;
-            case AddedPart.Fuse fuse -> List.of("1", "2");
+            case AddedPart.Fuse fuse -> fuse.terminals();
+            case AddedPart.Pole pole -> pole.terminals();
             case AddedPart.Diode diode -> terminal.equals("K") ? List.of("A") : List.of();
             case AddedPart.Zener zener -> zener.terminals();
             case AddedPart.Buffer buffer -> terminal.equals("out") ? List.of("-") : List.of();

@@ -156,6 +156,8 @@ final class WithinRating implements Claim {
                 List.of(new Rated(reach, "", name, d.rating().value(), Severity.FIRE_OR_LOSS_OF_CONTROL));
             case AddedPart.Fuse f ->
                 List.of(new Rated(reach, "", name, f.rating().value(), Severity.NUISANCE));
+            case AddedPart.Pole p ->
+                List.of(new Rated(reach, "", name, p.rating().value(), Severity.FIRE_OR_LOSS_OF_CONTROL));
             case AddedPart.Resistor r -> List.of();
             case AddedPart.Load l ->
                 l.forward().isPresent()
