@@ -97,7 +97,7 @@ record Cutting(Job job, List<Lead> leads, Wish wish, List<Circuit> wires, AddedP
                     AllowedDrop.LOCK_MOTOR,
                     job.factorySize(wires.getFirst())));
         }
-        Feed coilFeed = job.coilFeed(constant.first());
+        Feed coilFeed = job.coilFeed(constant.first(), leads.getFirst());
         Feed contacts = Feed.from(constant.first(), fuse, job.run(constant.first()));
         return ways.list().stream()
                 .map(way -> making.with(

@@ -14,6 +14,7 @@ import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.planner.coupling.Feed;
+import org.loomproof.workshop.planner.coupling.Supplies;
 import org.loomproof.workshop.planner.survey.Finder;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.planner.survey.WireDraw;
@@ -83,6 +84,20 @@ public record Job(Brief brief, Finder finder, WireDraw draw) {
     /** The constant supply, as a feed for relay coils. */
     public Feed coilFeed(Circuit constant) {
         return Feed.from(constant, COIL_FUSE, run(constant));
+    }
+
+    /**
+     * The same for a coil that a lead works. An output that clamps into the controller's supply would feed a controller without its fuse
+     * through the coil: that coil hangs behind the controller's own fuse, and both are dead together.
+     */
+    public Feed coilFeed(Circuit constant, Lead lead) {
+        return lead.port() instanceof Port.LowSide out && out.clamp()
+                ? brief.kit().leads().stream()
+                        .filter(each -> each.port() instanceof Port.Supply)
+                        .findFirst()
+                        .map(supply -> Feed.from(constant, Supplies.fuseOf(supply), run(constant)))
+                        .orElseGet(() -> coilFeed(constant))
+                : coilFeed(constant);
     }
 
     /** The constant supply, as a feed of its own for what a lead switches. */

@@ -164,7 +164,7 @@ final class LockActuators {
             Feed contacts,
             Phrase because) {
         Draft draft = AddedActuators.of(
-                lead, side, leg, items, all, relay, job.signalDiode(), job.coilFeed(constant), contacts);
+                lead, side, leg, items, all, relay, job.signalDiode(), job.coilFeed(constant, lead), contacts);
         return new Decision.Join(lead, WISH, List.of(), draft, because, List.of());
     }
 
