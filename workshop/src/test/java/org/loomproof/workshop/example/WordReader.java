@@ -192,7 +192,13 @@ final class WordReader {
                         step(d, at(d, "A"), seen, new Tie(true, Way.TO_TARGET, soFar.resistor(), soFar.gate()), ties);
                     }
                 }
-                case AddedPart.Zener z -> throw new AssertionError(z + " lies elsewhere than across a coil");
+                case AddedPart.Zener z -> {
+                    // Behind the diode at a factory coil it is one value more of that clamp.
+                    if (soFar.diode() == Way.BOTH || !same(at(z, "K"), here)) {
+                        throw new AssertionError(z + " lies elsewhere than behind the diode at a coil");
+                    }
+                    step(z, at(z, "A"), seen, soFar, ties);
+                }
                 case AddedPart.Resistor r -> {
                     if (same(at(r, "1"), here) || same(at(r, "2"), here)) {
                         End next = same(at(r, "1"), here) ? at(r, "2") : at(r, "1");

@@ -199,7 +199,7 @@ public final class Composer {
         boolean clamps = line.kicks()
                 && (word.fromSupply().joined()
                         || (word.buffer() == Buffering.NONE && word.toBody().joined()));
-        AddedPartId c = Draft.local(lead.id(), "clamp " + line.target().name());
+        AddedPartId c = Clamp.ofWire(lead, line.target().name());
         if (clamps) {
             String terminal = line.active() == Side.LOW ? "A" : "K";
             draft.with(new Piece.Diode(c, making.signalDiode()));

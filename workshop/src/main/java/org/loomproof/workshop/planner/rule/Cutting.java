@@ -99,7 +99,7 @@ record Cutting(Job job, List<Lead> leads, Wish wish, List<Circuit> wires, AddedP
         }
         Feed coilFeed = job.coilFeed(constant.first(), leads.getFirst());
         Feed contacts = Feed.from(constant.first(), fuse, job.run(constant.first()));
-        return ways.list().stream()
+        List<Option> options = ways.list().stream()
                 .map(way -> making.with(
                                 way,
                                 new CutComposer(
@@ -115,6 +115,7 @@ record Cutting(Job job, List<Lead> leads, Wish wish, List<Circuit> wires, AddedP
                                                 byTurns)))
                         .searched(ways.searched()))
                 .toList();
+        return new Release(job).weighed(options);
     }
 
     private Option misfit() {

@@ -62,7 +62,7 @@ record LoadWords(Job job, Lead lead, Wish wish, Side side, Target.Loads loads, O
                             ? AddedLoads.without(lead, wish, job.constant())
                             : AddedLoads.tooWeak(job, lead, wish).searched(searched));
         }
-        return new Release(job, lead)
+        return new Release(job)
                 .weighed(ways.stream().map(way -> join(way).searched(searched)).toList());
     }
 

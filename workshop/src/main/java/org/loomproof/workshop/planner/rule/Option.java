@@ -42,18 +42,20 @@ public record Option(List<Decision> decisions, List<Refusal> refusals, List<Phra
 
     /** The same with other drafts of its couplings. */
     public Option redrafted(UnaryOperator<Draft> drawn) {
-        List<Decision> redrawn = decisions.stream()
-                .map(decision -> decision instanceof Decision.Join join
-                        ? new Decision.Join(
-                                join.of(),
-                                join.serves(),
-                                join.circuits(),
-                                drawn.apply(join.draft()),
-                                join.because(),
-                                join.insteadOf())
-                        : decision)
-                .toList();
-        return new Option(redrawn, refusals, cautions, searches);
+        return deciding(decision -> decision instanceof Decision.Join join
+                ? new Decision.Join(
+                        join.of(),
+                        join.serves(),
+                        join.circuits(),
+                        drawn.apply(join.draft()),
+                        join.because(),
+                        join.insteadOf())
+                : decision);
+    }
+
+    /** The same with other decisions in their places. */
+    Option deciding(UnaryOperator<Decision> decided) {
+        return new Option(decisions.stream().map(decided).toList(), refusals, cautions, searches);
     }
 
     /** A refusal and what becomes of the leads. */

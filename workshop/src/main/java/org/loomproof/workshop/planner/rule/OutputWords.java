@@ -60,7 +60,7 @@ record OutputWords(Job job, Lead lead, Wish wish, Side side, List<Line> lines, L
         if (isClamping()) {
             options.add(wakesTheDead(found).searched(searched));
         }
-        return new Release(job, lead).weighed(options);
+        return new Release(job).weighed(options);
     }
 
     private Drive drive() {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.Relay;
@@ -11,19 +13,19 @@ import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.plan.AddedPart;
-import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.quantity.Seconds;
 import org.loomproof.workshop.trade.relay.ReleaseTimes;
 import org.loomproof.workshop.trade.wire.Copper;
+import org.loomproof.workshop.wiring.Reach;
 import org.loomproof.workshop.wiring.Wired;
 import org.loomproof.workshop.words.Phrase;
 
 /**
- * An added relay has let go before the output that works it is on again: else what should sound or flash by turns stays on. The
- * coil's current dies by L di/dt = -(R i + v), where v is what its way takes: the higher the kick that it is let have, the sooner.
+ * A relay, an added one or the car's own, has let go before the output that works it is on again: else what should sound or flash by
+ * turns stays on. The coil's current dies by L di/dt = -(R i + v), where v is what its way takes: the higher the kick that it is let have, the sooner.
  *
  * <p>The time is a bound from above: v is solved for on the network at falling currents, and between two of them the lower one's v
  * counts, since v does not fall as the current rises; the coil is as cold as the shop reckons with; of v, a zener's tolerance is
@@ -50,17 +52,15 @@ public final class LetsGoInTime implements Claim {
             port.pause()
                     .map(Figure::low)
                     .ifPresent(pause -> relays(fitting, connect)
-                            .map(relay -> releaseCase(fitting, connect.lead(), relay, pause))
+                            .map(coil -> releaseCase(fitting, connect.lead(), coil, pause))
                             .forEach(each -> all.add(new Claimed.ToShow(each))));
         }
         return all;
     }
 
-    private ReleaseCase releaseCase(Fitting fitting, LeadId lead, AddedPartId relay, Seconds pause) {
+    private ReleaseCase releaseCase(Fitting fitting, LeadId lead, PartId coil, Seconds pause) {
         PartId output = fitting.output(lead).orElseThrow().part();
-        PartId coil = Objects.requireNonNull(
-                        fitting.fitted().wired().added().parts().get(relay))
-                .part();
+        String relay = Coils.name(fitting, coil);
         return new ReleaseCase(
                 name() + " " + lead + " " + relay,
                 Phrase.of("claim.lets-go-in-time", relay, lead),
@@ -69,15 +69,24 @@ public final class LetsGoInTime implements Claim {
                 pause);
     }
 
-    private static Stream<AddedPartId> relays(Fitting fitting, Hookup.Connect connect) {
-        return connect.parts().stream()
+    /** The coils of the relays that were added for the lead, and of the car's own that it works without one. */
+    private static Stream<PartId> relays(Fitting fitting, Hookup.Connect connect) {
+        Wired wired = fitting.fitted().wired();
+        Stream<PartId> added = connect.parts().stream()
                 .filter(id -> fitting.plan()
                         .findPart(id)
                         .filter(AddedPart.Relay.class::isInstance)
-                        .isPresent());
+                        .isPresent())
+                .map(id ->
+                        Objects.requireNonNull(wired.added().parts().get(id)).part());
+        Set<PartId> ofThePlan =
+                wired.added().parts().values().stream().map(Reach::part).collect(Collectors.toSet());
+        Stream<PartId> factory = Coils.drivenFrom(fitting, connect.lead()).stream()
+                .filter(coil -> wired.network().part(coil) instanceof Relay && !ofThePlan.contains(coil));
+        return Stream.concat(added, factory);
     }
 
-    private record ReleaseCase(String id, Phrase statement, Held held, AddedPartId relay, Seconds pause)
+    private record ReleaseCase(String id, Phrase statement, Held held, String relay, Seconds pause)
             implements LetGoCase {
 
         /** Empty where the relay is not held, or something else goes on holding it: whether that may be, other claims say. */
