@@ -95,8 +95,7 @@ public record JointChoice(
     /** A contact of a connector: it is of the connector's size, and comes with it. */
     public static JointChoice inPlug(List<SquareMillimetres> own) {
         JointChoice terminal = onPart(own);
-        return new JointChoice(
-                Method.PLUG_CONTACT, terminal.by(), Optional.empty(), Optional.empty(), terminal.pull());
+        return new JointChoice(Method.PLUG_CONTACT, terminal.by(), Optional.empty(), Optional.empty(), terminal.pull());
     }
 
     /** A ring on the body, chosen by the conductors in it. */

@@ -44,7 +44,8 @@ class SoonerReleaseTest {
 
     @Test
     void theCarsOwnRelayLetsGoInTime() {
-        PlannedJob job = new Weigher().weigh(ExamplesAreReadTest.brief(ExampleFiles.root().resolve("circuits/horn-relay-in-short-blasts")));
+        PlannedJob job = new Weigher()
+                .weigh(ExamplesAreReadTest.brief(ExampleFiles.root().resolve("circuits/horn-relay-in-short-blasts")));
         assertThat(zeners(job)).isEqualTo(1);
         assertThat(job.plan().parts()).noneMatch(AddedPart.Relay.class::isInstance);
         assertThat(released(job)).hasSize(1).allMatch(result -> result.verdict() instanceof Verdict.Holds);
@@ -73,7 +74,9 @@ class SoonerReleaseTest {
                         kit.mostSupply(),
                         kit.survives(),
                         kit.standby(),
-                        kit.leads().stream().map(lead -> quick(lead, pause, bears)).toList(),
+                        kit.leads().stream()
+                                .map(lead -> quick(lead, pause, bears))
+                                .toList(),
                         kit.options(),
                         kit.extras(),
                         kit.behaviour()),

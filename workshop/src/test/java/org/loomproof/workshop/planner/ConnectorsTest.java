@@ -54,7 +54,8 @@ class ConnectorsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"driver's door", "left front door trim", "Boot lid", "tailgate trim", "puerta del conductor"})
+    @ValueSource(
+            strings = {"driver's door", "left front door trim", "Boot lid", "tailgate trim", "puerta del conductor"})
     void aWireInADoorIsReachedThroughAConnector(String panel) {
         List<AddedPart.Pole> poles = poles(plan(Changed.place(brief(Wish.LAMPS), "parking", panel, "", "")));
 
@@ -63,7 +64,15 @@ class ConnectorsTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"left kick panel", "driver's door sill", "driver door boot", "door pillar", "by the tailgate", "boot", ""})
+            strings = {
+                "left kick panel",
+                "driver's door sill",
+                "driver door boot",
+                "door pillar",
+                "by the tailgate",
+                "boot",
+                ""
+            })
     void aWireOnTheBodyIsReachedWithoutOne(String panel) {
         assertThat(poles(plan(Changed.place(brief(Wish.LAMPS), "parking", panel, "", ""))))
                 .isEmpty();
@@ -125,12 +134,9 @@ class ConnectorsTest {
     /** Contacts bear what the fuse before them lets pass: 12 A each behind 7.5 A, 25 A behind 15 A. */
     @Test
     void contactsBearWhatTheirFuseLetsPass() {
-        assertThat(Plugs.contactFor(amps(7.5), mm2(1)))
-                .isEqualTo(amps(12));
-        assertThat(Plugs.contactFor(amps(15), mm2(2.5)))
-                .isEqualTo(amps(25));
-        assertThat(Plugs.contactFor(amps(1), mm2(4)))
-                .isEqualTo(amps(25));
+        assertThat(Plugs.contactFor(amps(7.5), mm2(1))).isEqualTo(amps(12));
+        assertThat(Plugs.contactFor(amps(15), mm2(2.5))).isEqualTo(amps(25));
+        assertThat(Plugs.contactFor(amps(1), mm2(4))).isEqualTo(amps(25));
     }
 
     private static Amps amps(double value) {
@@ -150,7 +156,8 @@ class ConnectorsTest {
                 .filteredOn(item -> item.article().kind() == Article.Kind.CONNECTOR)
                 .extracting(item -> item.article().size(), Item::uses)
                 .singleElement()
-                .satisfies(told -> assertThat(told.toList().getFirst().toString()).startsWith("2 x "));
+                .satisfies(
+                        told -> assertThat(told.toList().getFirst().toString()).startsWith("2 x "));
         assertThat(Labour.of(brief, plan, Map.of()).lines())
                 .filteredOn(line -> line.work() == Work.CONNECTOR)
                 .extracting(Labour.Line::times)

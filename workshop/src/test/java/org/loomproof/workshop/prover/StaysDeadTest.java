@@ -60,7 +60,8 @@ class StaysDeadTest {
 
     @Test
     void anOutputWithoutAClampLetsNothingIn() {
-        assertThat(Prover.prove(job(false, 0.012).brief(), job(false, 0.012).plan()).results())
+        assertThat(Prover.prove(job(false, 0.012).brief(), job(false, 0.012).plan())
+                        .results())
                 .extracting(ClaimResult::id)
                 .doesNotContain(DEAD);
     }

@@ -105,12 +105,10 @@ public record Labour(List<Line> lines) {
         cuts.forEach(circuit -> panels.add(panel(brief, circuit)));
         times.put(Work.CUT, cuts.size());
         plan.parts().forEach(part -> times.merge(work(brief, part), 1, Integer::sum));
-        times.put(
-                Work.CONNECTOR,
-                (int) plan.parts().stream()
-                        .flatMap(part -> part instanceof AddedPart.Pole pole ? Stream.of(pole.connector()) : Stream.empty())
-                        .distinct()
-                        .count());
+        times.put(Work.CONNECTOR, (int) plan.parts().stream()
+                .flatMap(part -> part instanceof AddedPart.Pole pole ? Stream.of(pole.connector()) : Stream.empty())
+                .distinct()
+                .count());
         times.put(Work.PANEL, panels.size());
         times.put(Work.FINAL_TEST, 1);
         times.put(Work.HAND_OVER, 1);

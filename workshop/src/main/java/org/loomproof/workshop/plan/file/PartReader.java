@@ -72,8 +72,7 @@ final class PartReader {
             case RESISTOR -> new AddedPart.Resistor(id, figures.value(in, "resistance", Unit.OHMS));
             case FUSE -> new AddedPart.Fuse(id, figures.value(in, "rating", Unit.AMPS));
             case POLE ->
-                new AddedPart.Pole(
-                        id, in.text("connector"), in.text("to"), figures.value(in, "rating", Unit.AMPS));
+                new AddedPart.Pole(id, in.text("connector"), in.text("to"), figures.value(in, "rating", Unit.AMPS));
             case LOAD -> {
                 String extra = in.need("extra").map(names::extra).orElse(Cursor.UNREADABLE);
                 yield new AddedPart.Load(

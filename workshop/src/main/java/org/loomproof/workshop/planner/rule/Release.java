@@ -62,8 +62,8 @@ final class Release {
                 pause.get(),
                 bears(join.of().port()).orElseThrow());
         boolean byRelay = join.draft().pieces().stream().anyMatch(Piece.Relay.class::isInstance);
-        Draft draft = Clamp.sooner(
-                join.draft(), zener.get(), byRelay ? "coupling.relay-sooner" : "coupling.straight-sooner");
+        Draft draft =
+                Clamp.sooner(join.draft(), zener.get(), byRelay ? "coupling.relay-sooner" : "coupling.straight-sooner");
         return new Decision.Join(join.of(), join.serves(), join.circuits(), draft, because, join.insteadOf());
     }
 
@@ -81,9 +81,10 @@ final class Release {
         double factory =
                 clamps.stream().mapToDouble(clamp -> carriedPast(draft, clamp)).sum();
         Amps coils = new Amps(added + factory);
-        return bears(port).flatMap(bears -> Zeners.listZeners().reversed().stream()
-                .filter(type -> peak(type, coils) <= bears.value())
-                .findFirst());
+        return bears(port)
+                .flatMap(bears -> Zeners.listZeners().reversed().stream()
+                        .filter(type -> peak(type, coils) <= bears.value())
+                        .findFirst());
     }
 
     /** What the output draws through a factory coil; the wires of an added coil's diode carry nothing for long. */

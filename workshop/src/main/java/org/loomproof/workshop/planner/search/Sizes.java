@@ -261,7 +261,11 @@ final class Sizes {
         double thickest = 0;
         for (List<Run> same : ledger.listRuns()) {
             if (isAt(same.getFirst(), pole.connector())) {
-                double fuse = same.getFirst().behind().map(this::rating).orElse(NO_FUSE).value();
+                double fuse = same.getFirst()
+                        .behind()
+                        .map(this::rating)
+                        .orElse(NO_FUSE)
+                        .value();
                 carries = Math.max(carries, Math.max(fuse, carries(same).value()));
                 thickest = Math.max(thickest, size(same).value());
             }
@@ -271,7 +275,9 @@ final class Sizes {
 
     private boolean isAt(Run run, String connector) {
         return Stream.of(run.from(), run.to())
-                .anyMatch(end -> findPole(end).filter(pole -> pole.connector().equals(connector)).isPresent());
+                .anyMatch(end -> findPole(end)
+                        .filter(pole -> pole.connector().equals(connector))
+                        .isPresent());
     }
 
     private Optional<Piece.Pole> findPole(End end) {

@@ -77,8 +77,7 @@ public final class LetsGoInTime implements Claim {
                         .findPart(id)
                         .filter(AddedPart.Relay.class::isInstance)
                         .isPresent())
-                .map(id ->
-                        Objects.requireNonNull(wired.added().parts().get(id)).part());
+                .map(id -> Objects.requireNonNull(wired.added().parts().get(id)).part());
         Set<PartId> ofThePlan =
                 wired.added().parts().values().stream().map(Reach::part).collect(Collectors.toSet());
         Stream<PartId> factory = Coils.drivenFrom(fitting, connect.lead()).stream()
