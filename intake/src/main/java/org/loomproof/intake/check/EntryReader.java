@@ -445,7 +445,7 @@ public final class EntryReader {
                         spot.panel()))
                 : Optional.empty();
         return new Entry(
-                name,
+                Naming.readable(name, role),
                 answer(Field.ROLE, role),
                 answer(Field.COLOUR, colour),
                 colour == null ? colourAsWritten : "",

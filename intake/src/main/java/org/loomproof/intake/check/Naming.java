@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.field.Claims;
 import org.loomproof.intake.field.Colours;
@@ -87,6 +88,40 @@ record Naming(String name, Optional<Found<RoleReading>> role) {
                 && Colours.among(new Claims(label)).isEmpty()
                 && Colours.among(rest).isPresent()
                 && rest.open().strip().indexOf(Claims.CLAIMED) == 0;
+    }
+
+    /** Names of more words than this are sentences. */
+    private static final int LONGEST_NAME = 4;
+
+    /** Marks around a name that are none of it: bullets, arrows, leaders. */
+    private static final Pattern EDGES = Pattern.compile("^[\\s>*•=:.→-]+(?=\\p{L}|\\d)|[\\s>*=:…-]+$|\\.{2,}$");
+
+    /** A name as it can be read: of a sentence the words that say what the circuit is for, with those beside them that tell it from others. */
+    static String readable(String name, @Nullable Found<RoleReading> role) {
+        String bare = EDGES.matcher(name).replaceAll("");
+        List<Word> words = Word.of(Passage.fold(bare));
+        int at = role == null ? -1 : bare.indexOf(role.written());
+        if (words.size() <= LONGEST_NAME || at < 0) {
+            return bare;
+        }
+        int first = -1;
+        int last = -1;
+        for (int i = 0; i < words.size(); i++) {
+            boolean carries = words.get(i).from() < at + role.written().length() && words.get(i).to() > at;
+            first = carries && first < 0 ? i : first;
+            last = carries ? i : last;
+        }
+        while (first > 0 && tellsApart(words.get(first - 1))) {
+            first--;
+        }
+        while (last >= 0 && last + 1 < words.size() && tellsApart(words.get(last + 1))) {
+            last++;
+        }
+        return first < 0 ? bare : bare.substring(words.get(first).from(), words.get(last).to());
+    }
+
+    private static boolean tellsApart(Word word) {
+        return (Roles.isKnown(word.text()) || Places.isWord(word.text())) && !Roles.isNoise(word.text());
     }
 
     /** True when what is left of a cell names a circuit in full. */

@@ -33,7 +33,11 @@ final class Sureness {
 
     /** From 0 to 1. What a person said is sure. */
     static double of(Field field, Evidence evidence, boolean doubted) {
-        double sure = evidence == Evidence.BY_HAND ? 1 : calibrated(field, evidence);
+        double sure = switch (evidence) {
+            case BY_HAND -> 1;
+            case BY_EAR -> Math.min(NOT_COUNTED, calibrated(field, evidence));
+            default -> calibrated(field, evidence);
+        };
         return doubted ? sure * DOUBTED : sure;
     }
 

@@ -1,7 +1,9 @@
 package org.loomproof.intake.fact;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -23,9 +25,33 @@ public enum HoldsFor {
     private static final String TRIM = "trim";
     private static final Lexicon LINKS = Lexicon.read(HoldsFor.class, "bound.words");
 
-    /** True for what is asked of notes only and is no key of a sheet. */
-    public static boolean isOfNotesOnly(String key) {
-        return key.equals(TRIM);
+    /** Stands for anything else than what is asked. */
+    public static final String SOMETHING_ELSE = "other";
+
+    /** True for what only notes ask of a vehicle, and a sheet has no place for. */
+    public static boolean isOfNotesOnly(String key, Set<String> sheetKeys) {
+        return key.equals(TRIM) || (VehicleFacts.KEYS.contains(key) && !sheetKeys.contains(key));
+    }
+
+    /** What must be known of the vehicle to tell whom lines hold for: the values they ask for, by their keys, in the order of the lines. */
+    public static Map<String, Set<String>> asks(Collection<String> validities) {
+        Map<String, Set<String>> asks = new LinkedHashMap<>();
+        for (String validity : validities) {
+            for (String bound : validity.split(";", -1)) {
+                Set<String> trims = Validity.trims(bound);
+                String folded = Passage.fold(bound);
+                trims.stream().sorted().forEach(trim -> add(asks, TRIM, trim));
+                if (trims.isEmpty()) {
+                    asked(VehicleFacts.exact(Word.of(folded)), folded)
+                            .forEach((key, all) -> all.forEach(one -> add(asks, key, one.value())));
+                }
+            }
+        }
+        return asks;
+    }
+
+    private static void add(Map<String, Set<String>> asks, String key, String value) {
+        asks.computeIfAbsent(key, k -> new LinkedHashSet<>()).add(value);
     }
 
     /**

@@ -31,6 +31,12 @@ import org.loomproof.intake.field.Word;
 public record VehicleFacts(List<VehicleFact> agreed, List<VehicleFact> differing) {
 
     private static final Lexicon WORDS = Lexicon.read(VehicleFacts.class, "facts.words");
+    /** What notes may say something of. */
+    static final Set<String> KEYS = WORDS.listIdeas().stream()
+            .filter(idea -> idea.indexOf('=') > 0)
+            .map(idea -> idea.substring(idea.lastIndexOf(' ', idea.indexOf('=')) + 1, idea.indexOf('=')))
+            .collect(Collectors.toUnmodifiableSet());
+
     private static final String DOORS_WORD = "(?:doors?|dr|turer|turig\\w*|turen|turer|puertas?|portes?)";
     private static final Map<String, String> NUMBERS = numbers();
     private static final Pattern DOORS =
@@ -96,7 +102,7 @@ public record VehicleFacts(List<VehicleFact> agreed, List<VehicleFact> differing
     /** What of the words says something of a vehicle, letter by letter. */
     static List<Hit> exact(List<Word> words) {
         return WORDS.find(words).stream()
-                .filter(h -> h.match() != Hit.Match.MISSPELT)
+                .filter(h -> !h.isOff())
                 .toList();
     }
 

@@ -19,21 +19,16 @@ public final class Colours {
     private static final Lexicon FOREIGN = Lexicon.read(Colours.class, "colours.words");
 
     /** Short forms that are also common words: colours only beside another colour or in a column of colours. */
-    private static final Set<String> ALSO_WORDS =
-            Set.of("or", "re", "o", "r", "y", "w", "v", "a", "vi", "br", "bl", "ge", "l", "pur", "plus", "slate", "vt");
+    private static final Set<String> ALSO_WORDS = words("also-word");
 
-    private static final Set<String> SHADES = Set.of("light", "lt", "lgt", "lite", "pale", "dark", "dk", "drk", "deep");
-    private static final Set<String> BETWEEN = Set.of(
-            "with", "w", "and", "a", "an", "on", "tracer", "trace", "stripe", "striped", "stripes", "line", "band",
-            "wire");
+    private static final Set<String> SHADES = words("shade");
+    private static final Set<String> BETWEEN = words("between");
 
     /** Words that lead on to another colour: with them none ends. */
-    private static final Set<String> LEADING_ON = Set.of("with", "w", "and", "a", "an", "on");
+    private static final Set<String> LEADING_ON = words("leads-on");
 
     /** What a second colour may be laid on as. */
-    private static final Set<String> STRIPES = Set.of(
-            "tracer", "trace", "stripe", "striped", "stripes", "line", "band", "dot", "dots", "ring", "rings", "mark",
-            "marks", "hash", "spot", "spots");
+    private static final Set<String> STRIPES = words("stripe");
 
     private static final int SHORTEST_MISSPELT = 4;
     private static final Memo<Boolean> ENGLISH =
@@ -45,6 +40,10 @@ public final class Colours {
     private static final Pattern PARTED = Pattern.compile("\\s+-\\s+|.*:\\s+");
 
     private Colours() {}
+
+    private static Set<String> words(String idea) {
+        return Lexicon.listPhrases(Colours.class, "colour-marks.words", idea);
+    }
 
     private record Piece(String english, int from, int to, Kind kind, Hit.Match match) {}
 
@@ -195,6 +194,9 @@ public final class Colours {
     }
 
     private static Evidence evidence(List<Piece> run, boolean column) {
+        if (run.stream().anyMatch(p -> p.match() == Hit.Match.BY_EAR)) {
+            return Evidence.BY_EAR;
+        }
         if (run.stream().anyMatch(p -> p.match() == Hit.Match.MISSPELT)) {
             return Evidence.MISSPELT;
         }
@@ -252,7 +254,7 @@ public final class Colours {
 
     private static Piece foreign(Word word, boolean column) {
         List<Hit> hits = FOREIGN.find(List.of(word));
-        if (!hits.isEmpty() && (hits.getFirst().match() != Hit.Match.MISSPELT || column)) {
+        if (!hits.isEmpty() && (!hits.getFirst().isOff() || column)) {
             String english = String.join(
                     " ", hits.stream().map(h -> h.ideas().getFirst()).toList());
             Hit.Match match = hits.getFirst().match();
@@ -268,29 +270,26 @@ public final class Colours {
             if (meant.isPresent()) {
                 return new Piece(meant.get(), word.from(), word.to(), Kind.HUE, Hit.Match.MISSPELT);
             }
+            Optional<String> heard = EnglishColours.heard(word.text());
+            if (heard.isPresent()) {
+                return new Piece(heard.get(), word.from(), word.to(), Kind.HUE, Hit.Match.BY_EAR);
+            }
         }
         return new Piece(word.text(), word.from(), word.to(), Kind.OTHER, Hit.Match.EXACT);
     }
 
     /** Misspelt English colour names, read only where a colour is expected. */
     private static final class EnglishColours {
-        private static final Misspelling NAMES = new Misspelling(
-                Set.of(
-                        "black",
-                        "brown",
-                        "orange",
-                        "yellow",
-                        "green",
-                        "blue",
-                        "violet",
-                        "purple",
-                        "white",
-                        "pink",
-                        "turquoise"),
-                SHORTEST_MISSPELT);
+        private static final Misspelling NAMES = new Misspelling(words("often-misspelt"), SHORTEST_MISSPELT);
+
+        private static final ByEar SOUNDS = new ByEar(words("often-misspelt"));
 
         private static Optional<String> meant(String word) {
             return NAMES.meant(word);
+        }
+
+        private static Optional<String> heard(String word) {
+            return SOUNDS.meant(word);
         }
     }
 }

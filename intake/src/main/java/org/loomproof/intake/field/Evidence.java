@@ -18,6 +18,8 @@ public enum Evidence {
     TAKEN_OVER,
     /** A word that is a letter off. */
     MISSPELT,
+    /** A word that only sounds like one: never sure. */
+    BY_EAR,
     /** Words nobody knows stand beside it and may change it. */
     BESIDE_UNKNOWN,
     /** Half of what usually names it. */

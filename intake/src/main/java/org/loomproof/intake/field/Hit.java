@@ -19,7 +19,14 @@ public record Hit(List<String> ideas, int from, int to, Match match) {
         /** Put together from words of the lexicon. */
         COMPOUND,
         /** One or two letters off. */
-        MISSPELT
+        MISSPELT,
+        /** Further off, but sounds the same. */
+        BY_EAR;
+
+        /** True for a word that is not quite one of the lexicon's. */
+        public boolean isOff() {
+            return this == MISSPELT || this == BY_EAR;
+        }
     }
 
     public Hit {
@@ -28,6 +35,11 @@ public record Hit(List<String> ideas, int from, int to, Match match) {
 
     public boolean isExact() {
         return match == Match.EXACT;
+    }
+
+    /** True for a word that is not quite one of the lexicon's. */
+    public boolean isOff() {
+        return match.isOff();
     }
 
     public boolean means(String idea) {

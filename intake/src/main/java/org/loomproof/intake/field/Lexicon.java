@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.loomproof.intake.decode.Passage;
 
 /**
@@ -28,13 +29,14 @@ public final class Lexicon {
     private static final List<String> ENDINGS = List.of("en", "er", "es", "em", "e", "n", "s", "a", "as", "os", "o");
 
     /** Words of every day that are no misspelling of anything. */
-    private static final Set<String> ORDINARY = phrases("ordinary.words");
+    private static final Set<String> ORDINARY = listPhrases(Lexicon.class, "ordinary.words", "ordinary");
 
     private record Entry(List<String> words, List<String> ideas) {}
 
     private final Map<String, List<Entry>> byFirstWord = new HashMap<>();
     private final Map<String, List<String>> single = new HashMap<>();
     private final Misspelling misspelling;
+    private final ByEar byEar;
     private final Memo<List<Hit>> alone = new Memo<>(this::meaning);
     private final Memo<List<Entry>> first = new Memo<>(this::phrasesFrom);
 
@@ -53,6 +55,7 @@ public final class Lexicon {
                 .forEach(entries -> entries.sort(
                         Comparator.comparingInt((Entry e) -> e.words().size()).reversed()));
         misspelling = new Misspelling(single.keySet());
+        byEar = new ByEar(single.keySet());
     }
 
     /** The lexicon in the files that lie beside the class. */
@@ -83,18 +86,30 @@ public final class Lexicon {
         return new Lexicon(ideas);
     }
 
+    /** What its phrases may mean. */
+    public Set<String> listIdeas() {
+        return byFirstWord.values().stream()
+                .flatMap(List::stream)
+                .flatMap(entry -> entry.ideas().stream())
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
     /** The phrases that begin with the word, the longest first. */
     private List<Entry> phrasesFrom(String word) {
         return byFirstWord.getOrDefault(stem(word), List.of());
     }
 
-    private static Set<String> phrases(String file) {
-        return lines(Lexicon.class, file).stream()
-                .filter(line -> !line.startsWith("#") && !line.isBlank())
-                .flatMap(line ->
-                        Arrays.stream(line.substring(line.indexOf(':') + 1).split(",", -1)))
+    /** The phrases of one idea in a file that lies beside the class, folded: a list of words that only belong together. */
+    public static Set<String> listPhrases(Class<?> beside, String file, String idea) {
+        Set<String> phrases = lines(beside, file).stream()
+                .filter(line -> line.startsWith(idea + ":"))
+                .flatMap(line -> Arrays.stream(line.substring(idea.length() + 1).split(",", -1)))
                 .map(phrase -> Passage.fold(phrase.strip()))
                 .collect(Collectors.toUnmodifiableSet());
+        if (phrases.isEmpty()) {
+            throw new IllegalStateException(file + ": nothing stands behind " + idea);
+        }
+        return phrases;
     }
 
     private static List<String> lines(Class<?> beside, String file) {
@@ -186,9 +201,28 @@ public final class Lexicon {
     private List<Hit> misspelt(Word word) {
         return misspelling
                 .meant(word.text())
-                .flatMap(meant -> Optional.ofNullable(single.get(meant)))
-                .map(ideas -> List.of(new Hit(ideas, word.from(), word.to(), Hit.Match.MISSPELT)))
+                .flatMap(meant -> hit(meant, word, Hit.Match.MISSPELT))
+                .map(List::of)
                 .orElse(List.of());
+    }
+
+    /** What {@link #find} finds, and words that only sound like one of ours where it finds nothing. */
+    public List<Hit> hear(List<Word> words) {
+        List<Hit> found = find(words);
+        List<Hit> heard = words.stream()
+                .filter(word -> !ORDINARY.contains(word.text())
+                        && found.stream().noneMatch(hit -> hit.from() < word.to() && word.from() < hit.to()))
+                .flatMap(word -> byEar.meant(word.text()).flatMap(meant -> hit(meant, word, Hit.Match.BY_EAR)).stream())
+                .toList();
+        return heard.isEmpty()
+                ? found
+                : Stream.concat(found.stream(), heard.stream())
+                        .sorted(Comparator.comparingInt(Hit::from))
+                        .toList();
+    }
+
+    private Optional<Hit> hit(String meant, Word word, Hit.Match match) {
+        return Optional.ofNullable(single.get(meant)).map(ideas -> new Hit(ideas, word.from(), word.to(), match));
     }
 
     /** A word without the s of a plural. */

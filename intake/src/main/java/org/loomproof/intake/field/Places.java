@@ -88,7 +88,7 @@ public final class Places {
     public static Optional<Found<String>> afterPreposition(Claims claims) {
         List<Hit> hits = claims.hits(WORDS);
         for (int i = 0; i < hits.size(); i++) {
-            if (!hits.get(i).means("toward") || hits.get(i).match() == Hit.Match.MISSPELT) {
+            if (!hits.get(i).means("toward") || hits.get(i).isOff()) {
                 continue;
             }
             Optional<int[]> run = run(hits, i + 1, claims);

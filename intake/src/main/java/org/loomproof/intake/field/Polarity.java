@@ -261,7 +261,7 @@ public final class Polarity {
         signs(SIGN_IN_BRACKETS, left, terms);
         signs(column ? SIGN_IN_COLUMN : SIGN_ALONE, left, terms);
         for (Hit hit : terms.isEmpty() ? claims.hits(WORDS) : WORDS.find(Word.of(left.toString()))) {
-            if (hit.match() != Hit.Match.MISSPELT || column) {
+            if (!hit.isOff() || column) {
                 terms.add(term(hit, text));
             }
         }

@@ -2,7 +2,6 @@ package org.loomproof.intake.field;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -24,20 +23,16 @@ public final class Validity {
 
     /** A trim by its letters: {@code LX only}, {@code LX/EX only}. */
     private static final Pattern TRIM = Pattern.compile(
-            "(?<![\\w/.-])([A-Z]{1,3}\\d{0,2}(?:\\s?[/,&+]\\s?[A-Z]{1,3}\\d{0,2}){0,3})\\s+(?:only|nur|solo|solamente|seulement|uniquement)\\b");
+            "(?<![\\w/.-])([A-Z]{1,3}\\d{0,2}(?:\\s?[/,&+]\\s?[A-Z]{1,3}\\d{0,2}){0,3})\\s+(\\p{L}+)");
 
     private static final Pattern PARTED = Pattern.compile("\\s?[/,&+]\\s?");
 
     /** Letters that stand for something else in front of "only". */
-    private static final Set<String> NO_TRIM = Set.of(
-            "ACC", "IGN", "ON", "OFF", "RUN", "BAT", "B", "LHD", "RHD", "BCM", "ECU", "ECM", "DC", "AC", "GND", "NEG",
-            "POS", "LED", "CAN", "LIN", "A", "I");
+    private static final Set<String> NO_TRIM = words("no-trim");
 
-    private static final Set<String> ARTICLES =
-            Set.of("the", "der", "die", "das", "el", "la", "los", "las", "le", "les");
-    private static final Set<String> LEADING_ON = Set.of(
-            "with", "without", "of", "for", "on", "in", "and", "or", "mit", "ohne", "con", "sin", "de", "en", "y",
-            "avec", "sans", "du", "et", "sur");
+    private static final Set<String> ONLY = words("only");
+    private static final Set<String> ARTICLES = words("article");
+    private static final Set<String> LEADING_ON = words("leads-on");
 
     private Validity() {}
 
@@ -76,12 +71,24 @@ public final class Validity {
     /** The trims that a bound asks for by their letters: {@code LX} and {@code EX} of {@code LX/EX only}; none where it asks for anything else. */
     public static Set<String> trims(String bound) {
         Matcher trim = TRIM.matcher(bound);
-        return trim.find() ? trims(trim) : Set.of();
+        while (trim.find()) {
+            Set<String> trims = trims(trim);
+            if (!trims.isEmpty()) {
+                return trims;
+            }
+        }
+        return Set.of();
     }
 
     private static Set<String> trims(Matcher found) {
         Set<String> letters = Set.copyOf(Arrays.asList(PARTED.split(found.group(1), -1)));
-        return Collections.disjoint(letters, NO_TRIM) ? letters : Set.of();
+        boolean binds = ONLY.contains(Passage.fold(found.group(2)))
+                && letters.stream().map(Passage::fold).noneMatch(NO_TRIM::contains);
+        return binds ? letters : Set.of();
+    }
+
+    private static Set<String> words(String idea) {
+        return Lexicon.listPhrases(Validity.class, "bound.words", idea);
     }
 
     private static long number(List<Word> words, int from, int to) {

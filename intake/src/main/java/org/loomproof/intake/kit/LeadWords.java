@@ -44,7 +44,7 @@ final class LeadWords {
     /** The use in a folded text whose circuit has been read already; empty when neither says anything. */
     static Optional<Use> use(String folded, Optional<Answer<RoleReading>> circuit) {
         List<Hit> hits = WORDS.find(Word.of(folded)).stream()
-                .filter(h -> h.match() != Hit.Match.MISSPELT)
+                .filter(h -> !h.isOff())
                 .toList();
         Optional<Hit> own = hits.stream()
                 .filter(h -> !DIRECTIONS.contains(h.ideas().getFirst()))
@@ -76,7 +76,7 @@ final class LeadWords {
 
     private static List<String> said(List<Hit> hits) {
         return hits.stream()
-                .filter(hit -> hit.match() != Hit.Match.MISSPELT)
+                .filter(hit -> !hit.isOff())
                 .map(h -> h.ideas().getFirst())
                 .filter(DIRECTIONS::contains)
                 .distinct()
@@ -87,7 +87,7 @@ final class LeadWords {
     static String without(String folded) {
         StringBuilder rest = new StringBuilder(folded);
         for (Hit hit : WORDS.find(Word.of(folded))) {
-            for (int i = hit.from(); i < hit.to() && hit.match() != Hit.Match.MISSPELT; i++) {
+            for (int i = hit.from(); i < hit.to() && !hit.isOff(); i++) {
                 rest.setCharAt(i, ' ');
             }
         }

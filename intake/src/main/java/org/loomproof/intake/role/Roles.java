@@ -83,7 +83,7 @@ public final class Roles {
     }
 
     private static Optional<Found<RoleReading>> read(Claims claims, List<Word> words, Evidence best) {
-        List<Hit> hits = WORDS.find(words);
+        List<Hit> hits = WORDS.hear(words);
         Optional<Choice> chosen = choose(hits);
         boolean unknown = hasUnknown(words, hits);
         if (chosen.isEmpty() || (chosen.get().rule().named() == RoleRule.Named.ALONE && unknown)) {
@@ -104,7 +104,7 @@ public final class Roles {
                 claims.passage().origin(from, to),
                 claims.passage().text().substring(from, to));
         hits.stream()
-                .filter(h -> used.contains(h) || (h.ideas().contains(NOISE) && h.match() != Hit.Match.MISSPELT))
+                .filter(h -> used.contains(h) || (h.ideas().contains(NOISE) && !h.isOff()))
                 .forEach(h -> claims.claim(h.from(), h.to()));
         return Optional.of(found);
     }
@@ -115,6 +115,9 @@ public final class Roles {
         }
         if (rule.named() == RoleRule.Named.HALF || rule.named() == RoleRule.Named.ALONE) {
             return Evidence.HALF_NAMED;
+        }
+        if (used.stream().anyMatch(h -> h.match() == Hit.Match.BY_EAR)) {
+            return Evidence.BY_EAR;
         }
         if (used.stream().anyMatch(h -> h.match() == Hit.Match.MISSPELT)) {
             return Evidence.MISSPELT;
@@ -153,7 +156,7 @@ public final class Roles {
 
     /** A word that is a letter off from something that is none of our roles may well be a word nobody knows. */
     private static boolean isCarried(String idea, Hit hit) {
-        return !idea.equals(NOISE) && !(idea.equals(KNOWN_OTHER) && hit.match() == Hit.Match.MISSPELT);
+        return !idea.equals(NOISE) && !(idea.equals(KNOWN_OTHER) && hit.isOff());
     }
 
     private static List<Map<Hit, String>> readings(List<Hit> hits) {

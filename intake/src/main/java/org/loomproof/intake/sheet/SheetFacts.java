@@ -1,8 +1,11 @@
 package org.loomproof.intake.sheet;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import org.loomproof.intake.fact.HoldsFor;
 import org.loomproof.workshop.brief.sheet.VehicleFacts;
 import org.loomproof.workshop.brief.text.Words;
 
@@ -12,7 +15,17 @@ public final class SheetFacts {
     /** The keys that a sheet's {@code vehicle} must have, each with what may stand there. */
     private static final Map<String, String> NEEDED = needed();
 
+    private static final Set<String> MAY_STAND = mayStand();
+
     private SheetFacts() {}
+
+    /** Those that are needed, and those that notes may tell beside them. */
+    private static Set<String> mayStand() {
+        Set<String> keys = new HashSet<>(NEEDED.keySet());
+        keys.add("gearbox");
+        keys.add("factory-alarm");
+        return Set.copyOf(keys);
+    }
 
     /** The needed facts that are not among the given ones, each with what may stand there. */
     public static Map<String, String> listMissing(Map<String, String> given) {
@@ -44,7 +57,12 @@ public final class SheetFacts {
         return facts;
     }
 
-    /** The keys, in the order in which a sheet has them. */
+    /** True for what only notes ask of a vehicle; a sheet has no key for it, and none for what is merely told to be otherwise. */
+    public static boolean isOfNotesOnly(String key, String value) {
+        return value.equals(HoldsFor.SOMETHING_ELSE) || HoldsFor.isOfNotesOnly(key, MAY_STAND);
+    }
+
+    /** The keys that are needed, in the order in which a sheet has them. */
     public static List<String> listKeys() {
         return List.copyOf(NEEDED.keySet());
     }

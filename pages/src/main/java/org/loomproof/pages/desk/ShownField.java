@@ -12,6 +12,7 @@ import org.loomproof.intake.correct.Likely;
 import org.loomproof.intake.correct.ReviewLine;
 import org.loomproof.intake.correct.Suggestion;
 import org.loomproof.intake.field.Behaviour;
+import org.loomproof.intake.sheet.Placed;
 import org.loomproof.workshop.brief.text.Words;
 import org.loomproof.workshop.quantity.QuantityWriter;
 
@@ -61,6 +62,27 @@ public record ShownField(
                 .filter(field -> !(field.field().equals(Words.of(Field.SIZE))
                         && field.value().isEmpty()))
                 .toList();
+    }
+
+    /** A reading at least this sure needs no look, in percent. */
+    private static final long SURE = 95;
+
+    /** True for what was read and is sure, and about which the shop says nothing else. */
+    public boolean isSure() {
+        return !value.isEmpty() && percent >= SURE && suggestion.isEmpty();
+    }
+
+    /** True when an entry needs no look: every field is sure, a place that nobody says aside, and all of it was understood, undoubted and for any vehicle. */
+    public static boolean isSure(ReviewLine line, Placed placed) {
+        Entry entry = line.entry();
+        String place = Words.of(Field.PLACE);
+        return placed instanceof Placed.OnSheet
+                && !entry.doubted()
+                && entry.validity().isEmpty()
+                && entry.leftOver().isEmpty()
+                && of(line).stream()
+                        .allMatch(field -> field.isSure()
+                                || (field.field().equals(place) && field.value().isEmpty()));
     }
 
     private static String way(Behaviour behaviour) {

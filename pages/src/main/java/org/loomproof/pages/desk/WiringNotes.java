@@ -1,7 +1,7 @@
 package org.loomproof.pages.desk;
 
 import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +32,9 @@ public final class WiringNotes {
     /** The entry with the corrections, a line each. */
     public static final String RIGHT = "wiring-notes-right";
 
+    /** The entry with what a person told of the vehicle, for lines that hold for some vehicles only: {@code gearbox=manual}, a line each. */
+    public static final String VEHICLE = "wiring-notes-vehicle";
+
     private static final String FILE = "notes.txt";
 
     private final Messages messages;
@@ -57,7 +60,7 @@ public final class WiringNotes {
     /** The same merged into the job's own sheet as it stands; nothing while that cannot be used, or when it says all of it already. */
     public Optional<SheetReading> merged(Card job, ShopMemory memory) {
         return sheet(job)
-                .flatMap(sheet -> read(job, memory, Map.of(), Optional.of(sheet))
+                .flatMap(sheet -> read(job, memory, told(job), Optional.of(sheet))
                         .filter(merged -> merged.merge()
                                 .filter(merge -> !merge.sheet().equals(sheet))
                                 .isPresent()));
@@ -114,9 +117,30 @@ public final class WiringNotes {
         };
     }
 
-    /** What is known of the vehicle without asking: its name, of make, model and year. */
+    /** What a person told of the vehicle, by its keys. */
+    public static Map<String, String> told(Card job) {
+        Map<String, String> told = new LinkedHashMap<>();
+        job.get(VEHICLE)
+                .lines()
+                .map(line -> line.split("=", 2))
+                .filter(pair -> pair.length == 2)
+                .forEach(pair -> told.put(pair[0], pair[1]));
+        return told;
+    }
+
+    /** What is told of the vehicle now, those of earlier notes among it: an empty value is told no longer. */
+    public static String with(Card job, Map<String, String> told) {
+        Map<String, String> all = told(job);
+        all.putAll(told);
+        return all.entrySet().stream()
+                .filter(fact -> !fact.getValue().isBlank())
+                .map(fact -> fact.getKey() + "=" + fact.getValue())
+                .collect(Collectors.joining("\n"));
+    }
+
+    /** What is known of the vehicle without asking, its name, of make, model and year; and what was told. */
     public static Map<String, String> facts(Card job) {
-        Map<String, String> facts = new HashMap<>();
+        Map<String, String> facts = told(job);
         String name = (job.get("make") + " " + job.get("model") + " " + job.get("year")).strip();
         if (!name.isEmpty()) {
             facts.put("name", name.replaceAll("\\s+", " "));

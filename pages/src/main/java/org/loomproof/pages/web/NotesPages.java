@@ -12,11 +12,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.loomproof.book.card.Card;
 import org.loomproof.book.card.Saved;
+import org.loomproof.intake.check.Entry;
 import org.loomproof.intake.correct.Likely;
 import org.loomproof.intake.correct.ShopMemory;
 import org.loomproof.intake.decode.Decoder;
+import org.loomproof.intake.fact.HoldsFor;
 import org.loomproof.intake.sheet.SheetFacts;
 import org.loomproof.pages.desk.Memory;
 import org.loomproof.pages.desk.Texts;
@@ -30,6 +33,9 @@ import org.loomproof.workshop.problem.ProblemText;
 
 /** Wiring notes read on a job's page: the source beside what was understood, each field put right with one tap, and the sheet made of it. */
 final class NotesPages {
+
+    /** Notes with more circuits than this fold what is sure, so that what needs a look is not lost in between. */
+    private static final int LONG = 8;
 
     /** More circuits than this are no page; the others are counted and read by the command. */
     private static final int MOST_SHOWN = 200;
@@ -93,11 +99,39 @@ final class NotesPages {
         });
     }
 
+    /** What a person tells of the vehicle, so that lines for some vehicles only are decided. Only what these notes ask is taken. */
+    void tell(Context context) {
+        Visit visit = Visit.of(context);
+        JobPages.job(visit).ifPresent(job -> {
+            Map<String, String> told = new HashMap<>();
+            Map<String, Set<String>> asks = new WiringNotes(visit.messages())
+                    .read(job, new Memory(visit.book()).all(), Map.of())
+                    .map(NotesPages::asks)
+                    .orElse(Map.of());
+            asks.forEach((key, values) -> {
+                String is = visit.form("is-" + key);
+                boolean known = is.isEmpty() || is.equals(HoldsFor.SOMETHING_ELSE) || values.contains(is);
+                told.put(key, known ? is : "");
+            });
+            if (told.isEmpty()
+                    || !keep(visit, job, "job.notes-vehicle", Map.of(WiringNotes.VEHICLE, WiringNotes.with(job, told)))) {
+                visit.refuse(HttpStatus.CONFLICT);
+                return;
+            }
+            visit.go("/jobs/" + job.id() + "/notes#which");
+        });
+    }
+
+    private static Map<String, Set<String>> asks(SheetReading reading) {
+        return HoldsFor.asks(
+                reading.notes().entries().stream().map(Entry::validity).toList());
+    }
+
     /** Makes the sheet of the notes and keeps it when it can be used; otherwise it is shown as text with everything that is wrong with it. */
     void take(Context context) {
         Visit visit = Visit.of(context);
         JobPages.job(visit).ifPresent(job -> {
-            Map<String, String> facts = new HashMap<>();
+            Map<String, String> facts = new HashMap<>(WiringNotes.told(job));
             SheetFacts.listKeys().stream()
                     .filter(key -> !visit.form(key).isEmpty())
                     .forEach(key -> facts.put(key, visit.form(key)));
@@ -150,6 +184,9 @@ final class NotesPages {
         shown.put("facts", facts);
         shown.put("needed", new ArrayList<>(SheetFacts.listMissing(Map.of()).entrySet()));
         shown.put("roles", Likely.allRoles());
+        shown.put("asks", reading.map(NotesPages::asks).orElse(Map.of()));
+        shown.put("told", WiringNotes.told(job));
+        shown.put("folds", reading.map(read -> read.review().size() > LONG).orElse(false));
         visit.show(status, "notes/notes", shown);
     }
 }

@@ -203,6 +203,7 @@ public final class Server implements AutoCloseable {
         routes.get("/jobs/{id}/notes", notes::show, Right.WORK);
         routes.post("/jobs/{id}/notes", notes::read, Right.WORK);
         routes.post("/jobs/{id}/notes/right", notes::putRight, Right.WORK);
+        routes.post("/jobs/{id}/notes/vehicle", notes::tell, Right.WORK);
         routes.post("/jobs/{id}/notes/take", notes::take, Right.WORK);
         routes.get("/jobs/{id}/plan", plans::plan, Right.WORK);
         routes.post("/jobs/{id}/plan", plans::begin, Right.WORK);

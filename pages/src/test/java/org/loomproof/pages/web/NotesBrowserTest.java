@@ -148,6 +148,81 @@ class NotesBrowserTest extends InBrowser {
     }
 
     @Test
+    void whichVehicleItIsDecidesWhichLinesStayOffTheSheet() {
+        try (TestShop shop = TestShop.open(folder)) {
+            String job = job(shop);
+            for (Screen screen : Screen.all()) {
+                try (BrowserContext somebody = browsers().somebody(screen)) {
+                    Page page = signedIn(somebody, shop);
+                    page.navigate(job + "/notes");
+                    paste(page, "Circuit,Colour,Polarity,Place,Remarks\n"
+                            + "Ignition,yellow,+,ignition switch,only with automatic gearbox\n"
+                            + "Ignition,white,+,ignition switch,only with manual gearbox\n"
+                            + "Horn,grey,-,steering column,LX/EX only\n"
+                            + "Lock,green,-,kick panel,only with power locks\n");
+                    Locator which = page.locator("#which");
+                    which.getByLabel("Gearbox").selectOption("manual");
+                    which.getByLabel("Trim").selectOption("something else");
+                    Browsers.look(page, screen, "notes-which");
+                    which.getByRole(AriaRole.BUTTON).click();
+                    assertThat(which.getByLabel("Gearbox")).hasValue("manual");
+                    assertThat(entry(page, 1)).containsText("this one has not got");
+                    assertThat(entry(page, 2)).not().containsText("this one has not got");
+                    assertThat(entry(page, 3)).containsText("this one has not got");
+                    assertThat(entry(page, 4)).not().containsText("this one has not got");
+                    which.getByLabel("Trim").selectOption("EX");
+                    which.getByRole(AriaRole.BUTTON).click();
+                    assertThat(entry(page, 3)).not().containsText("this one has not got");
+                }
+            }
+            try (BrowserContext somebody = browsers().somebody(Screen.LAPTOP)) {
+                Page page = signedIn(somebody, shop);
+                page.navigate(job + "/notes");
+                facts(page);
+                take(page);
+                page.navigate(job + "/texts/sheet");
+                // What is told of the gearbox is the sheet's; a trim is no key of it.
+                assertThat(page.locator("#text").inputValue())
+                        .contains("gearbox: manual", "colour: WH")
+                        .doesNotContain("colour: YE", "trim:");
+            }
+        }
+    }
+
+    @Test
+    void longNotesFoldWhatIsSure() {
+        try (TestShop shop = TestShop.open(folder)) {
+            String job = job(shop);
+            for (Screen screen : Screen.all()) {
+                try (BrowserContext somebody = browsers().somebody(screen)) {
+                    Page page = signedIn(somebody, shop);
+                    page.navigate(job + "/notes");
+                    paste(page, """
+                            Circuit | Colour | Polarity | Location
+                            Battery | red/white | + | ignition switch
+                            Ignition | pink | + | ignition switch
+                            Second ignition | white | + | ignition switch
+                            Accessory | orange | + | ignition switch
+                            Starter | yellow | + | ignition switch
+                            Parking lamp | brown | + | left kick panel
+                            Brake | green/white | + | brake pedal
+                            Wuzzle | violet | - | left kick panel
+                            Horn | grey | (-) ?? | steering column
+                            """);
+                    assertThat(entry(page, 1).locator(".folded")).hasCount(1);
+                    assertThat(entry(page, 1).locator(".folded > summary")).containsText("RD/WH");
+                    assertThat(field(entry(page, 1), "Colour")).isHidden();
+                    assertThat(field(entry(page, 8), "Circuit")).isVisible();
+                    assertThat(field(entry(page, 9), "Switching")).isVisible();
+                    Browsers.look(page, screen, "notes-long");
+                    entry(page, 1).locator(".folded > summary").click();
+                    assertThat(field(entry(page, 1), "Colour")).isVisible();
+                }
+            }
+        }
+    }
+
+    @Test
     void whatCannotBeReadIsSaidAndTheFrontDeskIsNotLetIn() {
         try (TestShop shop = TestShop.open(folder);
                 BrowserContext somebody = browsers().somebody(Screen.LAPTOP)) {

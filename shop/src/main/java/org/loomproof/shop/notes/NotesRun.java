@@ -14,7 +14,6 @@ import org.loomproof.intake.check.ReadNotes;
 import org.loomproof.intake.correct.ShopMemory;
 import org.loomproof.intake.decode.Decoder;
 import org.loomproof.intake.decode.SourceLines;
-import org.loomproof.intake.fact.HoldsFor;
 import org.loomproof.intake.fact.VehicleFacts;
 import org.loomproof.intake.kit.KitText;
 import org.loomproof.intake.kit.LeadNotes;
@@ -105,6 +104,7 @@ public final class NotesRun {
         Set<String> taken = into.map(
                         s -> s.circuits().stream().map(c -> c.id().value()).collect(Collectors.toSet()))
                 .orElse(Set.of());
+        Map<String, String> forSheet = inOrder(facts);
         Map<String, String> known = new HashMap<>(facts);
         into.ifPresent(s -> known.putAll(SheetFacts.of(s.vehicle())));
         DraftSheet draft = DraftSheet.of(notes, name(source), known, taken);
@@ -121,10 +121,10 @@ public final class NotesRun {
                 draft,
                 order.map(o -> Needs.listMissing(o, roles)).orElse(List.of()),
                 vehicle,
-                merge.isPresent() ? Map.of() : SheetFacts.listMissing(facts),
+                merge.isPresent() ? Map.of() : SheetFacts.listMissing(forSheet),
                 merge,
                 merge.map(m -> SheetWriter.write(m.sheet()))
-                        .orElseGet(() -> new SheetText(messages).write(draft, inOrder(facts), vehicle)),
+                        .orElseGet(() -> new SheetText(messages).write(draft, forSheet, vehicle)),
                 CleanTable.write(notes.entries().stream()
                         .map(e -> CleanTable.row(e, name(source)))
                         .toList()));
@@ -150,7 +150,7 @@ public final class NotesRun {
         Map<String, String> ordered = new LinkedHashMap<>();
         SheetFacts.listKeys().stream().filter(facts::containsKey).forEach(key -> ordered.put(key, facts.get(key)));
         facts.forEach(ordered::putIfAbsent);
-        ordered.keySet().removeIf(HoldsFor::isOfNotesOnly);
+        ordered.entrySet().removeIf(fact -> SheetFacts.isOfNotesOnly(fact.getKey(), fact.getValue()));
         return ordered;
     }
 
