@@ -94,6 +94,50 @@ class KitNotesTest {
         assertThat(leads).extracting(LeadReading::id).containsExactly("P1-1", "P1-2");
     }
 
+    /** 87 and 87a: DIN 72552, as printed on cube relays. */
+    @Test
+    void contactsOfRelaysInTheBoxAreToldAndAskedForTheirFeed() {
+        List<LeadReading> leads = read("""
+                        Lock relays inside, five leads
+                        violet : lock common
+                        white : lock normally closed
+                        green : lock normally open
+                        brown : unlock 87a
+                        grey : unlock 87
+                        red : +12V, 15A fuse
+                        """).leads();
+        assertThat(leads)
+                .extracting(
+                        l -> l.role().map(a -> a.value().word()).orElse("-") + " "
+                                + l.contact().map(Enum::name).orElse("-"))
+                .containsExactly(
+                        "lock COMMON",
+                        "lock CLOSED",
+                        "lock OPEN",
+                        "unlock CLOSED",
+                        "unlock OPEN",
+                        "supply -");
+        assertThat(leads.getFirst().port()).isEmpty();
+        assertThat(leads.getFirst().asks())
+                .extracting(ask -> ask.key())
+                .containsExactly("intake.ask.contact", "intake.ask.rating");
+        // Without relays "n/c" is a pin that is not connected.
+        assertThat(read("1 | red | +12V\n2 | grey | n/c\n").leads().getLast().contact())
+                .isEmpty();
+    }
+
+    @Test
+    void aPlugsNumberOfPolesIsNoPoleOfItsLeads() {
+        List<LeadReading> leads = read("""
+                        Connector A, 6-pole
+                        1 white lamp output
+                        2 grey horn output (-)
+                        """).leads();
+        assertThat(leads)
+                .extracting(l -> l.port().map(Enum::name).orElse("-"))
+                .containsExactly("-", "LOW_SIDE");
+    }
+
     @Test
     void aListWithoutColumnsIsReadByItsPlugsItsNumbersAndTheSignBeforeTheAmps() {
         LeadNotes notes = read("""

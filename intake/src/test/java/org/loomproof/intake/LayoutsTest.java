@@ -68,6 +68,33 @@ class LayoutsTest {
     }
 
     @Test
+    void aWordSpeltByEarIsReadAndNeverSure() {
+        for (String misspelt : List.of("ignishun", "akcesory")) {
+            Entry entry = Notes.read("Circuit | Colour | Pol\n" + misspelt + " | red | +\nhorn | grey | -\n")
+                    .entries()
+                    .getFirst();
+            assertThat(entry.role()).as(misspelt).isPresent();
+            assertThat(entry.role().orElseThrow().sure()).as(misspelt).isLessThanOrEqualTo(0.6);
+        }
+        Entry colour = Notes.read("Circuit | Colour | Pol\nhorn | perpul | -\nbrake | grey | +\n")
+                .entries()
+                .getFirst();
+        assertThat(colour.colour().orElseThrow().value().letters()).isEqualTo("VT");
+        assertThat(colour.colour().orElseThrow().sure()).isLessThanOrEqualTo(0.6);
+    }
+
+    @Test
+    void aSentenceGivesTheCircuitANameThatCanBeRead() {
+        assertThat(Notes.read("So on this one you will find that the rear left door switch wire is green/black, negative, in the sill.")
+                        .entries())
+                .extracting(Entry::name)
+                .containsExactly("rear left door switch wire");
+        assertThat(Notes.read("-> horn ... grey\n-> lock ... green (-)").entries())
+                .extracting(Entry::name)
+                .containsExactly("horn", "lock");
+    }
+
+    @Test
     void anArrowIsNoMinus() {
         assertThat(shown("-> horn ...... grey\n-> lock ...... green (-)"))
                 .containsExactly("horn;GY;;||", "lock;GN;neg;||");

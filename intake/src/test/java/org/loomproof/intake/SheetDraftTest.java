@@ -222,12 +222,27 @@ class SheetDraftTest {
                     LX/EX only                   | trim=GT           | OTHERS
                     LX only                      | start=key         | NOT_KNOWN
                     only with power locks        | start=key         | NOT_KNOWN
+                    only with power locks        | locks=power       | THIS
+                    only with power locks        | locks=manual      | OTHERS
+                    ohne Zentralverriegelung     | locks=manual      | THIS
+                    only with automatic gearbox  | gearbox=other     | OTHERS
+                    LX only                      | trim=other        | OTHERS
                     2010-2012                    | gearbox=manual    | NOT_KNOWN
                     LX only; only with automatic gearbox | gearbox=manual | OTHERS
                     """)
     void aFactOfTheVehicleDecidesWhomALineHoldsFor(String bound, String fact, HoldsFor holds) {
         String[] known = fact.split("=", -1);
         assertThat(HoldsFor.of(bound, Map.of(known[0], known[1]))).isEqualTo(holds);
+    }
+
+    @Test
+    void whatLinesForSomeVehiclesAskIsTold() {
+        assertThat(HoldsFor.asks(List.of("", "LX/EX only; 2010-2012", "only with automatic gearbox", "manual gearbox only")))
+                .isEqualTo(Map.of("trim", Set.of("EX", "LX"), "gearbox", Set.of("automatic", "manual")));
+        assertThat(SheetFacts.isOfNotesOnly("gearbox", "manual")).isFalse();
+        assertThat(SheetFacts.isOfNotesOnly("gearbox", "other")).isTrue();
+        assertThat(SheetFacts.isOfNotesOnly("locks", "power")).isTrue();
+        assertThat(SheetFacts.isOfNotesOnly("trim", "LX")).isTrue();
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.loomproof.intake.kit.LeadReading;
 import org.loomproof.shop.notes.KitReading;
 import org.loomproof.workshop.brief.kit.LeadRole;
+import org.loomproof.workshop.brief.text.Words;
 import org.loomproof.workshop.quantity.QuantityWriter;
 import org.loomproof.workshop.trade.colour.WireColour;
 import org.loomproof.workshop.words.Messages;
@@ -53,6 +54,7 @@ public final class KitNotesReport {
                 ", ",
                 Stream.of(
                                 lead.port().map(port -> port(port, lead)),
+                                lead.contact().map(contact -> messages.text("intake.report.contact-" + Words.of(contact))),
                                 lead.rating().map(QuantityWriter::write),
                                 lead.pulse().map(QuantityWriter::write))
                         .flatMap(Optional::stream)

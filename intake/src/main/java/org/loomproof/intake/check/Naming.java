@@ -2,6 +2,7 @@ package org.loomproof.intake.check;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +11,7 @@ import org.loomproof.intake.field.Claims;
 import org.loomproof.intake.field.Colours;
 import org.loomproof.intake.field.Evidence;
 import org.loomproof.intake.field.Found;
+import org.loomproof.intake.field.Lexicon;
 import org.loomproof.intake.field.Places;
 import org.loomproof.intake.field.Segments;
 import org.loomproof.intake.field.Word;
@@ -90,6 +92,8 @@ record Naming(String name, Optional<Found<RoleReading>> role) {
                 && rest.open().strip().indexOf(Claims.CLAIMED) == 0;
     }
 
+    private static final Set<String> BESIDE = Lexicon.listPhrases(Naming.class, "names.words", "beside");
+
     /** Names of more words than this are sentences. */
     private static final int LONGEST_NAME = 4;
 
@@ -98,7 +102,7 @@ record Naming(String name, Optional<Found<RoleReading>> role) {
 
     /** A name as it can be read: of a sentence the words that say what the circuit is for, with those beside them that tell it from others. */
     static String readable(String name, @Nullable Found<RoleReading> role) {
-        String bare = EDGES.matcher(name).replaceAll("");
+        String bare = EDGES.matcher(name).replaceAll("").strip();
         List<Word> words = Word.of(Passage.fold(bare));
         int at = role == null ? -1 : bare.indexOf(role.written());
         if (words.size() <= LONGEST_NAME || at < 0) {
@@ -121,7 +125,7 @@ record Naming(String name, Optional<Found<RoleReading>> role) {
     }
 
     private static boolean tellsApart(Word word) {
-        return (Roles.isKnown(word.text()) || Places.isWord(word.text())) && !Roles.isNoise(word.text());
+        return BESIDE.contains(word.text()) || (Roles.isKnown(word.text()) && !Roles.isNoise(word.text()));
     }
 
     /** True when what is left of a cell names a circuit in full. */

@@ -3,7 +3,6 @@ package org.loomproof.intake.field;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -12,7 +11,7 @@ import org.apache.commons.codec.language.DoubleMetaphone;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /**
- * The known word that one spelt by ear sounds like, when it is only one: by the double metaphone (L. Philips, C/C++ Users Journal, June 2000; from memory) for
+ * The known words that one spelt by ear sounds like: by the double metaphone (L. Philips, C/C++ Users Journal, June 2000; from memory) for
  * English ears or the Cologne phonetics (H. J. Postel, IBM-Nachrichten 19, 1969; from memory) for German ones. Sounds are a weak sign: many words share one, so the
  * spelling may not be far off either, and whoever uses it must never call it sure.
  */
@@ -40,18 +39,17 @@ final class ByEar {
         }
     }
 
-    Optional<String> meant(String word) {
+    List<String> listAlike(String word) {
         if (word.length() < SHORTEST || word.length() > LONGEST) {
-            return Optional.empty();
+            return List.of();
         }
         int most = Math.min(MOST_LETTERS_OFF, word.length() / 2);
         LevenshteinDistance distance = new LevenshteinDistance(most);
-        List<String> alike = sounds(word).stream()
+        return sounds(word).stream()
                 .flatMap(sound -> bySound.getOrDefault(sound, Set.of()).stream())
                 .distinct()
                 .filter(known -> known.charAt(0) == word.charAt(0) && distance.apply(word, known) >= 0)
                 .toList();
-        return alike.size() == 1 ? Optional.of(alike.getFirst()) : Optional.empty();
     }
 
     /** Its codes, each marked with whose ear it is for. */

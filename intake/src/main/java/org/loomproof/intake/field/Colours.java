@@ -289,7 +289,8 @@ public final class Colours {
         }
 
         private static Optional<String> heard(String word) {
-            return SOUNDS.meant(word);
+            List<String> alike = SOUNDS.listAlike(word);
+            return alike.size() == 1 ? Optional.of(alike.getFirst()) : Optional.empty();
         }
     }
 }

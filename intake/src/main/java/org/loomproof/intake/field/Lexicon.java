@@ -212,13 +212,22 @@ public final class Lexicon {
         List<Hit> heard = words.stream()
                 .filter(word -> !ORDINARY.contains(word.text())
                         && found.stream().noneMatch(hit -> hit.from() < word.to() && word.from() < hit.to()))
-                .flatMap(word -> byEar.meant(word.text()).flatMap(meant -> hit(meant, word, Hit.Match.BY_EAR)).stream())
+                .flatMap(word -> heard(word).stream())
                 .toList();
         return heard.isEmpty()
                 ? found
                 : Stream.concat(found.stream(), heard.stream())
                         .sorted(Comparator.comparingInt(Hit::from))
                         .toList();
+    }
+
+    /** What a word sounds like, when all it sounds like means the same. */
+    private Optional<Hit> heard(Word word) {
+        List<Hit> alike = byEar.listAlike(stem(word.text())).stream()
+                .flatMap(meant -> hit(meant, word, Hit.Match.BY_EAR).stream())
+                .distinct()
+                .toList();
+        return alike.size() == 1 ? Optional.of(alike.getFirst()) : Optional.empty();
     }
 
     private Optional<Hit> hit(String meant, Word word, Hit.Match match) {

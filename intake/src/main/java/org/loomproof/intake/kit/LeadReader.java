@@ -18,6 +18,7 @@ import org.loomproof.intake.field.Places;
 import org.loomproof.intake.field.Spot;
 import org.loomproof.intake.field.Word;
 import org.loomproof.intake.kit.LeadReading.PortKind;
+import org.loomproof.intake.kit.LeadReading.RelayContact;
 import org.loomproof.intake.layout.Cell;
 import org.loomproof.intake.layout.RawEntry;
 import org.loomproof.intake.role.Roles;
@@ -73,8 +74,9 @@ final class LeadReader {
         this.leftOver = List.copyOf(left);
     }
 
-    /** The lead, as the given one in its list; its id is none of those taken and is taken from then on. */
-    LeadReading read(int number, Set<String> ids) {
+    /** The lead, as the given one in its list, which speaks of relays in the box or does not; its id is none of those taken and is taken from then on. */
+    LeadReading read(int number, Set<String> ids, boolean relays) {
+        Optional<RelayContact> contact = relays ? LeadWords.contact(own) : Optional.empty();
         Optional<LeadWords.Use> use = LeadWords.use(own, entry.role()).or(this::byVolts);
         Optional<Amps> rating = Ratings.amps(folded);
         Optional<PortKind> port =
@@ -89,9 +91,10 @@ final class LeadReader {
                 entry.colour(),
                 entry.size(),
                 port,
+                contact,
                 rating,
                 Ratings.pulse(folded),
-                asks(use.map(LeadWords.Use::role), port, rating),
+                asks(use.map(LeadWords.Use::role), port, contact, rating),
                 leftOver.stream().filter(p -> !isUnderstood(p)).toList(),
                 entry.origin());
     }
@@ -164,13 +167,17 @@ final class LeadReader {
         };
     }
 
-    private static List<Phrase> asks(Optional<Answer<LeadRole>> role, Optional<PortKind> port, Optional<Amps> rating) {
+    private static List<Phrase> asks(
+            Optional<Answer<LeadRole>> role,
+            Optional<PortKind> port,
+            Optional<RelayContact> contact,
+            Optional<Amps> rating) {
         List<Phrase> asks = new ArrayList<>();
         if (role.isEmpty()) {
             asks.add(Phrase.of("intake.ask.lead-role"));
         }
         if (port.isEmpty()) {
-            asks.add(Phrase.of("intake.ask.port"));
+            asks.add(Phrase.of(contact.isPresent() ? "intake.ask.contact" : "intake.ask.port"));
         }
         if (rating.isEmpty() && port.map(PortKind::isOutput).orElse(true)) {
             asks.add(Phrase.of("intake.ask.rating"));

@@ -23,6 +23,7 @@ import org.loomproof.workshop.words.Phrase;
  * @param colour its insulation
  * @param size its cross-section
  * @param port what it is electrically, as far as it can be told
+ * @param contact which contact of a relay in the box it is, where it is said to be one
  * @param rating the most it may carry, as stated
  * @param pulse how long it is on, as stated
  * @param asks what the source does not say and a kit must
@@ -38,6 +39,7 @@ public record LeadReading(
         Optional<Answer<WireColour>> colour,
         Optional<Answer<SquareMillimetres>> size,
         Optional<PortKind> port,
+        Optional<RelayContact> contact,
         Optional<Amps> rating,
         Optional<Seconds> pulse,
         List<Phrase> asks,
@@ -47,6 +49,15 @@ public record LeadReading(
     public LeadReading {
         asks = List.copyOf(asks);
         leftOver = List.copyOf(leftOver);
+    }
+
+    /** A contact of a relay in the box; what feeds it decides what the lead is electrically. */
+    public enum RelayContact {
+        COMMON,
+        /** Closed while the relay is on. */
+        OPEN,
+        /** Closed while it is off. */
+        CLOSED
     }
 
     /** What a lead is electrically. */

@@ -13,8 +13,10 @@ import org.loomproof.intake.field.Evidence;
 import org.loomproof.intake.field.Hit;
 import org.loomproof.intake.field.Lexicon;
 import org.loomproof.intake.field.Word;
+import org.loomproof.intake.kit.LeadReading.RelayContact;
 import org.loomproof.intake.role.RoleReading;
 import org.loomproof.workshop.brief.kit.LeadRole;
+import org.loomproof.workshop.brief.text.Words;
 import org.loomproof.workshop.trade.table.Row;
 import org.loomproof.workshop.trade.table.Table;
 
@@ -25,6 +27,7 @@ final class LeadWords {
     private static final Map<String, Row> BY_CIRCUIT = rows(true);
     private static final Map<String, Row> BY_LEAD = rows(false);
     private static final List<String> DIRECTIONS = List.of("output", "input");
+    private static final String RELAY = "relay";
 
     private LeadWords() {}
 
@@ -47,7 +50,8 @@ final class LeadWords {
                 .filter(h -> !h.isOff())
                 .toList();
         Optional<Hit> own = hits.stream()
-                .filter(h -> !DIRECTIONS.contains(h.ideas().getFirst()))
+                .filter(h -> !DIRECTIONS.contains(h.ideas().getFirst())
+                        && !h.ideas().getFirst().startsWith(RELAY))
                 .findFirst();
         if (own.isPresent()) {
             String role = own.get().ideas().getFirst();
@@ -72,6 +76,22 @@ final class LeadWords {
     static Optional<Way> direction(String folded) {
         List<String> said = said(WORDS.find(Word.of(folded)));
         return said.size() == 1 ? Optional.of(Way.valueOf(said.getFirst().toUpperCase(Locale.ROOT))) : Optional.empty();
+    }
+
+    /** True when a text speaks of relays in the box. */
+    static boolean speaksOfRelays(String folded) {
+        return WORDS.find(Word.of(folded)).stream().anyMatch(hit -> hit.isExact() && hit.means(RELAY));
+    }
+
+    /** Which contact of a relay a lead of a list with relays is; empty when it is none, or said to be several. */
+    static Optional<RelayContact> contact(String folded) {
+        List<RelayContact> said = WORDS.find(Word.of(folded)).stream()
+                .filter(Hit::isExact)
+                .flatMap(hit -> Arrays.stream(RelayContact.values())
+                        .filter(contact -> hit.means(RELAY + "-" + Words.of(contact))))
+                .distinct()
+                .toList();
+        return said.size() == 1 ? Optional.of(said.getFirst()) : Optional.empty();
     }
 
     private static List<String> said(List<Hit> hits) {

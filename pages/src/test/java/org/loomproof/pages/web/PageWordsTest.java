@@ -15,6 +15,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.loomproof.intake.fact.HoldsFor;
+import org.loomproof.intake.field.Lexicon;
 import org.loomproof.pages.desk.JobStep;
 import org.loomproof.pages.door.Role;
 import org.loomproof.workshop.words.Messages;
@@ -55,7 +57,15 @@ class PageWordsTest {
 
     /** Words that are the same in both languages. */
     private static final Set<String> SAME = Set.of(
-            "pages.answer.no", "pages.bay.at.thing", "pages.choice.manual", "pages.choice.no", "pages.thing.radio");
+            "pages.answer.no",
+            "pages.bay.at.thing",
+            "pages.choice.manual",
+            "pages.choice.no",
+            "pages.thing.radio",
+            "pages.notes.fact-is.manual",
+            "pages.notes.fact-is.gas",
+            "pages.notes.fact-is.hatchback",
+            "pages.notes.fact-is.pickup");
 
     private boolean isSaidOtherwise(String key) {
         return SAME.contains(key) || !english.findPattern(key).equals(spanish.findPattern(key));
@@ -71,6 +81,20 @@ class PageWordsTest {
                 .collect(Collectors.toList());
         CallPages.WISHES.forEach(wish -> keys.add("pages.wish." + wish.word()));
         CheckInPages.TRIED.forEach(thing -> keys.add("pages.thing." + thing));
+        assertThat(keys.stream().filter(key -> !english.knows(key))).isEmpty();
+    }
+
+    @Test
+    void everyFactThatNotesMayAskForHasItsWords() {
+        List<String> keys = Lexicon.read(HoldsFor.class, "facts.words").listIdeas().stream()
+                .filter(idea -> idea.indexOf('=') > 0)
+                .map(idea -> idea.substring(idea.lastIndexOf(' ') + 1))
+                .flatMap(fact -> Stream.of(
+                        "pages.notes.fact." + fact.substring(0, fact.indexOf('=')),
+                        "pages.notes.fact-is." + fact.substring(fact.indexOf('=') + 1)))
+                .distinct()
+                .toList();
+        assertThat(keys).hasSizeGreaterThan(20);
         assertThat(keys.stream().filter(key -> !english.knows(key))).isEmpty();
     }
 }

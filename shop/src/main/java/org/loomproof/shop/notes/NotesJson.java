@@ -90,6 +90,7 @@ public final class NotesJson {
             field(node, "colour", lead.colour(), a -> a.value().letters());
             field(node, "size", lead.size(), a -> QuantityWriter.write(a.value()));
             lead.port().ifPresent(port -> node.put("port", Words.of(port)));
+            lead.contact().ifPresent(contact -> node.put("relay-contact", Words.of(contact)));
             lead.rating().ifPresent(amps -> node.put("rating", QuantityWriter.write(amps)));
             lead.pulse().ifPresent(time -> node.put("pulse", QuantityWriter.write(time)));
             ArrayNode asks = node.putArray("asks");
