@@ -127,6 +127,13 @@ class KitNotesTest {
     }
 
     @Test
+    void aMinusWithACurrentIsAnOutputAndAPlusMayBeAFeed() {
+        assertThat(read("1 | red | +12V\n2 | orange | wuzzle (-) 500 mA\n3 | white | wuzzle (+) 5 A\n").leads())
+                .extracting(l -> l.port().map(Enum::name).orElse("-"))
+                .containsExactly("SUPPLY", "LOW_SIDE", "-");
+    }
+
+    @Test
     void aPlugsNumberOfPolesIsNoPoleOfItsLeads() {
         List<LeadReading> leads = read("""
                         Connector A, 6-pole

@@ -95,6 +95,23 @@ class LayoutsTest {
     }
 
     @Test
+    void aLineThatSaysNothingButAPlugAndWhereItIsStandsOverWhatFollows() {
+        assertThat(shown("""
+                        Driver kick panel:
+                          door pins    dk blue     ground when open
+                          pos. lights  brown       (+)  18 ga
+                        BCM plug C3
+                          lock         grey/red    neg. pulse   cav 4
+                          unlock       grey/black  neg. pulse   cav 5
+                        """))
+                .containsExactly(
+                        "door-trigger;BU;neg;Driver kick panel||",
+                        "parking-lamp;BN;pos;Driver kick panel||",
+                        "lock;GY/RD;neg;BCM|C3|4",
+                        "unlock;GY/BK;neg;BCM|C3|5");
+    }
+
+    @Test
     void anArrowIsNoMinus() {
         assertThat(shown("-> horn ...... grey\n-> lock ...... green (-)"))
                 .containsExactly("horn;GY;;||", "lock;GN;neg;||");

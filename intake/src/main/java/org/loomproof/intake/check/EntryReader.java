@@ -215,6 +215,7 @@ public final class EntryReader {
     }
 
     private void polarityCell(Cell cell, Claims claims) {
+        readSize(claims);
         Optional<Found<Behaviour>> found = Polarity.inColumn(claims);
         if (found.isPresent()) {
             behaviour = takenOver(found.get(), cell);
@@ -232,6 +233,10 @@ public final class EntryReader {
     }
 
     private void placeCell(Cell cell, Claims claims) {
+        if (isSize(claims)) {
+            readSize(claims);
+            return;
+        }
         if (colour == null && !has(ColumnKind.COLOUR) && !isColourElsewhere()) {
             colour = Colours.among(claims).orElse(null);
         }
@@ -249,6 +254,12 @@ public final class EntryReader {
         return raw.cells().stream()
                 .anyMatch(cell -> cell.kind() == ColumnKind.FREE
                         && Colours.among(new Claims(cell.text())).isPresent());
+    }
+
+    /** True for a cell that holds a size and nothing else: it is no place, whatever its column. */
+    private static boolean isSize(Claims claims) {
+        Claims copy = claims.copy();
+        return Sizes.read(copy).isPresent() && copy.leftOver().isEmpty();
     }
 
     /** Where the wire is, if nothing of the cell reads as anything else. */
@@ -378,12 +389,12 @@ public final class EntryReader {
             Claims claims = new Claims(heading);
             holdsFor(claims);
             doubted |= Marks.doubt(claims);
-            boolean place = Places.isPlace(heading.folded());
-            if (place && spot.panel().isEmpty()) {
-                spot = new Spot(heading.text(), spot.connector(), spot.cavity());
+            Optional<Spot> place = Places.whole(heading);
+            if (place.isPresent() && spot.panel().isEmpty()) {
+                spot = spot.or(place.get());
                 spotEvidence = Evidence.TAKEN_OVER;
                 spotOrigin = heading.origin();
-            } else if (!place) {
+            } else if (place.isEmpty()) {
                 headingOfSeveral(heading, claims);
             }
         }

@@ -136,6 +136,20 @@ public final class Places {
         return Optional.empty();
     }
 
+    /** What a line says of where wires are, when it says nothing else: a place, a plug, or a plug and where it is. */
+    public static Optional<Spot> whole(Passage line) {
+        if (isPlace(line.folded())) {
+            return Optional.of(new Spot(line.text(), "", ""));
+        }
+        Claims claims = new Claims(line);
+        Spot plug = plug(claims);
+        List<Passage> left = claims.leftOver();
+        boolean beside = left.size() == 1 && isPlace(left.getFirst().folded());
+        return !plug.connector().isEmpty() && beside
+                ? Optional.of(new Spot(left.getFirst().text().strip(), plug.connector(), plug.cavity()))
+                : Optional.empty();
+    }
+
     /** True when the text is made of nothing but words of places, and names one. */
     public static boolean isPlace(String folded) {
         List<Word> words = Word.of(folded);

@@ -80,7 +80,9 @@ final class LeadReader {
         Optional<LeadWords.Use> use = LeadWords.use(own, entry.role()).or(this::byVolts);
         Optional<Amps> rating = Ratings.amps(folded);
         Optional<PortKind> port =
-                use.flatMap(this::port).or(() -> LeadWords.direction(own).flatMap(way -> port(way, false)));
+                use.flatMap(this::port)
+                        .or(() -> LeadWords.direction(own).flatMap(way -> port(way, false)))
+                        .or(() -> use.isEmpty() && rating.isPresent() ? sinks() : Optional.empty());
         String plug = spot.connector().isEmpty() ? spot.panel() : spot.connector();
         return new LeadReading(
                 id(plug, number, ids),
@@ -136,6 +138,11 @@ final class LeadReader {
 
     /** A colour, a sign that parts, and a minus. */
     private static final Pattern RETURN = Pattern.compile("[^:=]{2,20}[:=]\\s*-\\s*");
+
+    /** Inputs and grounds have no current to their name: a minus with one is an output that sinks it. A plus may be a feed. */
+    private Optional<PortKind> sinks() {
+        return port(LeadWords.Way.OUTPUT, false).filter(port -> port == PortKind.LOW_SIDE);
+    }
 
     private Optional<PortKind> port(LeadWords.Use use) {
         return port(use.way(), use.role().value() == LeadRole.IGNITION_SENSE);

@@ -48,7 +48,7 @@ final class Heading {
     }
 
     private static boolean isPlace(Passage text) {
-        return Places.isPlug(text.folded()) || (Places.isPlace(text.folded()) && !Roles.names(text.folded()));
+        return Places.isPlug(text.folded()) || (Places.whole(text).isPresent() && !Roles.names(text.folded()));
     }
 
     /** A title that tells the vehicle's side among other things stands over no variant. */
@@ -81,6 +81,6 @@ final class Heading {
         if (Validity.isBound(heading)) {
             return Sort.VALIDITY;
         }
-        return Places.isPlug(heading.folded()) || Places.isPlace(heading.folded()) ? Sort.PLACE : Sort.GROUP;
+        return Places.isPlug(heading.folded()) || Places.whole(heading).isPresent() ? Sort.PLACE : Sort.GROUP;
     }
 }
