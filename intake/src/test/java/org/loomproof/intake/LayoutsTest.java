@@ -112,6 +112,23 @@ class LayoutsTest {
     }
 
     @Test
+    void aSentenceAmongLinesWithLabelsTakesNothingOfThem() {
+        assertThat(shown("""
+                        Notes of a colleague, some of them
+                        Horn = green/white, steering column, to ground
+                        Ignition 1 = pink/blue, ignition switch (+)
+                        Ignition 2: grey/red
+                        The door switch is brown/green and goes to ground when open; the trunk switch is brown/blue.
+                        mystery wire: champagne, -
+                        No fuel pump wire on this one.
+                        """))
+                .startsWith(
+                        "horn;GN/WH;neg;steering column||",
+                        "ignition;PK/BU;pos;ignition switch||",
+                        "second-ignition;GY/RD;;||");
+    }
+
+    @Test
     void anArrowIsNoMinus() {
         assertThat(shown("-> horn ...... grey\n-> lock ...... green (-)"))
                 .containsExactly("horn;GY;;||", "lock;GN;neg;||");

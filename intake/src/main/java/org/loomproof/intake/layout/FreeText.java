@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.loomproof.intake.decode.Passage;
 import org.loomproof.intake.field.Claims;
@@ -117,7 +118,7 @@ final class FreeText {
         } else if (isList(lines)) {
             lines.forEach(this::item);
         } else if (isProse(lines)) {
-            prose(lines);
+            proseAndItems(lines);
         } else {
             lines.forEach(this::line);
         }
@@ -337,6 +338,40 @@ final class FreeText {
                                 SENTENCE_INSIDE.matcher(withoutBullet(l).text()).find())
                 || lines.stream()
                         .anyMatch(l -> Colours.count(l) > 1 && Clauses.of(l).size() > 1);
+    }
+
+    /** Prose between lines with labels of their own: what stands in one of those is never another's. */
+    private void proseAndItems(List<Passage> lines) {
+        if (lines.stream().filter(FreeText::isNamedItem).count() < LEAST_NAMED) {
+            prose(lines);
+            return;
+        }
+        List<Passage> run = new ArrayList<>();
+        for (Passage line : lines) {
+            if (LABEL.matcher(withoutBullet(line).text()).find()) {
+                if (!run.isEmpty()) {
+                    prose(run);
+                    run = new ArrayList<>();
+                }
+                item(line);
+            } else {
+                run.add(line);
+            }
+        }
+        if (!run.isEmpty()) {
+            prose(run);
+        }
+    }
+
+    private static final int LEAST_NAMED = 2;
+
+    /** A line whose label names a circuit, with a colour behind it. */
+    private static boolean isNamedItem(Passage line) {
+        Passage bare = withoutBullet(line);
+        Matcher label = LABEL.matcher(bare.text());
+        return label.find()
+                && Roles.names(bare.folded().substring(0, label.end()))
+                && hasColour(bare.slice(label.end(), bare.length()));
     }
 
     private void prose(List<Passage> lines) {
