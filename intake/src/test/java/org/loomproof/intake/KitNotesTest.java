@@ -107,16 +107,9 @@ class KitNotesTest {
                         red : +12V, 15A fuse
                         """).leads();
         assertThat(leads)
-                .extracting(
-                        l -> l.role().map(a -> a.value().word()).orElse("-") + " "
-                                + l.contact().map(Enum::name).orElse("-"))
-                .containsExactly(
-                        "lock COMMON",
-                        "lock CLOSED",
-                        "lock OPEN",
-                        "unlock CLOSED",
-                        "unlock OPEN",
-                        "supply -");
+                .extracting(l -> l.role().map(a -> a.value().word()).orElse("-") + " "
+                        + l.contact().map(Enum::name).orElse("-"))
+                .containsExactly("lock COMMON", "lock CLOSED", "lock OPEN", "unlock CLOSED", "unlock OPEN", "supply -");
         assertThat(leads.getFirst().port()).isEmpty();
         assertThat(leads.getFirst().asks())
                 .extracting(ask -> ask.key())
@@ -128,7 +121,8 @@ class KitNotesTest {
 
     @Test
     void aMinusWithACurrentIsAnOutputAndAPlusMayBeAFeed() {
-        assertThat(read("1 | red | +12V\n2 | orange | wuzzle (-) 500 mA\n3 | white | wuzzle (+) 5 A\n").leads())
+        assertThat(read("1 | red | +12V\n2 | orange | wuzzle (-) 500 mA\n3 | white | wuzzle (+) 5 A\n")
+                        .leads())
                 .extracting(l -> l.port().map(Enum::name).orElse("-"))
                 .containsExactly("SUPPLY", "LOW_SIDE", "-");
     }
@@ -140,9 +134,7 @@ class KitNotesTest {
                         1 white lamp output
                         2 grey horn output (-)
                         """).leads();
-        assertThat(leads)
-                .extracting(l -> l.port().map(Enum::name).orElse("-"))
-                .containsExactly("-", "LOW_SIDE");
+        assertThat(leads).extracting(l -> l.port().map(Enum::name).orElse("-")).containsExactly("-", "LOW_SIDE");
     }
 
     @Test

@@ -85,7 +85,8 @@ class LayoutsTest {
 
     @Test
     void aSentenceGivesTheCircuitANameThatCanBeRead() {
-        assertThat(Notes.read("So on this one you will find that the rear left door switch wire is green/black, negative, in the sill.")
+        assertThat(Notes.read(
+                                "So on this one you will find that the rear left door switch wire is green/black, negative, in the sill.")
                         .entries())
                 .extracting(Entry::name)
                 .containsExactly("rear left door switch wire");

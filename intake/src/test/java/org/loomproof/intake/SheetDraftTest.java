@@ -237,7 +237,8 @@ class SheetDraftTest {
 
     @Test
     void whatLinesForSomeVehiclesAskIsTold() {
-        assertThat(HoldsFor.asks(List.of("", "LX/EX only; 2010-2012", "only with automatic gearbox", "manual gearbox only")))
+        assertThat(HoldsFor.asks(
+                        List.of("", "LX/EX only; 2010-2012", "only with automatic gearbox", "manual gearbox only")))
                 .isEqualTo(Map.of("trim", Set.of("EX", "LX"), "gearbox", Set.of("automatic", "manual")));
         assertThat(SheetFacts.isOfNotesOnly("gearbox", "manual")).isFalse();
         assertThat(SheetFacts.isOfNotesOnly("gearbox", "other")).isTrue();

@@ -54,7 +54,8 @@ public final class KitNotesReport {
                 ", ",
                 Stream.of(
                                 lead.port().map(port -> port(port, lead)),
-                                lead.contact().map(contact -> messages.text("intake.report.contact-" + Words.of(contact))),
+                                lead.contact()
+                                        .map(contact -> messages.text("intake.report.contact-" + Words.of(contact))),
                                 lead.rating().map(QuantityWriter::write),
                                 lead.pulse().map(QuantityWriter::write))
                         .flatMap(Optional::stream)

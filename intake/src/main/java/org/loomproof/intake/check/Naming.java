@@ -111,7 +111,8 @@ record Naming(String name, Optional<Found<RoleReading>> role) {
         int first = -1;
         int last = -1;
         for (int i = 0; i < words.size(); i++) {
-            boolean carries = words.get(i).from() < at + role.written().length() && words.get(i).to() > at;
+            boolean carries = words.get(i).from() < at + role.written().length()
+                    && words.get(i).to() > at;
             first = carries && first < 0 ? i : first;
             last = carries ? i : last;
         }
@@ -121,7 +122,9 @@ record Naming(String name, Optional<Found<RoleReading>> role) {
         while (last >= 0 && last + 1 < words.size() && tellsApart(words.get(last + 1))) {
             last++;
         }
-        return first < 0 ? bare : bare.substring(words.get(first).from(), words.get(last).to());
+        return first < 0
+                ? bare
+                : bare.substring(words.get(first).from(), words.get(last).to());
     }
 
     private static boolean tellsApart(Word word) {

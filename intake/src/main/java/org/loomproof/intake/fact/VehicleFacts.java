@@ -101,9 +101,7 @@ public record VehicleFacts(List<VehicleFact> agreed, List<VehicleFact> differing
 
     /** What of the words says something of a vehicle, letter by letter. */
     static List<Hit> exact(List<Word> words) {
-        return WORDS.find(words).stream()
-                .filter(h -> !h.isOff())
-                .toList();
+        return WORDS.find(words).stream().filter(h -> !h.isOff()).toList();
     }
 
     private static void sentence(Passage sentence, List<VehicleFact> facts) {

@@ -33,8 +33,9 @@ final class ByEar {
         english.setMaxCodeLen(LONGEST);
         for (String word : known) {
             if (word.length() >= SHORTEST) {
-                sounds(word).forEach(
-                                sound -> bySound.computeIfAbsent(sound, s -> new TreeSet<>()).add(word));
+                sounds(word)
+                        .forEach(sound -> bySound.computeIfAbsent(sound, s -> new TreeSet<>())
+                                .add(word));
             }
         }
     }

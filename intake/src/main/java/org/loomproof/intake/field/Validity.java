@@ -22,8 +22,8 @@ public final class Validity {
     private static final int MOST_WORDS = 8;
 
     /** A trim by its letters: {@code LX only}, {@code LX/EX only}. */
-    private static final Pattern TRIM = Pattern.compile(
-            "(?<![\\w/.-])([A-Z]{1,3}\\d{0,2}(?:\\s?[/,&+]\\s?[A-Z]{1,3}\\d{0,2}){0,3})\\s+(\\p{L}+)");
+    private static final Pattern TRIM =
+            Pattern.compile("(?<![\\w/.-])([A-Z]{1,3}\\d{0,2}(?:\\s?[/,&+]\\s?[A-Z]{1,3}\\d{0,2}){0,3})\\s+(\\p{L}+)");
 
     private static final Pattern PARTED = Pattern.compile("\\s?[/,&+]\\s?");
 

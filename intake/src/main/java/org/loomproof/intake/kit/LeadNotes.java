@@ -46,7 +46,8 @@ public record LeadNotes(List<LeadReading> leads, List<Passage> loose) {
                     raw.notes().stream().filter(LeadNotes::namesLeads).toList();
             List<Passage> notes =
                     raw.notes().stream().filter(note -> !extras.contains(note)).toList();
-            leads.add(new LeadReader(new RawEntry(raw.cells(), raw.headings(), notes)).read(leads.size() + 1, ids, relays));
+            leads.add(new LeadReader(new RawEntry(raw.cells(), raw.headings(), notes))
+                    .read(leads.size() + 1, ids, relays));
             for (Passage line : extras) {
                 for (int[] part : Segments.of(line.folded())) {
                     Cell cell = new Cell(ColumnKind.FREE, line.slice(part[0], part[1]), false);

@@ -79,10 +79,9 @@ final class LeadReader {
         Optional<RelayContact> contact = relays ? LeadWords.contact(own) : Optional.empty();
         Optional<LeadWords.Use> use = LeadWords.use(own, entry.role()).or(this::byVolts);
         Optional<Amps> rating = Ratings.amps(folded);
-        Optional<PortKind> port =
-                use.flatMap(this::port)
-                        .or(() -> LeadWords.direction(own).flatMap(way -> port(way, false)))
-                        .or(() -> use.isEmpty() && rating.isPresent() ? sinks() : Optional.empty());
+        Optional<PortKind> port = use.flatMap(this::port)
+                .or(() -> LeadWords.direction(own).flatMap(way -> port(way, false)))
+                .or(() -> use.isEmpty() && rating.isPresent() ? sinks() : Optional.empty());
         String plug = spot.connector().isEmpty() ? spot.panel() : spot.connector();
         return new LeadReading(
                 id(plug, number, ids),

@@ -46,9 +46,8 @@ final class LeadWords {
 
     /** The use in a folded text whose circuit has been read already; empty when neither says anything. */
     static Optional<Use> use(String folded, Optional<Answer<RoleReading>> circuit) {
-        List<Hit> hits = WORDS.find(Word.of(folded)).stream()
-                .filter(h -> !h.isOff())
-                .toList();
+        List<Hit> hits =
+                WORDS.find(Word.of(folded)).stream().filter(h -> !h.isOff()).toList();
         Optional<Hit> own = hits.stream()
                 .filter(h -> !DIRECTIONS.contains(h.ideas().getFirst())
                         && !h.ideas().getFirst().startsWith(RELAY))

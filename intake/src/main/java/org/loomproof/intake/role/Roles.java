@@ -63,7 +63,8 @@ public final class Roles {
                 .toList();
     }
 
-    private static final Set<String> PHRASED = Set.of("constant", "ignition", "accessory", "starter", "position-lamp", KNOWN_OTHER);
+    private static final Set<String> PHRASED =
+            Set.of("constant", "ignition", "accessory", "starter", "position-lamp", KNOWN_OTHER);
 
     /** True when a word is one of the little ones that carry nothing by themselves. */
     public static boolean isNoise(String folded) {

@@ -114,7 +114,11 @@ final class NotesPages {
                 told.put(key, known ? is : "");
             });
             if (told.isEmpty()
-                    || !keep(visit, job, "job.notes-vehicle", Map.of(WiringNotes.VEHICLE, WiringNotes.with(job, told)))) {
+                    || !keep(
+                            visit,
+                            job,
+                            "job.notes-vehicle",
+                            Map.of(WiringNotes.VEHICLE, WiringNotes.with(job, told)))) {
                 visit.refuse(HttpStatus.CONFLICT);
                 return;
             }
