@@ -151,7 +151,7 @@ class NotesBrowserTest extends InBrowser {
     void whichVehicleItIsDecidesWhichLinesStayOffTheSheet() {
         try (TestShop shop = TestShop.open(folder)) {
             String job = job(shop);
-            for (Screen screen : Screen.all()) {
+            for (Screen screen : Screen.of("notes-which")) {
                 try (BrowserContext somebody = browsers().somebody(screen)) {
                     Page page = signedIn(somebody, shop);
                     page.navigate(job + "/notes");
@@ -195,7 +195,7 @@ class NotesBrowserTest extends InBrowser {
     void longNotesFoldWhatIsSure() {
         try (TestShop shop = TestShop.open(folder)) {
             String job = job(shop);
-            for (Screen screen : Screen.all()) {
+            for (Screen screen : Screen.of("notes-long")) {
                 try (BrowserContext somebody = browsers().somebody(screen)) {
                     Page page = signedIn(somebody, shop);
                     page.navigate(job + "/notes");
