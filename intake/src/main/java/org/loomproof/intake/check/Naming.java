@@ -104,8 +104,11 @@ record Naming(String name, Optional<Found<RoleReading>> role) {
     static String readable(String name, @Nullable Found<RoleReading> role) {
         String bare = EDGES.matcher(name).replaceAll("").strip();
         List<Word> words = Word.of(Passage.fold(bare));
-        int at = role == null ? -1 : bare.indexOf(role.written());
-        if (words.size() <= LONGEST_NAME || at < 0) {
+        if (words.size() <= LONGEST_NAME || role == null) {
+            return bare;
+        }
+        int at = bare.indexOf(role.written());
+        if (at < 0) {
             return bare;
         }
         int first = -1;
