@@ -155,13 +155,13 @@ class NotesBrowserTest extends InBrowser {
                 try (BrowserContext somebody = browsers().somebody(screen)) {
                     Page page = signedIn(somebody, shop);
                     page.navigate(job + "/notes");
-                    paste(
-                            page,
-                            "Circuit,Colour,Polarity,Place,Remarks\n"
-                                    + "Ignition,yellow,+,ignition switch,only with automatic gearbox\n"
-                                    + "Ignition,white,+,ignition switch,only with manual gearbox\n"
-                                    + "Horn,grey,-,steering column,LX/EX only\n"
-                                    + "Lock,green,-,kick panel,only with power locks\n");
+                    paste(page, """
+                            Circuit,Colour,Polarity,Place,Remarks
+                            Ignition,yellow,+,ignition switch,only with automatic gearbox
+                            Ignition,white,+,ignition switch,only with manual gearbox
+                            Horn,grey,-,steering column,LX/EX only
+                            Lock,green,-,kick panel,only with power locks
+                            """);
                     Locator which = page.locator("#which");
                     which.getByLabel("Gearbox").selectOption("manual");
                     which.getByLabel("Trim").selectOption("something else");
