@@ -35,6 +35,7 @@ public sealed interface Port {
      * @param pullUp to the controller's supply
      * @param pullDown to the controller's ground
      * @param clamps whether protection diodes lead to the controller's supply and ground
+     * @param readsAfter how long it must see a level without a break before that means something, when said
      */
     record Input(
             Active active,
@@ -42,8 +43,20 @@ public sealed interface Port {
             Figure<Volts> highAbove,
             Optional<Figure<Ohms>> pullUp,
             Optional<Figure<Ohms>> pullDown,
-            boolean clamps)
-            implements Port {}
+            boolean clamps,
+            Optional<Figure<Seconds>> readsAfter)
+            implements Port {
+        /** An input of which it is not said how long it takes to read. */
+        public Input(
+                Active active,
+                Figure<Volts> lowBelow,
+                Figure<Volts> highAbove,
+                Optional<Figure<Ohms>> pullUp,
+                Optional<Figure<Ohms>> pullDown,
+                boolean clamps) {
+            this(active, lowBelow, highAbove, pullUp, pullDown, clamps, Optional.empty());
+        }
+    }
 
     /**
      * Sinks current to the controller's ground when on, open when off.

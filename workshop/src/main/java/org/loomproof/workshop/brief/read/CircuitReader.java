@@ -54,7 +54,8 @@ final class CircuitReader {
                 new Switching(
                         LevelReader.read(in, "rest"),
                         LevelReader.read(in, "active"),
-                        sure.find(in, "lingers", Unit.SECONDS)),
+                        sure.find(in, "lingers", Unit.SECONDS),
+                        sure.find(in, "pulsed", Unit.SECONDS)),
                 follows(in),
                 new PathReader(id, sure, names).read(in),
                 in.word("access", Access.class),

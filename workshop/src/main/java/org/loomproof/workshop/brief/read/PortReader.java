@@ -71,7 +71,8 @@ final class PortReader {
                 highAbove,
                 figures.find(in, "pull-up", Unit.OHMS),
                 figures.find(in, "pull-down", Unit.OHMS),
-                in.yesNoOr("clamps", true));
+                in.yesNoOr("clamps", true),
+                figures.find(in, "reads-after", Unit.SECONDS));
     }
 
     private Port lowSide(MappingCursor in) {

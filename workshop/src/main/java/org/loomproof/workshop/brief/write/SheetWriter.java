@@ -107,6 +107,7 @@ public final class SheetWriter {
         entries.put("rest", level(circuit.switching().rest()));
         entries.put("active", level(circuit.switching().active()));
         entries.put("lingers", figures.of(circuit.switching().lingers()));
+        entries.put("pulsed", figures.of(circuit.switching().pulsed()));
         entries.put("follows", circuit.follows().stream().map(OperableId::value).toList());
         entries.put("access", Words.of(circuit.access()));
         entries.put("certainty", Words.of(circuit.basis().certainty()));

@@ -37,6 +37,7 @@ public interface Claim {
                 new StaysDead(),
                 new FactoryWireFused(),
                 new ShortOpensFuse(),
+                new HeldLongEnough(),
                 new PulseLongEnough(),
                 new StaysAsWorked(),
                 new OutlastsParking(),

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.kit.ControllerState;
+import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.brief.sheet.OperableId;
@@ -61,7 +62,11 @@ public final class OpeningSeen implements Claim {
             } else if (!served) {
                 all.add(Fitting.open(id, statement, holds.getFirst()));
             } else {
-                all.add(new Claimed.ToShow(new SeenCase(id, statement, opening, triggers, fitting, holds)));
+                List<LeadId> tooSlow = HeldLongEnough.tooSlow(fitting, opening);
+                List<Trigger> inTime = triggers.stream()
+                        .filter(trigger -> !tooSlow.contains(trigger.lead()))
+                        .toList();
+                all.add(new Claimed.ToShow(new SeenCase(id, statement, opening, inTime, fitting, holds)));
             }
         }
         return all;

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.loomproof.workshop.prover.claim.ArmedAfterLight;
 import org.loomproof.workshop.prover.claim.Fitting;
+import org.loomproof.workshop.prover.claim.HeldLongEnough;
 import org.loomproof.workshop.prover.claim.OpeningSeen;
 import org.loomproof.workshop.prover.claim.QuietWhenClosed;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
@@ -50,7 +51,9 @@ public final class Reachable {
     /** The proof with what was reached, and the limits of that. */
     public Proof told(Proof proof) {
         List<Phrase> bounds = new ArrayList<>();
-        if (proof.results().stream().anyMatch(result -> result.id().startsWith(OpeningSeen.NAME + " "))) {
+        boolean watches =
+                proof.results().stream().anyMatch(result -> result.id().startsWith(OpeningSeen.NAME + " "));
+        if (watches && HeldLongEnough.leavesUnsaid(fitting)) {
             bounds.add(Phrase.of("bound.reading-time"));
         }
         if (!search.isComplete()) {
