@@ -23,6 +23,9 @@ public final class Weigher {
     /** More candidates than this are not proven. */
     public static final int MOST_WEIGHED = 24;
 
+    /** A plan has lost as soon as anything is broken. */
+    private static final int NOTHING_BROKEN = 0;
+
     /** What proves a plan as long as it may still win. */
     @FunctionalInterface
     interface Proving {
@@ -108,7 +111,18 @@ public final class Weigher {
     PlannedJob weigh(Brief brief, Candidates candidates) {
         List<Weighed> weighed = new ArrayList<>();
         List<Plan> left = new ArrayList<>(candidates.plans());
-        Weighed best = take(brief, left.removeFirst(), weighed, Integer.MAX_VALUE);
+        Weighed best = take(brief, left.removeFirst(), weighed, NOTHING_BROKEN);
+        // Where one breaks nothing the others need no more than what breaks first; where none does, which breaks least must be found out.
+        while (best.score().broken() > 0 && !left.isEmpty() && weighed.size() < MOST_WEIGHED) {
+            best = take(brief, left.removeFirst(), weighed, NOTHING_BROKEN);
+        }
+        long solvedBefore = 0;
+        if (best.score().broken() > 0) {
+            left = new ArrayList<>(candidates.plans());
+            solvedBefore = solves(weighed);
+            weighed.clear();
+            best = take(brief, left.removeFirst(), weighed, Integer.MAX_VALUE);
+        }
         while (!left.isEmpty() && weighed.size() < MOST_WEIGHED) {
             Weighed toBeat = best;
             // A plan that waits for the same readings can at best leave the same claims open.
@@ -136,7 +150,10 @@ public final class Weigher {
             }
         }
         return new PlannedJob(
-                winner, best.proof(), new Search(weighed.size(), solves(weighed), candidates.searches()), bounds);
+                winner,
+                best.proof(),
+                new Search(weighed.size(), solvedBefore + solves(weighed), candidates.searches()),
+                bounds);
     }
 
     /** The same with one part for several as long as the proof allows: everything that may be shared at once, or else one by one. */
