@@ -112,7 +112,8 @@ public final class Weigher {
         List<Weighed> weighed = new ArrayList<>();
         List<Plan> left = new ArrayList<>(candidates.plans());
         Weighed best = take(brief, left.removeFirst(), weighed, NOTHING_BROKEN);
-        // Where one breaks nothing the others need no more than what breaks first; where none does, which breaks least must be found out.
+        // Where one breaks nothing the others need no more than what breaks first; where none does, which breaks least
+        // must be found out.
         while (best.score().broken() > 0 && !left.isEmpty() && weighed.size() < MOST_WEIGHED) {
             best = take(brief, left.removeFirst(), weighed, NOTHING_BROKEN);
         }
