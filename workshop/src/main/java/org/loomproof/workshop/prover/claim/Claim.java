@@ -32,6 +32,7 @@ public interface Claim {
                 new NoSneakPath(),
                 new DoesItsWork(),
                 new WithinRating(),
+                new WithinInrush(),
                 new CoilKick(),
                 new LetsGoInTime(),
                 new StaysDead(),

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.loomproof.network.part.Battery;
 import org.loomproof.network.part.Capacitor;
 import org.loomproof.network.part.Diode;
@@ -47,7 +48,7 @@ final class Coils {
     /** The coils, in the order of the network's parts. */
     static List<PartId> drivenFrom(Fitting fitting, LeadId lead) {
         Wired wired = fitting.fitted().wired();
-        Set<PartId> windings = windings(fitting);
+        Set<PartId> windings = loads(fitting, Coils::isWound);
         Set<Node> reached = reachedFrom(wired, lead);
         List<PartId> coils = new ArrayList<>();
         for (Part part : wired.network().parts()) {
@@ -67,14 +68,27 @@ final class Coils {
         return wired.words(coil).arguments().getFirst().toString();
     }
 
-    /** Factory loads that are wound: solenoids and motors. */
-    private static Set<PartId> windings(Fitting fitting) {
-        Set<PartId> windings = new HashSet<>();
+    /** The motors among the factory loads. */
+    static Set<PartId> motors(Fitting fitting) {
+        return loads(fitting, kind -> kind == PathStep.LoadKind.MOTOR);
+    }
+
+    /** Whether wires, contacts and diodes lead from the lead to one of these. */
+    static boolean reaches(Fitting fitting, LeadId lead, Set<PartId> any) {
+        Wired wired = fitting.fitted().wired();
+        Set<Node> reached = reachedFrom(wired, lead);
+        return any.stream()
+                .flatMap(part -> wired.network().part(part).pins().stream())
+                .anyMatch(pin -> reached.contains(pin.node()));
+    }
+
+    private static Set<PartId> loads(Fitting fitting, Predicate<PathStep.LoadKind> of) {
+        Set<PartId> loads = new HashSet<>();
         for (Circuit circuit : fitting.brief().sheet().circuits()) {
             for (List<PathStep> path : circuit.paths()) {
                 for (PathStep step : path) {
-                    if (step instanceof PathStep.Load load && isWound(load.kind())) {
-                        windings.add(Objects.requireNonNull(fitting.fitted()
+                    if (step instanceof PathStep.Load load && of.test(load.kind())) {
+                        loads.add(Objects.requireNonNull(fitting.fitted()
                                         .wired()
                                         .factory()
                                         .loads()
@@ -84,7 +98,7 @@ final class Coils {
                 }
             }
         }
-        return windings;
+        return loads;
     }
 
     private static boolean isWound(PathStep.LoadKind kind) {
