@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -66,6 +69,29 @@ class FaultCoverageTest {
             assertThat(isAll(row.slips())).as(row.example()).isTrue();
             assertThat(isAll(row.dangerous())).as(row.example()).isTrue();
         }
+    }
+
+    @Test
+    void theDocumentTellsTheSumsOfTheFile() throws IOException {
+        List<Row> rows = all();
+        String told = "the tests notice every slip (%s) and everything dangerous (%s), and %s of %s faults"
+                .formatted(
+                        spaced(sum(rows, Row::slips, 0)),
+                        spaced(sum(rows, Row::dangerous, 0)),
+                        spaced(sum(rows, Row::faults, 0)),
+                        spaced(sum(rows, Row::faults, 1)));
+        assertThat(Files.readString(ExampleFiles.root().resolve("../docs/internals/prover.md")))
+                .containsIgnoringWhitespaces(told);
+    }
+
+    private static int sum(List<Row> rows, Function<Row, String> share, int part) {
+        return rows.stream()
+                .mapToInt(row -> Integer.parseInt(share.apply(row).split("/", -1)[part]))
+                .sum();
+    }
+
+    private static String spaced(int number) {
+        return String.format(Locale.ROOT, "%,d", number).replace(',', ' ');
     }
 
     private static boolean isAll(String share) {
