@@ -60,7 +60,7 @@ class ColdLoomTest {
 
     @Test
     void aFuseThatWasForgottenIsOpenWhereItShouldBe() {
-        assertThat(differing("left-out FU2")).contains("at P1-3", "across FU2", "at FU2 2");
+        assertThat(differing("left-out FU1")).contains("at P1-1", "at P1-3", "across FU1", "at FU1 2");
         assertThat(differing("left-loose W3")).containsExactly("at P1-2");
     }
 

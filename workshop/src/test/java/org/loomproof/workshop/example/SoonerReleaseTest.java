@@ -100,7 +100,8 @@ class SoonerReleaseTest {
                                 out.bodyDiode(),
                                 out.clamp(),
                                 Optional.of(Figured.volts(bears)),
-                                Optional.of(Figure.exactly(new Seconds(pause), Figured.STATED))),
+                                Optional.of(Figure.exactly(new Seconds(pause), Figured.STATED)),
+                                out.rush()),
                         lead.alwaysUsed(),
                         lead.note(),
                         lead.basis())

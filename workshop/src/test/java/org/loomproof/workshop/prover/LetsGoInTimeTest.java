@@ -222,6 +222,7 @@ class LetsGoInTimeTest {
                 false,
                 false,
                 Double.isNaN(bears) ? Optional.empty() : Optional.of(Figured.volts(bears)),
-                Optional.of(new Figure<>(new Seconds(pause), new Seconds(pause), new Seconds(pause), Figured.STATED)));
+                Optional.of(new Figure<>(new Seconds(pause), new Seconds(pause), new Seconds(pause), Figured.STATED)),
+                Optional.empty());
     }
 }

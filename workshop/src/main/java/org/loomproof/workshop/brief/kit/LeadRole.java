@@ -28,6 +28,11 @@ public enum LeadRole {
     TRACKER,
     OTHER;
 
+    /** Whether its output is made to switch filament lamps. */
+    public boolean isForLamps() {
+        return this == LAMPS || this == INTERIOR_LIGHT;
+    }
+
     /** The word used in files, such as {@code door-input}. */
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -20,6 +20,11 @@ public sealed interface Port {
         return Optional.empty();
     }
 
+    /** The most it may carry at the instant a lamp or a motor is switched on, where it is an output and that is said or usual. */
+    default Optional<Figure<Amps>> rush() {
+        return Optional.empty();
+    }
+
     /** Feeds the controller. */
     record Supply() implements Port {}
 
@@ -68,6 +73,7 @@ public sealed interface Port {
      * @param clamp whether a diode leads from the lead to the controller's supply
      * @param bears the most volts it bears while it is off, when said
      * @param pause how long it is off before it is on again, when said
+     * @param rush the most it may carry at the instant something is switched on, when said or usual
      */
     record LowSide(
             Figure<Amps> rating,
@@ -76,16 +82,17 @@ public sealed interface Port {
             boolean bodyDiode,
             boolean clamp,
             Optional<Figure<Volts>> bears,
-            Optional<Figure<Seconds>> pause)
+            Optional<Figure<Seconds>> pause,
+            Optional<Figure<Amps>> rush)
             implements Port {
-        /** An output of which it is not said what it bears, nor how fast it goes on and off. */
+        /** An output of which it is not said what it bears, how fast it goes on and off, nor what it carries at first. */
         public LowSide(
                 Figure<Amps> rating,
                 Figure<Volts> saturation,
                 Optional<Figure<Seconds>> pulse,
                 boolean bodyDiode,
                 boolean clamp) {
-            this(rating, saturation, pulse, bodyDiode, clamp, Optional.empty(), Optional.empty());
+            this(rating, saturation, pulse, bodyDiode, clamp, Optional.empty(), Optional.empty(), Optional.empty());
         }
     }
 
@@ -97,18 +104,20 @@ public sealed interface Port {
      * @param pulse how long it is on, when it is not steady
      * @param bodyDiode whether a diode conducts from the lead to the supply when off
      * @param pause how long it is off before it is on again, when said
+     * @param rush the most it may carry at the instant something is switched on, when said or usual
      */
     record HighSide(
             Figure<Amps> rating,
             Figure<Volts> saturation,
             Optional<Figure<Seconds>> pulse,
             boolean bodyDiode,
-            Optional<Figure<Seconds>> pause)
+            Optional<Figure<Seconds>> pause,
+            Optional<Figure<Amps>> rush)
             implements Port {
-        /** An output of which it is not said how fast it goes on and off. */
+        /** An output of which it is not said how fast it goes on and off, nor what it carries at first. */
         public HighSide(
                 Figure<Amps> rating, Figure<Volts> saturation, Optional<Figure<Seconds>> pulse, boolean bodyDiode) {
-            this(rating, saturation, pulse, bodyDiode, Optional.empty());
+            this(rating, saturation, pulse, bodyDiode, Optional.empty(), Optional.empty());
         }
     }
 

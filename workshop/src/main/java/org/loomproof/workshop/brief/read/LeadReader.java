@@ -34,14 +34,15 @@ final class LeadReader {
             // Two leads cannot come out of one hole.
             in.find("position").ifPresent(cursor -> positions.give(plug + " " + position, cursor));
         }
+        LeadRole role = in.word("role", LeadRole.class);
         Lead lead = new Lead(
                 id,
                 plug,
                 position,
                 in.find("colour").flatMap(ColourText::read),
                 figures.orUsual(in, "size", Unit.SQUARE_MILLIMETRES, "lead.size"),
-                in.word("role", LeadRole.class),
-                new PortReader(figures).read(in.mapping("port")),
+                role,
+                new PortReader(figures).read(in.mapping("port"), role),
                 in.yesNoOr("always-used", false),
                 in.textOrEmpty("note"),
                 figures.basis(in.place()));

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.loomproof.workshop.brief.kit.KitOption;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.text.Cursor;
 import org.loomproof.workshop.brief.text.FigureReader;
@@ -71,7 +72,7 @@ final class OptionsReader {
             MappingCursor entry = item.mapping();
             Optional<Cursor> leadAt = entry.need("lead");
             Optional<Lead> lead = leadAt.flatMap(at -> at.reference(leads));
-            Port port = ports.read(entry.mapping("port"));
+            Port port = ports.read(entry.mapping("port"), lead.map(Lead::role).orElse(LeadRole.OTHER));
             entry.close();
             if (leadAt.isPresent() && lead.isPresent()) {
                 named.give(lead.get().id().value(), leadAt.get());

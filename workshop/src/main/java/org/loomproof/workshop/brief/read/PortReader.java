@@ -2,14 +2,18 @@ package org.loomproof.workshop.brief.read;
 
 import java.util.Optional;
 import org.loomproof.workshop.brief.Figure;
+import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.text.Cursor;
 import org.loomproof.workshop.brief.text.FigureReader;
 import org.loomproof.workshop.brief.text.MappingCursor;
 import org.loomproof.workshop.brief.text.Words;
 import org.loomproof.workshop.problem.ProblemKind;
+import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.Range;
 import org.loomproof.workshop.quantity.Unit;
 import org.loomproof.workshop.quantity.Volts;
+import org.loomproof.workshop.trade.inrush.Inrush;
 import org.loomproof.workshop.words.Phrase;
 
 /** Reads {@code port}: what a lead is electrically. */
@@ -31,7 +35,8 @@ final class PortReader {
         this.figures = figures;
     }
 
-    Port read(MappingCursor in) {
+    /** @param role what the lead is for; what is usual of its port may follow from it */
+    Port read(MappingCursor in, LeadRole role) {
         Optional<Cursor> said = in.need("kind");
         Optional<Kind> kind = said.flatMap(at -> at.word(Words.all(Kind.class)));
         if (kind.isEmpty()) {
@@ -42,8 +47,8 @@ final class PortReader {
             case SUPPLY -> new Port.Supply();
             case GROUND -> new Port.Ground();
             case INPUT -> input(in);
-            case LOW_SIDE -> lowSide(in);
-            case HIGH_SIDE -> highSide(in);
+            case LOW_SIDE -> lowSide(in, role);
+            case HIGH_SIDE -> highSide(in, role);
             case TO_EXTRA -> new Port.ToExtra(in.text("extra"));
         };
         in.close();
@@ -75,23 +80,41 @@ final class PortReader {
                 figures.find(in, "reads-after", Unit.SECONDS));
     }
 
-    private Port lowSide(MappingCursor in) {
+    private Port lowSide(MappingCursor in, LeadRole role) {
+        Figure<Amps> rating = figures.need(in, "rating", Unit.AMPS);
         return new Port.LowSide(
-                figures.need(in, "rating", Unit.AMPS),
+                rating,
                 figures.orUsual(in, "saturation", Unit.VOLTS, "port.low-side.saturation"),
                 figures.find(in, "pulse", Unit.SECONDS),
                 in.yesNoOr("body-diode", true),
                 in.yesNoOr("clamp", false),
                 figures.find(in, "bears", Unit.VOLTS),
-                figures.find(in, "pause", Unit.SECONDS));
+                figures.find(in, "pause", Unit.SECONDS),
+                rush(in, role, rating));
     }
 
-    private Port highSide(MappingCursor in) {
+    private Port highSide(MappingCursor in, LeadRole role) {
+        Figure<Amps> rating = figures.need(in, "rating", Unit.AMPS);
         return new Port.HighSide(
-                figures.need(in, "rating", Unit.AMPS),
+                rating,
                 figures.orUsual(in, "saturation", Unit.VOLTS, "port.high-side.saturation"),
                 figures.find(in, "pulse", Unit.SECONDS),
                 in.yesNoOr("body-diode", true),
-                figures.find(in, "pause", Unit.SECONDS));
+                figures.find(in, "pause", Unit.SECONDS),
+                rush(in, role, rating));
+    }
+
+    /** What an output carries at first: said, or of one that is there for lamps what is usual of such. */
+    private Optional<Figure<Amps>> rush(MappingCursor in, LeadRole role, Figure<Amps> rating) {
+        return role.isForLamps()
+                ? Optional.of(figures.orUsual(in, "rush", Unit.AMPS, usualRush(rating)))
+                : figures.find(in, "rush", Unit.AMPS);
+    }
+
+    private static Range<Amps> usualRush(Figure<Amps> rating) {
+        return new Range<>(
+                Inrush.OUTPUT_FOR_LAMPS.most(rating.low()),
+                Inrush.OUTPUT_FOR_LAMPS.most(rating.typical()),
+                Inrush.OUTPUT_FOR_LAMPS.most(rating.high()));
     }
 }

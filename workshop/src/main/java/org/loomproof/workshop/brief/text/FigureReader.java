@@ -78,6 +78,11 @@ public final class FigureReader {
         return orUsual(in, key, unit, usual.find(usualKey, unit.type()));
     }
 
+    /** What is said, or what is usual of this one. */
+    public <Q extends Quantity> Figure<Q> orUsual(MappingCursor in, String key, Unit<Q> unit, Range<Q> range) {
+        return orUsual(in, key, unit, Optional.of(range));
+    }
+
     /** The resistance of a fuse; when it is not said, the usual one for its rating. */
     public Figure<Ohms> fuseResistance(MappingCursor in, String key, Figure<Amps> rating) {
         Range<Amps> range = new Range<>(rating.low(), rating.typical(), rating.high());

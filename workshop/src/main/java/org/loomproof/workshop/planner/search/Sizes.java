@@ -28,10 +28,14 @@ import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.sizing.FuseChoice;
 import org.loomproof.workshop.sizing.Protection;
 import org.loomproof.workshop.sizing.WireChoice;
+import org.loomproof.workshop.trade.connector.ContactPlace;
 import org.loomproof.workshop.trade.connector.Plugs;
+import org.loomproof.workshop.trade.relay.Relays;
+import org.loomproof.workshop.trade.wire.AllowedDrop;
 import org.loomproof.workshop.trade.wire.Conductor;
 import org.loomproof.workshop.trade.wire.ConductorHeat;
 import org.loomproof.workshop.trade.wire.Conductors;
+import org.loomproof.workshop.trade.wire.Copper;
 import org.loomproof.workshop.trade.wire.Insulation;
 import org.loomproof.workshop.trade.wire.Surroundings;
 import org.loomproof.workshop.words.Phrase;
@@ -287,11 +291,28 @@ final class Sizes {
                 : Optional.empty();
     }
 
+    /**
+     * What is left to the wires of the volts allowed: the contact of a cut starter wire takes its part, most where the solenoid
+     * is coldest and asks for most. Wires that are as cold lose no more by that current than they lose warm.
+     */
+    private double forWires(AllowedDrop drop, Amps current) {
+        return drop.volts().value()
+                - switch (drop) {
+                    case SIGNAL, LAMP, LOCK_MOTOR -> 0;
+                    case STARTER_CUT ->
+                        current.value()
+                                / Copper.temperatureFactor(
+                                        job.brief().order().shop().coldest())
+                                * (Relays.usual().contact().value()
+                                        + ContactPlace.RELAY_SOCKET.typical().value());
+                };
+    }
+
     /** The size of a run, named as often as couplings ask for it: the kit's own for a lead, else what it must bear. */
     SquareMillimetres size(List<Run> same) {
         Run run = same.getFirst();
         Amps fuse = run.behind().or(() -> beside(run)).map(this::rating).orElse(NO_FUSE);
-        Volts allowed = new Volts(run.drop().volts().value() * SHARE_OF_DROP);
+        Volts allowed = new Volts(forWires(run.drop(), carries(same)) * SHARE_OF_DROP);
         return leadOf(run)
                 .map(lead -> lead.size().typical())
                 .orElseGet(() -> WireChoice.choose(

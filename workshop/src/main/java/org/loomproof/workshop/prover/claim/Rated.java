@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.loomproof.network.part.PartId;
+import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.kit.LeadId;
-import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.prover.explore.Reading;
@@ -51,11 +51,13 @@ record Rated(Reach reach, String terminal, String name, Amps lasting, Amps inrus
             case Port.Input input -> Optional.empty();
             case Port.ToExtra plug -> Optional.empty();
         };
-        LeadRole role = fitting.brief().kit().lead(id).role();
-        Inrush bears =
-                role == LeadRole.LAMPS || role == LeadRole.INTERIOR_LIGHT ? Inrush.OUTPUT_FOR_LAMPS : Inrush.OUTPUT;
         return rating.map(amps -> new Rated(
-                fitting.output(id).orElseThrow(), "", id.toString(), amps, bears.most(amps), Severity.UNPROTECTED));
+                fitting.output(id).orElseThrow(),
+                "",
+                id.toString(),
+                amps,
+                port.rush().map(Figure::low).orElse(amps),
+                Severity.UNPROTECTED));
     }
 
     /** What of the plan's parts carries current, each contact by itself. */
