@@ -261,7 +261,7 @@ class LayoutsTest {
     @Test
     void whatALineLeavesToTheOneAboveIsTakenFromThere() {
         assertThat(shown("""
-                        2012 Ostrava Lupo (auto, push to start) for the shop's own use
+                        2012 Tessalby Bittern (auto, push to start) for the shop's own use
 
                         lock  brn/yel  (-)  thru 1.2k resistor to gnd
                         unlock  same wire, straight ground
