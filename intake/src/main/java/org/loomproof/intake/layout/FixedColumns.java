@@ -14,10 +14,6 @@ final class FixedColumns {
     private static final int LEAST_ROWS = 3;
     private static final int MOST_ROWS = 500;
     private static final double MOST = 0.6;
-
-    /** Gutters that run down by chance put two cells of many rows into one. */
-    private static final double MOST_WHOLE = 0.8;
-
     private static final String FOOTNOTE_MARKS = "*\u2020\u2021";
 
     private final List<Integer> starts;
@@ -54,8 +50,7 @@ final class FixedColumns {
                 .max()
                 .orElse(0);
         FixedColumns columns = new FixedColumns(starts);
-        long whole = looked.stream().filter(columns::keepsGaps).count();
-        boolean isWhole = narrow ? whole == looked.size() : whole >= MOST_WHOLE * looked.size();
+        boolean isWhole = !narrow || looked.stream().allMatch(columns::keepsGaps);
         return starts.size() >= most && starts.size() > 1 && isWhole ? Optional.of(columns) : Optional.empty();
     }
 
