@@ -28,6 +28,11 @@ public record HighSideOutput(
         this(id, output, supply, ground, drive, Wakefulness.USUAL, bodyDiode, clampToGround);
     }
 
+    /** The same output with another wakefulness. */
+    public HighSideOutput with(Wakefulness other) {
+        return new HighSideOutput(id, output, supply, ground, drive, other, bodyDiode, clampToGround);
+    }
+
     @Override
     public List<Pin> pins() {
         return List.of(new Pin("output", output), new Pin("supply", supply), new Pin("ground", ground));

@@ -28,6 +28,11 @@ public record LowSideOutput(
         this(id, output, supply, ground, drive, Wakefulness.USUAL, bodyDiode, clampToSupply);
     }
 
+    /** The same output with another wakefulness. */
+    public LowSideOutput with(Wakefulness other) {
+        return new LowSideOutput(id, output, supply, ground, drive, other, bodyDiode, clampToSupply);
+    }
+
     @Override
     public List<Pin> pins() {
         return List.of(new Pin("output", output), new Pin("supply", supply), new Pin("ground", ground));

@@ -165,26 +165,10 @@ final class WithinInrush implements Claim {
                 return new Resistor(lamp.id(), lamp.a(), lamp.b(), lamp.hotOhms() * lamp.coldToHotOhms());
             }
             if (part instanceof LowSideOutput out) {
-                return new LowSideOutput(
-                        out.id(),
-                        out.output(),
-                        out.supply(),
-                        out.ground(),
-                        out.drive(),
-                        MEANWHILE,
-                        out.bodyDiode(),
-                        out.clampToSupply());
+                return out.with(MEANWHILE);
             }
             if (part instanceof HighSideOutput out) {
-                return new HighSideOutput(
-                        out.id(),
-                        out.output(),
-                        out.supply(),
-                        out.ground(),
-                        out.drive(),
-                        MEANWHILE,
-                        out.bodyDiode(),
-                        out.clampToGround());
+                return out.with(MEANWHILE);
             }
             return part instanceof Resistor winding && motors.contains(part.id())
                     ? new Resistor(winding.id(), winding.a(), winding.b(), winding.ohms() / Inrush.motorStart())
