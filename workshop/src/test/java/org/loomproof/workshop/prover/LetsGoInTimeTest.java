@@ -35,16 +35,12 @@ import org.loomproof.workshop.brief.kit.OutputBehaviour;
 import org.loomproof.workshop.brief.kit.OutputTiming;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
-import org.loomproof.workshop.brief.sheet.Access;
-import org.loomproof.workshop.brief.sheet.CircuitRole;
-import org.loomproof.workshop.brief.sheet.Level;
 import org.loomproof.workshop.fixture.AKit;
 import org.loomproof.workshop.fixture.APlan;
 import org.loomproof.workshop.fixture.AVehicle;
 import org.loomproof.workshop.fixture.AnOrder;
 import org.loomproof.workshop.fixture.Figured;
 import org.loomproof.workshop.fixture.Jobs;
-import org.loomproof.workshop.fixture.Steps;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.quantity.Amps;
@@ -162,20 +158,7 @@ class LetsGoInTimeTest {
         AVehicle car = AVehicle.named("cart")
                 .control("horn-button", "off", "pressed")
                 .withConstantSupply("constant", 20)
-                .circuit(
-                        "wire",
-                        CircuitRole.HORN,
-                        new Level.Supply(),
-                        new Level.Ground(),
-                        List.of("horn-button"),
-                        Access.MAY_BE_TAPPED,
-                        List.of(
-                                Steps.supply(),
-                                Steps.fuse("F2", 15),
-                                Steps.electronic("horn", 4),
-                                Steps.here(),
-                                Steps.contact("button", "horn-button", "pressed"),
-                                Steps.ground()));
+                .withHornToGround("wire", "horn-button", 4);
         AKit kit = AKit.named("kit")
                 .supply("supply")
                 .ground("ground")

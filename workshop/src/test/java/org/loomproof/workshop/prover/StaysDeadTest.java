@@ -3,7 +3,6 @@ package org.loomproof.workshop.prover;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -16,16 +15,12 @@ import org.loomproof.workshop.brief.kit.OutputBehaviour;
 import org.loomproof.workshop.brief.kit.OutputTiming;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
-import org.loomproof.workshop.brief.sheet.Access;
-import org.loomproof.workshop.brief.sheet.CircuitRole;
-import org.loomproof.workshop.brief.sheet.Level;
 import org.loomproof.workshop.fixture.AKit;
 import org.loomproof.workshop.fixture.APlan;
 import org.loomproof.workshop.fixture.AVehicle;
 import org.loomproof.workshop.fixture.AnOrder;
 import org.loomproof.workshop.fixture.Figured;
 import org.loomproof.workshop.fixture.Jobs;
-import org.loomproof.workshop.fixture.Steps;
 import org.loomproof.workshop.prover.verdict.ClaimResult;
 
 /**
@@ -70,20 +65,7 @@ class StaysDeadTest {
         AVehicle car = AVehicle.named("cart")
                 .control("horn-button", "off", "pressed")
                 .withConstantSupply("constant", 20)
-                .circuit(
-                        "wire",
-                        CircuitRole.HORN,
-                        new Level.Supply(),
-                        new Level.Ground(),
-                        List.of("horn-button"),
-                        Access.MAY_BE_TAPPED,
-                        List.of(
-                                Steps.supply(),
-                                Steps.fuse("F2", 15),
-                                Steps.electronic("horn", 4),
-                                Steps.here(),
-                                Steps.contact("button", "horn-button", "pressed"),
-                                Steps.ground()));
+                .withHornToGround("wire", "horn-button", 4);
         Port output = new Port.LowSide(Figured.amps(0.5), Figured.volts(0.1), Optional.empty(), false, clamp);
         Kit given = AKit.named("kit")
                 .supply("supply")
