@@ -82,21 +82,14 @@ public record Entry(
 
     /** The same entry, those words among what was understood. */
     Entry understood(Passage words) {
-        return new Entry(
-                name,
+        return with(
                 role,
                 colour,
                 colourAsWritten,
                 size,
                 behaviour,
                 spot,
-                steering,
-                validity,
-                doubted,
-                absent,
-                notes,
-                leftOver.stream().filter(p -> !p.equals(words)).toList(),
-                origin);
+                leftOver.stream().filter(p -> !p.equals(words)).toList());
     }
 
     private Entry with(
@@ -106,6 +99,17 @@ public record Entry(
             Optional<Answer<SquareMillimetres>> otherSize,
             Optional<Answer<Behaviour>> otherBehaviour,
             Optional<Answer<Spot>> otherSpot) {
+        return with(otherRole, otherColour, otherWritten, otherSize, otherBehaviour, otherSpot, leftOver);
+    }
+
+    private Entry with(
+            Optional<Answer<RoleReading>> otherRole,
+            Optional<Answer<WireColour>> otherColour,
+            String otherWritten,
+            Optional<Answer<SquareMillimetres>> otherSize,
+            Optional<Answer<Behaviour>> otherBehaviour,
+            Optional<Answer<Spot>> otherSpot,
+            List<Passage> otherLeftOver) {
         return new Entry(
                 name,
                 otherRole,
@@ -119,7 +123,7 @@ public record Entry(
                 doubted,
                 absent,
                 notes,
-                leftOver,
+                otherLeftOver,
                 origin);
     }
 
