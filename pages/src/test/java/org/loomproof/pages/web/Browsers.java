@@ -154,6 +154,8 @@ final class Browsers implements AutoCloseable {
 
     /** The same with more of axe's rules; asked in one go, since laying out a page for axe is what takes the time. */
     private static void look(Page page, Screen screen, String name, List<String> more) {
+        // Its words may be there before its styles are.
+        page.waitForLoadState();
         picture(page, screen, name);
         List<Rule> violations = new AxeBuilder(page)
                 .options(asked(more))
