@@ -49,20 +49,35 @@ final class Losers {
         return loser.parts() > winner.parts() || loser.joints() > winner.joints() ? Worse.MORE_PARTS : Worse.LATER;
     }
 
-    /** The winner with the reason kept at its one lead that the loser decides otherwise; more than one tells nothing of any. */
+    /**
+     * The winner with the reason kept at its one lead that the loser decides otherwise, or at all of them where they belong to one
+     * coupling; more than that tells nothing of any.
+     */
     static Plan tell(Plan winner, Plan loser, Proof proof, Worse worse) {
         List<Hookup> differing = winner.hookups().stream()
                 .filter(h -> !isSameWay(h, loser.findHookup(h.lead()).orElseThrow()))
                 .toList();
-        if (differing.size() != 1) {
+        if (differing.size() != 1 && !areOneCoupling(differing, loser)) {
             return winner;
         }
-        Hookup kept = differing.getFirst();
-        Hookup lost = loser.findHookup(kept.lead()).orElseThrow();
-        Hookup told = withReason(kept, reason(lost, proof, worse));
-        List<Hookup> hookups =
-                winner.hookups().stream().map(h -> h.equals(kept) ? told : h).toList();
+        List<Hookup> hookups = winner.hookups().stream()
+                .map(h -> differing.contains(h)
+                        ? withReason(h, reason(loser.findHookup(h.lead()).orElseThrow(), proof, worse))
+                        : h)
+                .toList();
         return winner.withHookups(hookups);
+    }
+
+    /** Leads that serve one wish together, such as both of a lock: one does not lose without the other. */
+    private static boolean areOneCoupling(List<Hookup> differing, Plan loser) {
+        return differing.stream()
+                        .map(h -> loser.findHookup(h.lead()).orElseThrow())
+                        .map(h -> h instanceof Hookup.Connect connect
+                                ? List.of(connect.serves(), connect.coupling())
+                                : List.of(h.lead()))
+                        .distinct()
+                        .count()
+                == 1;
     }
 
     /** Numbers of parts shift when another lead is decided otherwise; the way a lead is joined does not. */

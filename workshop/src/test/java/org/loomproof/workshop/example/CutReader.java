@@ -37,6 +37,36 @@ final class CutReader {
                 .toList();
     }
 
+    /** The pole that the relay of one leg of an added load gives it, and the one at which the leg rests. */
+    record Leg(Given gives, Given rest) {}
+
+    /** What works that terminal of an added load; it is an error where no relay does. */
+    static Leg readLeg(Plan plan, AddedPart.Load load, String terminal) {
+        CutReader reader = new CutReader(plan);
+        List<End> found = new ArrayList<>(List.of(new End.OfPart(load.id(), terminal)));
+        for (int i = 0; i < found.size(); i++) {
+            Stream.concat(reader.neighbours(found.get(i)).stream(), reader.beyondPole(found.get(i)).stream())
+                    .filter(end -> !found.contains(end))
+                    .forEach(found::add);
+        }
+        AddedPartId relay = found.stream()
+                .flatMap(
+                        end -> end instanceof End.OfPart part && part.terminal().equals("30")
+                                ? Stream.of(part.part())
+                                : Stream.empty())
+                .findFirst()
+                .orElseThrow();
+        return new Leg(reader.gives(new End.OfPart(relay, "87")), reader.gives(new End.OfPart(relay, "87a")));
+    }
+
+    /** The other half of a connector's pole. */
+    private Optional<End> beyondPole(End end) {
+        return end instanceof End.OfPart(var part, var terminal)
+                        && plan.findPart(part).orElseThrow() instanceof AddedPart.Pole
+                ? Optional.of(new End.OfPart(part, terminal.equals("1") ? "2" : "1"))
+                : Optional.empty();
+    }
+
     private static List<Throw> renumbered(List<Throw> chain) {
         return chain.stream()
                 .map(each -> new Throw(1 - each.lead(), each.lie(), each.gives()))

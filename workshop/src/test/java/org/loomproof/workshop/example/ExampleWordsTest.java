@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -20,6 +21,7 @@ import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.planner.cut.CutWord;
+import org.loomproof.workshop.planner.cut.LegWord;
 import org.loomproof.workshop.planner.cut.Throw;
 import org.loomproof.workshop.planner.rule.Searched;
 import org.loomproof.workshop.weigh.PlannedJob;
@@ -30,6 +32,7 @@ class ExampleWordsTest {
     private static final AtomicInteger READ = new AtomicInteger();
     private static final AtomicInteger CUTS = new AtomicInteger();
     private static final AtomicInteger LOADS = new AtomicInteger();
+    private static final AtomicInteger ACTUATORS = new AtomicInteger();
     private static final AtomicLong PROVEN = new AtomicLong();
 
     static List<Path> examples() {
@@ -86,6 +89,40 @@ class ExampleWordsTest {
         }
     }
 
+    /** An actuator that turns either way hangs between two contacts, as in a word that was offered for its two legs. */
+    @ParameterizedTest
+    @MethodSource("examples")
+    void everyActuatorOutOfTheBoxIsWorkedByAWordThatTheGrammarOffers(Path folder) {
+        PlannedJob job = PlannedExamples.job(folder);
+        Set<List<CutReader.Leg>> offered = job.search().leads().stream()
+                .flatMap(searched -> searched.enumeration().words().stream())
+                .filter(LegWord.class::isInstance)
+                .map(word -> legs((LegWord) word))
+                .collect(Collectors.toSet());
+        for (Hookup hookup : job.plan().hookups()) {
+            if (hookup instanceof Hookup.Connect connect && connect.serves() == Wish.LOCKS) {
+                for (AddedPartId id : connect.parts()) {
+                    if (job.plan().findPart(id).orElseThrow() instanceof AddedPart.Load load) {
+                        assertThat(offered)
+                                .as("%s of %s", id, folder.getFileName())
+                                .contains(List.of(
+                                        CutReader.readLeg(job.plan(), load, "+"),
+                                        CutReader.readLeg(job.plan(), load, "-")));
+                        ACTUATORS.incrementAndGet();
+                    }
+                }
+            }
+        }
+    }
+
+    private static List<CutReader.Leg> legs(LegWord word) {
+        return IntStream.range(0, 2)
+                .mapToObj(leg -> new CutReader.Leg(
+                        word.word().wires().get(leg).getFirst().gives(),
+                        word.rests().get(leg)))
+                .toList();
+    }
+
     private static boolean isCut(Searched searched) {
         return searched.enumeration().words().stream().anyMatch(CutWord.class::isInstance);
     }
@@ -120,9 +157,11 @@ class ExampleWordsTest {
     static void tellHowMany() {
         assertThat(READ.get()).as("couplings read").isGreaterThan(20);
         assertThat(LOADS.get()).as("loads out of the box").isGreaterThan(5);
+        assertThat(ACTUATORS.get()).as("legs of actuators").isGreaterThan(5);
         assertThat(CUTS.get()).as("cut wires read").isGreaterThan(15);
         Note.that(CUTS.get() + " cut wires and " + READ.get() + " couplings and " + LOADS.get()
-                + " added loads in the examples are words of the grammar; " + PROVEN.get()
+                + " added loads and " + ACTUATORS.get() + " actuators' legs in the examples are words of the grammar; "
+                + PROVEN.get()
                 + " whole plans were proven for " + examples().size() + " examples");
     }
 }

@@ -26,6 +26,11 @@ public final class AddedLoad {
         public AddedPartId part() {
             return Draft.local(extra, "load");
         }
+
+        /** The load itself. */
+        public Piece.Load piece() {
+            return new Piece.Load(part(), extra, draws, forward);
+        }
     }
 
     /** The battery of a sounder, charged from a fused feed whatever its output does. */

@@ -1,7 +1,6 @@
 package org.loomproof.workshop.planner.coupling;
 
 import java.util.Optional;
-import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
@@ -51,27 +50,30 @@ public final class Driving {
     public record Line(
             Target target, Side active, Amps carries, Amps fusedFor, Metres run, AllowedDrop drop, boolean kicks) {}
 
-    /** A diode in the lead that lets the output work what follows and nothing flow back; gives the end behind it. */
-    public static End isolated(Lead lead, Side output, DiodeType diode, Amps carries, Metres run, Draft.Builder draft) {
-        AddedPartId d = Draft.local(lead.id(), "isolation");
+    /** A diode behind the source that lets it work what follows and nothing flow back; gives the end behind it. */
+    public static End isolated(
+            String owner, End source, Side output, DiodeType diode, Amps carries, Metres run, Draft.Builder draft) {
+        AddedPartId d = Draft.local(owner, "isolation");
         boolean sinks = output == Side.LOW;
         draft.with(new Piece.Diode(d, diode));
-        draft.run(Draft.lead(lead), Draft.at(d, sinks ? "K" : "A"), run, carries, AllowedDrop.SIGNAL);
+        draft.run(source, Draft.at(d, sinks ? "K" : "A"), run, carries, AllowedDrop.SIGNAL);
         return Draft.at(d, sinks ? "A" : "K");
     }
 
     /**
-     * A buffer between the output and what follows, which it takes to the body; gives its output's end, and the feed as it goes
+     * A buffer between the source and what follows, which it takes to the body; gives its output's end, and the feed as it goes
      * on from there.
      *
+     * @param owner of the local name
+     * @param source whose level it takes
      * @param sinks what comes to the body through it
      * @param drop what that is for
      */
     public static Buffered buffered(
-            Lead lead, BufferType type, Amps sinks, AllowedDrop drop, Feed feed, Draft.Builder draft) {
-        AddedPartId buffer = Draft.local(lead.id(), "buffer");
+            String owner, End source, BufferType type, Amps sinks, AllowedDrop drop, Feed feed, Draft.Builder draft) {
+        AddedPartId buffer = Draft.local(owner, "buffer");
         draft.with(new Piece.Buffer(buffer, type));
-        draft.run(Draft.lead(lead), Draft.at(buffer, "in"), feed.run(), BUFFER_INPUT, AllowedDrop.SIGNAL);
+        draft.run(source, Draft.at(buffer, "in"), feed.run(), BUFFER_INPUT, AllowedDrop.SIGNAL);
         draft.run(Draft.at(buffer, "-"), Draft.body(), Draft.BESIDE, sinks, drop);
         Feed on = feed.reaching(buffer, "+", BUFFER_INPUT, BUFFER_INPUT, AllowedDrop.SIGNAL, draft);
         return new Buffered(Draft.at(buffer, "out"), on);

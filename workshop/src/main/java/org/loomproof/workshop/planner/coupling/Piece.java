@@ -53,12 +53,7 @@ public sealed interface Piece {
     record Pole(AddedPartId name, String connector, String to) implements Piece {}
 
     /** A load out of the kit's box. */
-    record Load(AddedPartId name, String extra, Amps draws, Optional<Volts> forward) implements Piece {
-        /** A load that is no bare light-emitting diode. */
-        Load(AddedPartId name, String extra, Amps draws) {
-            this(name, extra, draws, Optional.empty());
-        }
-    }
+    record Load(AddedPartId name, String extra, Amps draws, Optional<Volts> forward) implements Piece {}
 
     /** The battery of a sounder out of the kit's box, under charge. */
     record StandbyBattery(AddedPartId name, String extra, Amps charging, Amps charged) implements Piece {}

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.planner.coupling.AddedLoad;
 import org.loomproof.workshop.planner.coupling.Clamp;
 import org.loomproof.workshop.planner.coupling.Draft;
 import org.loomproof.workshop.planner.coupling.Driving;
@@ -18,7 +18,6 @@ import org.loomproof.workshop.planner.cut.Throw.Lie;
 import org.loomproof.workshop.planner.grammar.Word.Buffering;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Metres;
-import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.sizing.CoilCurrent;
 import org.loomproof.workshop.trade.buffer.BufferType;
 import org.loomproof.workshop.trade.buffer.Buffers;
@@ -27,7 +26,7 @@ import org.loomproof.workshop.trade.relay.RelayType;
 import org.loomproof.workshop.trade.wire.AllowedDrop;
 
 /**
- * Makes parts and runs of a word of cut wires, lead by lead: at rest the break contact keeps the wire whole, at work the make
+ * Makes parts and runs of a word of wires that are cut, or that lead from a load out of the box to a pole, lead by lead: at rest the break contact keeps the wire whole, at work the make
  * contact gives what hangs on it a pole of its own, or nothing, and the car's switch is off the wire.
  */
 public final class CutComposer {
@@ -36,21 +35,20 @@ public final class CutComposer {
     private static final Metres STUB = new Metres(0.3);
 
     private final CutWord word;
-    private final List<Lead> leads;
+    private final List<CoilSource> sources;
     private final List<Wire> wires;
     private final Making making;
 
     /**
-     * One cut wire.
+     * One wire.
      *
      * @param name told apart from the others
      * @param load the end towards what works
-     * @param feed the end towards what switches
+     * @param feed the end towards what switches, or towards a pole
      * @param carries what flows in it while it works
      * @param drop what it is for
-     * @param size the factory wire that the stubs lengthen
      */
-    public record Wire(String name, End load, End feed, Amps carries, AllowedDrop drop, SquareMillimetres size) {}
+    public record Wire(String name, WireEnd load, WireEnd feed, Amps carries, AllowedDrop drop) {}
 
     /**
      * What the parts are made of.
@@ -64,10 +62,10 @@ public final class CutComposer {
      */
     public record Making(RelayType relay, DiodeType diode, Feed coils, Feed contacts, Metres run, boolean byTurns) {}
 
-    /** A word for those leads and wires. */
-    public CutComposer(CutWord word, List<Lead> leads, List<Wire> wires, Making making) {
+    /** A word for those sources and wires. */
+    public CutComposer(CutWord word, List<CoilSource> sources, List<Wire> wires, Making making) {
         this.word = word;
-        this.leads = List.copyOf(leads);
+        this.sources = List.copyOf(sources);
         this.wires = List.copyOf(wires);
         this.making = making;
     }
@@ -76,34 +74,37 @@ public final class CutComposer {
 
     /** The relays of one lead; their coils lie side by side on its output. */
     public Draft draft(int number, String key) {
-        Lead lead = leads.get(number);
+        CoilSource source = sources.get(number);
         Drive drive = word.drives().get(number);
-        Side output = Side.of(lead.port()).orElseThrow();
         List<Placed> own = list(number);
         Draft.Builder draft = Draft.of(key);
         Amps coil = CoilCurrent.most(making.relay().coil());
         Amps together = new Amps(coil.value() * own.size());
-        if (output == Side.HIGH && !drive.buffered()) {
+        if (source.isOutput() && source.gives() == Side.HIGH && !drive.buffered()) {
             draft.throughController(together);
         }
-        End last = Draft.lead(lead);
+        End last = source.end();
         Feed feed = making.coils();
         if (drive.buffered()) {
-            Driving.Buffered buffered =
-                    Driving.buffered(lead, buffer(drive), together, AllowedDrop.SIGNAL, making.coils(), draft);
+            Driving.Buffered buffered = Driving.buffered(
+                    source.owner(), last, buffer(drive), together, AllowedDrop.SIGNAL, making.coils(), draft);
             last = buffered.out();
             feed = buffered.feed();
         } else if (drive.isolated()) {
-            last = Driving.isolated(lead, output, making.diode(), together, making.run(), draft);
+            last = Driving.isolated(
+                    source.owner(), last, source.gives(), making.diode(), together, making.run(), draft);
         }
         for (Placed each : own) {
             AddedPartId k = relay(each);
             draft.with(new Piece.Relay(k, making.relay()));
             contacts(each, draft);
             gives(each, draft);
-            last = Driving.coil(drive.buffered() ? Side.LOW : output, k, last, coil, feed, making.run(), draft);
-            if (each.equals(own.getFirst())) {
-                // Coils that lie side by side on one output are let go together: one clamp serves them all.
+            last = Driving.coil(drive.buffered() ? Side.LOW : source.gives(), k, last, coil, feed, making.run(), draft);
+            if (each.equals(own.getFirst()) && source.isOutput()) {
+                // Coils that lie side by side on one output are let go together: one clamp serves them all. The current
+                // of one on a
+                // leg goes on through the motor beside it, and past a diode there the leg would feed what feeds the
+                // coil.
                 Clamp.across(k, making.diode(), draft);
             }
         }
@@ -132,7 +133,7 @@ public final class CutComposer {
 
     private AddedPartId relay(Placed each) {
         return Draft.local(
-                leads.get(each.contact().lead()).id(),
+                sources.get(each.contact().lead()).owner(),
                 "relay " + wires.get(each.wire()).name());
     }
 
@@ -141,12 +142,12 @@ public final class CutComposer {
         return list(lead).stream().findFirst().map(this::towardsLoad).orElseThrow();
     }
 
-    private End towardsLoad(Placed each) {
-        return Draft.at(relay(each), isTurned(each) ? "87a" : "30");
+    private End.OfPart towardsLoad(Placed each) {
+        return new End.OfPart(relay(each), isTurned(each) ? "87a" : "30");
     }
 
-    private End towardsFeed(Placed each) {
-        return Draft.at(relay(each), isTurned(each) ? "30" : "87a");
+    private End.OfPart towardsFeed(Placed each) {
+        return new End.OfPart(relay(each), isTurned(each) ? "30" : "87a");
     }
 
     /** A contact that gives nothing, alone in its wire, has 30 at the switch: what then hangs on 87 hangs on nothing. */
@@ -161,56 +162,111 @@ public final class CutComposer {
         return word.wires().get(each.wire());
     }
 
-    /** A wire from a contact to a factory wire, or to the next relay in the row, which lies beside this one. */
+    /** What leads from a contact to the ends of its wire, or to the next relay in the row, which lies beside this one. */
     private void contacts(Placed each, Draft.Builder draft) {
         Wire wire = wires.get(each.wire());
         if (isTurned(each)) {
-            factory(wire.feed(), towardsFeed(each), STUB, wire, draft);
-            factory(towardsLoad(each), wire.load(), STUB, wire, draft);
+            feed(each, wire, draft);
+            load(each, wire, draft);
             return;
         }
         if (each.place() == 0) {
-            factory(towardsLoad(each), wire.load(), STUB, wire, draft);
+            load(each, wire, draft);
         }
         int next = each.place() + 1;
         if (next == chain(each).size()) {
-            factory(towardsFeed(each), wire.feed(), STUB, wire, draft);
+            feed(each, wire, draft);
         } else {
             Placed beside = new Placed(each.wire(), next, chain(each).get(next));
-            factory(towardsFeed(each), towardsLoad(beside), Draft.BESIDE, wire, draft);
+            beside(towardsFeed(each), towardsLoad(beside), wire, draft);
         }
     }
 
-    private static void factory(End from, End to, Metres length, Wire wire, Draft.Builder draft) {
-        draft.factory(from, to, length, wire.carries(), wire.drop(), wire.size());
+    private void load(Placed each, Wire wire, Draft.Builder draft) {
+        lay(each, towardsLoad(each), wire.load(), wire, draft);
+    }
+
+    private void feed(Placed each, Wire wire, Draft.Builder draft) {
+        lay(each, towardsFeed(each), wire.feed(), wire, draft);
+    }
+
+    private void lay(Placed each, End.OfPart contact, WireEnd end, Wire wire, Draft.Builder draft) {
+        switch (end) {
+            case WireEnd.Cut(var side, var size) -> {
+                boolean comes = isTurned(each) && end.equals(wire.feed());
+                draft.factory(comes ? side : contact, comes ? contact : side, STUB, wire.carries(), wire.drop(), size);
+            }
+            case WireEnd.Pole(var pole) -> give(pole, each, contact, wire, draft);
+            case WireEnd.Loads(var items, var terminal) -> {
+                End last = contact;
+                for (AddedLoad.Item item : items) {
+                    End next = Draft.at(item.part(), terminal);
+                    draft.with(item.piece());
+                    draft.fused(
+                            last,
+                            next,
+                            item.run(),
+                            wire.carries(),
+                            wire.drop(),
+                            making.contacts().fuse());
+                    last = next;
+                }
+            }
+        }
+    }
+
+    private static void beside(End from, End to, Wire wire, Draft.Builder draft) {
+        if (wire.load() instanceof WireEnd.Cut(var side, var size)) {
+            draft.factory(from, to, Draft.BESIDE, wire.carries(), wire.drop(), size);
+        } else {
+            draft.run(from, to, Draft.BESIDE, wire.carries(), wire.drop());
+        }
     }
 
     private void gives(Placed each, Draft.Builder draft) {
-        AddedPartId k = relay(each);
-        Wire wire = wires.get(each.wire());
-        switch (each.contact().gives()) {
-            case LOW -> draft.run(Draft.at(k, "87"), Draft.body(), Draft.BESIDE, wire.carries(), wire.drop());
+        each.contact()
+                .gives()
+                .pole()
+                .ifPresent(pole -> give(pole, each, new End.OfPart(relay(each), "87"), wires.get(each.wire()), draft));
+    }
+
+    private void give(Side pole, Placed each, End.OfPart contact, Wire wire, Draft.Builder draft) {
+        switch (pole) {
+            case LOW -> draft.run(contact, Draft.body(), Draft.BESIDE, wire.carries(), wire.drop());
             case HIGH -> {
-                if (making.byTurns() || !firstToGiveSupply().equals(Optional.of(each))) {
-                    making.contacts().reachingByTurns(k, "87", wire.carries(), wire.drop(), draft);
+                if (making.byTurns() || !firstAtSupply().equals(Optional.of(each))) {
+                    making.contacts()
+                            .reachingByTurns(contact.part(), contact.terminal(), wire.carries(), wire.drop(), draft);
                 } else {
-                    making.contacts().reaching(k, "87", wire.carries(), wire.carries(), wire.drop(), draft);
+                    making.contacts()
+                            .reaching(
+                                    contact.part(),
+                                    contact.terminal(),
+                                    wire.carries(),
+                                    wire.carries(),
+                                    wire.drop(),
+                                    draft);
                 }
             }
-            case NOTHING -> {}
         }
     }
 
-    /** Of contacts that give the supply only one leads current at a time: leads that work one thing take turns. */
-    private Optional<Placed> firstToGiveSupply() {
-        for (int lead = 0; lead < leads.size(); lead++) {
+    /** Of contacts on the supply only one leads current at a time: leads that work one thing take turns. */
+    private Optional<Placed> firstAtSupply() {
+        for (int lead = 0; lead < sources.size(); lead++) {
             Optional<Placed> first = list(lead).stream()
-                    .filter(each -> each.contact().gives() == Given.HIGH)
+                    .filter(each -> each.contact().gives() == Given.HIGH || isBeforeSupply(each))
                     .findFirst();
             if (first.isPresent()) {
                 return first;
             }
         }
         return Optional.empty();
+    }
+
+    /** True for the contact through which a wire leads to the supply for good. */
+    private boolean isBeforeSupply(Placed each) {
+        return each.place() + 1 == chain(each).size()
+                && wires.get(each.wire()).feed().equals(new WireEnd.Pole(Side.HIGH));
     }
 }

@@ -80,6 +80,18 @@ public final class CutGrammar {
                 places.stream().mapToLong(Judged::all).reduce(1, (a, b) -> a * b), leftOut(places), words);
     }
 
+    /** How many words there are for so many wires and leads. */
+    static long count(int wires, int leads) {
+        long words = 1;
+        for (int i = 0; i < wires; i++) {
+            words *= chains(leads).size();
+        }
+        for (int i = 0; i < leads; i++) {
+            words *= drives().size();
+        }
+        return words;
+    }
+
     /** A word is left out for the first place that leaves it out, whatever stands in the places behind. */
     private static Map<LeftOut, Long> leftOut(List<Judged<?>> places) {
         Map<LeftOut, Long> leftOut = new EnumMap<>(LeftOut.class);

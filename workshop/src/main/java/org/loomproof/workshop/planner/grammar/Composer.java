@@ -82,7 +82,8 @@ public final class Composer {
         Feed feed = making.coils();
         if (word.buffer() != Buffering.NONE) {
             Driving.Buffered buffered = Driving.buffered(
-                    lead,
+                    lead.id().toString(),
+                    last,
                     making.buffer(),
                     byRelay ? coilsTogether : carried(lines),
                     drop(lines),
@@ -92,7 +93,8 @@ public final class Composer {
             last = buffered.out();
         } else if (byRelay && word.coils().getFirst().isolated()) {
             last = Driving.isolated(
-                    lead,
+                    lead.id().toString(),
+                    last,
                     output,
                     making.signalDiode(),
                     coilsTogether,
@@ -225,7 +227,7 @@ public final class Composer {
                 int behind = 0;
                 for (AddedLoad.Item item : loads.items()) {
                     End worked = Draft.at(item.part(), onBody ? "+" : "-");
-                    draft.with(new Piece.Load(item.part(), item.extra(), item.draws(), item.forward()));
+                    draft.with(item.piece());
                     run(last, worked, item.run(), loads.from(behind), line, fuse);
                     if (onBody) {
                         draft.run(Draft.at(item.part(), "-"), Draft.body(), Draft.BESIDE, item.draws(), line.drop());

@@ -1,15 +1,13 @@
 package org.loomproof.workshop.planner.rule;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.sheet.CircuitId;
-import org.loomproof.workshop.planner.coupling.Driving.Side;
+import org.loomproof.workshop.planner.cut.CoilSource;
 import org.loomproof.workshop.planner.cut.CutComposer;
 import org.loomproof.workshop.planner.cut.CutGrammar;
 import org.loomproof.workshop.planner.cut.CutWire;
@@ -25,19 +23,19 @@ import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.words.Phrase;
 
 /**
- * The ways to work what hangs on cut wires: the words of their grammar for which there are parts, those first that the trade
- * takes.
+ * The ways to work what hangs on wires with contacts in them: the words of their grammar for which there are parts, those first
+ * that the trade takes.
  *
  * @param job the job
- * @param leads that work the relays
+ * @param sources what works the relays
  * @param circuits the wires that are cut
  * @param make what 87 must carry
  * @param breaking what 87a must carry
  */
-record CutWords(Job job, List<Lead> leads, List<CircuitId> circuits, Amps make, Amps breaking) {
+record CutWords(Job job, List<CoilSource> sources, List<CircuitId> circuits, Amps make, Amps breaking) {
 
     CutWords {
-        leads = List.copyOf(leads);
+        sources = List.copyOf(sources);
         circuits = List.copyOf(circuits);
     }
 
@@ -63,24 +61,35 @@ record CutWords(Job job, List<Lead> leads, List<CircuitId> circuits, Amps make, 
      * @param relays those that come into question, best first
      */
     Ways ways(List<CutWire> wires, List<RelayType> relays) {
-        List<Cuts.Output> outputs = leads.stream()
-                .map(lead -> new Cuts.Output(Side.of(lead.port()).orElseThrow(), Job.leaks(lead.port())))
-                .toList();
-        Enumeration<CutWord> found = CutGrammar.of(new Cuts(wires, outputs))
+        Enumeration<CutWord> found = CutGrammar.of(new Cuts(wires, outputs()))
                 .leavingOut(word -> relay(word, relays).isPresent() ? Optional.empty() : Optional.of(LeftOut.CURRENT));
-        List<CutWord> ordered = new ArrayList<>(found.words());
-        ordered.sort(Comparator.comparing((CutWord word) -> !isEven(word))
-                .thenComparing(this::feedsTheDead)
-                .thenComparing(CutWords::letsGoNearer)
-                .thenComparingInt(CutWords::lastWord));
-        List<Way> ways = ordered.stream()
+        List<Way> ways = found.words().stream()
+                .sorted(order())
                 .map(word -> new Way(word, relay(word, relays).orElseThrow()))
                 .toList();
-        return new Ways(
-                ways,
-                leads.stream()
-                        .map(lead -> new Searched(lead.id(), circuits, found))
-                        .toList());
+        return new Ways(ways, searched(found));
+    }
+
+    /** What works the relays, as far as poles decide. */
+    List<Cuts.Output> outputs() {
+        return sources.stream()
+                .map(source -> new Cuts.Output(source.gives(), Job.leaks(source.port())))
+                .toList();
+    }
+
+    /** That this was looked through, lead by lead. */
+    List<Searched> searched(Enumeration<?> found) {
+        return sources.stream()
+                .map(source -> new Searched(source.lead().id(), circuits, found))
+                .toList();
+    }
+
+    /** Words that the trade takes first before the others; those it takes alike stay as they are. */
+    Comparator<CutWord> order() {
+        return Comparator.comparing((CutWord word) -> !isEven(word))
+                .thenComparing(this::feedsTheDead)
+                .thenComparing(CutWords::letsGoNearer)
+                .thenComparingInt(CutWords::lastWord);
     }
 
     /** Leads of one kind are worked alike. */
@@ -94,8 +103,8 @@ record CutWords(Job job, List<Lead> leads, List<CircuitId> circuits, Amps make, 
 
     /** True where the supply reaches an output that clamps, through no more than a coil. */
     private boolean feedsTheDead(CutWord word) {
-        return IntStream.range(0, leads.size())
-                .anyMatch(lead -> leads.get(lead).port() instanceof Port.LowSide out
+        return IntStream.range(0, sources.size())
+                .anyMatch(lead -> sources.get(lead).port() instanceof Port.LowSide out
                         && out.clamp()
                         && !word.drives().get(lead).buffered());
     }
@@ -114,8 +123,9 @@ record CutWords(Job job, List<Lead> leads, List<CircuitId> circuits, Amps make, 
                 .sum();
     }
 
-    private Optional<RelayType> relay(CutWord word, List<RelayType> relays) {
-        Predicate<RelayType> does = relay -> IntStream.range(0, leads.size())
+    /** The first of those relays that does for a word, if there is one. */
+    Optional<RelayType> relay(CutWord word, List<RelayType> relays) {
+        Predicate<RelayType> does = relay -> IntStream.range(0, sources.size())
                 .allMatch(lead -> RelayChoice.meets(relay, need(word, lead)) && carriesInput(word, lead));
         return relays.stream().filter(does).findFirst();
     }
@@ -125,7 +135,7 @@ record CutWords(Job job, List<Lead> leads, List<CircuitId> circuits, Amps make, 
         return !drive.buffered()
                 || SupplyPoint.HIGH.volts().value()
                                 / CutComposer.buffer(drive).input().value()
-                        <= Job.ratingOf(leads.get(lead).port()).value();
+                        <= Job.ratingOf(sources.get(lead).port()).value();
     }
 
     private RelayChoice.Need need(CutWord word, int lead) {
@@ -133,6 +143,6 @@ record CutWords(Job job, List<Lead> leads, List<CircuitId> circuits, Amps make, 
         int coils = Math.max(1, word.relays(lead));
         return drive.buffered()
                 ? job.needBehind(CutComposer.buffer(drive), make, breaking, coils)
-                : job.need(make, breaking, leads.get(lead).port(), coils);
+                : job.need(make, breaking, sources.get(lead).port(), coils);
     }
 }

@@ -9,12 +9,15 @@ import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
 import org.loomproof.workshop.planner.coupling.Feed;
+import org.loomproof.workshop.planner.cut.CoilSource;
 import org.loomproof.workshop.planner.cut.CutComposer;
 import org.loomproof.workshop.planner.cut.CutWire;
+import org.loomproof.workshop.planner.cut.WireEnd;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.planner.survey.Joint;
 import org.loomproof.workshop.planner.survey.Severed.Cut;
 import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.trade.wire.AllowedDrop;
 import org.loomproof.workshop.words.Phrase;
 
@@ -37,7 +40,7 @@ record Cutting(Job job, List<Lead> leads, Wish wish, List<Circuit> wires, AddedP
 
     /** What is made of each way when all of that is there. */
     interface Making {
-        Option with(CutWords.Way way, CutComposer composer);
+        List<Option> with(CutWords.Way way, CutComposer composer);
     }
 
     /**
@@ -71,8 +74,9 @@ record Cutting(Job job, List<Lead> leads, Wish wish, List<Circuit> wires, AddedP
         if (leads.stream().anyMatch(lead -> Side.of(lead.port()).isEmpty())) {
             return List.of(misfit());
         }
+        List<CoilSource> sources = leads.stream().map(CoilSource::of).toList();
         CutWords words =
-                new CutWords(job, leads, wires.stream().map(Circuit::id).toList(), carries, carries);
+                new CutWords(job, sources, wires.stream().map(Circuit::id).toList(), carries, carries);
         CutWords.Ways ways = words.ways(shape, job.listRelays());
         if (ways.list().isEmpty()) {
             return List.of(Option.refused(
@@ -87,24 +91,25 @@ record Cutting(Job job, List<Lead> leads, Wish wish, List<Circuit> wires, AddedP
                             Aside.allRefused(leads, wish))
                     .searched(ways.searched()));
         }
+        SquareMillimetres size = job.factorySize(wires.getFirst());
         List<CutComposer.Wire> lines = new ArrayList<>();
         for (Cut each : cuts) {
             lines.add(new CutComposer.Wire(
                     Integer.toString(lines.size() + 1),
-                    each.load(),
-                    each.feed(),
+                    new WireEnd.Cut(each.load(), size),
+                    new WireEnd.Cut(each.feed(), size),
                     carries,
-                    AllowedDrop.LOCK_MOTOR,
-                    job.factorySize(wires.getFirst())));
+                    AllowedDrop.LOCK_MOTOR));
         }
-        Feed coilFeed = job.coilFeed(constant.first(), leads.getFirst());
+        Feed coilFeed = job.coilFeed(constant.first(), leads);
         Feed contacts = Feed.from(constant.first(), fuse, job.run(constant.first()));
         List<Option> options = ways.list().stream()
-                .map(way -> making.with(
+                .flatMap(way -> making
+                        .with(
                                 way,
                                 new CutComposer(
                                         way.word(),
-                                        leads,
+                                        sources,
                                         lines,
                                         new CutComposer.Making(
                                                 way.relay(),
@@ -113,7 +118,8 @@ record Cutting(Job job, List<Lead> leads, Wish wish, List<Circuit> wires, AddedP
                                                 contacts,
                                                 coilFeed.run(),
                                                 byTurns)))
-                        .searched(ways.searched()))
+                        .stream())
+                .map(option -> option.searched(ways.searched()))
                 .toList();
         return new Release(job).weighed(options);
     }

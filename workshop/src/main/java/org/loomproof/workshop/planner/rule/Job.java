@@ -87,11 +87,11 @@ public record Job(Brief brief, Finder finder, WireDraw draw) {
     }
 
     /**
-     * The same for a coil that a lead works. An output that clamps into the controller's supply would feed a controller without its fuse
-     * through the coil: that coil hangs behind the controller's own fuse, and both are dead together.
+     * The same for coils that leads work. An output that clamps into the controller's supply would feed a controller without its fuse
+     * through the coil: those coils hang behind the controller's own fuse, and all are dead together.
      */
-    public Feed coilFeed(Circuit constant, Lead lead) {
-        return lead.port() instanceof Port.LowSide out && out.clamp()
+    public Feed coilFeed(Circuit constant, List<Lead> leads) {
+        return leads.stream().anyMatch(lead -> lead.port() instanceof Port.LowSide out && out.clamp())
                 ? brief.kit().leads().stream()
                         .filter(each -> each.port() instanceof Port.Supply)
                         .findFirst()

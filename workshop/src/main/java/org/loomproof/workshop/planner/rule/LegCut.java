@@ -76,13 +76,13 @@ final class LegCut {
                 .options(List.of(wire), List.of(cut.get()), carries, 1, byTurns, (way, composer) -> {
                     Phrase because = Phrase.of(
                             "rule." + name, leg.id(), carries, way.relay().name());
-                    return Option.of(List.of(new Decision.Join(
+                    return List.of(Option.of(List.of(new Decision.Join(
                             lead,
                             wish,
                             List.of(leg.id()),
                             composer.draft(0, "coupling." + name),
                             way.guarded(0, because),
-                            List.of())));
+                            List.of()))));
                 });
     }
 }

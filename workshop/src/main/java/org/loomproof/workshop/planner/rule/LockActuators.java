@@ -1,32 +1,24 @@
 package org.loomproof.workshop.planner.rule;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.loomproof.workshop.brief.kit.Extra;
 import org.loomproof.workshop.brief.kit.Lead;
-import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.plan.AddedPartId;
-import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.plan.Refusal;
-import org.loomproof.workshop.planner.coupling.AddedActuators;
-import org.loomproof.workshop.planner.coupling.AddedActuators.Leg;
-import org.loomproof.workshop.planner.coupling.AddedLoad;
-import org.loomproof.workshop.planner.coupling.Draft;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
-import org.loomproof.workshop.planner.coupling.Feed;
+import org.loomproof.workshop.planner.cut.CoilSource;
 import org.loomproof.workshop.planner.survey.Found;
-import org.loomproof.workshop.quantity.Amps;
-import org.loomproof.workshop.sizing.RelayChoice;
-import org.loomproof.workshop.trade.relay.RelayType;
-import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.words.Phrase;
 
 /**
  * Locks worked by actuators out of the kit's box: where the car has none of its own, or one in the driver's door that moves the
- * factory switch where nothing may be joined to the factory wires.
+ * factory switch where nothing may be joined to the factory wires, or some that follow the motors of other doors.
  */
 final class LockActuators {
 
@@ -34,144 +26,110 @@ final class LockActuators {
 
     private LockActuators() {}
 
-    /** What to do with both leads; empty when the box holds no actuator. */
-    static Optional<Option> option(Job job, Lead lock, Lead unlock, Phrase because) {
+    /** What to do with both leads; none when the box holds no actuator. */
+    static List<Option> options(Job job, Lead lock, Lead unlock, Phrase because) {
         List<Extra> actuators = job.listExtras(Extra.Kind.ACTUATOR);
-        return actuators.isEmpty() ? Optional.empty() : Optional.of(option(job, lock, unlock, actuators, because));
+        return actuators.isEmpty() ? List.of() : options(job, List.of(lock, unlock), actuators, because);
     }
 
-    /**
-     * What the box's actuators add to the coupling of a lead whose relay drives a motor leg that rests at the body; empty where
-     * none are in the box, what they draw is not said, or no relay bears them.
-     */
-    static Optional<Draft> following(Job job, Lead lead, Leg leg, End driven, Circuit constant) {
-        List<Extra> actuators = job.listExtras(Extra.Kind.ACTUATOR);
-        if (actuators.isEmpty() || actuators.stream().anyMatch(e -> e.draws().isEmpty())) {
-            return Optional.empty();
-        }
-        Amps all = together(actuators);
-        RelayChoice.Need need = job.need(all, all, new Port.Supply(), 1);
-        return job.listRelays().stream()
-                .filter(type -> RelayChoice.meets(type, need))
-                .findFirst()
-                .map(relay -> AddedActuators.following(
-                        lead,
-                        leg,
-                        driven,
-                        items(job, actuators),
-                        all,
-                        relay,
-                        job.signalDiode(),
-                        Feed.from(constant, new AddedPartId("actuator-fuse"), job.run(constant))));
-    }
-
-    private static List<AddedLoad.Item> items(Job job, List<Extra> actuators) {
-        return actuators.stream()
-                .map(e -> new AddedLoad.Item(
-                        e.name(), e.draws().orElseThrow().typical(), Optional.empty(), job.usualRun()))
-                .toList();
-    }
-
-    private static Amps together(List<Extra> actuators) {
-        return new Amps(
-                actuators.stream().mapToDouble(e -> atHighSupply(e).value()).sum());
-    }
-
-    private static Option option(Job job, Lead lock, Lead unlock, List<Extra> actuators, Phrase because) {
-        List<Lead> pair = List.of(lock, unlock);
+    private static List<Option> options(Job job, List<Lead> pair, List<Extra> actuators, Phrase because) {
         Optional<Extra> unstated =
                 actuators.stream().filter(e -> e.draws().isEmpty()).findFirst();
         if (unstated.isPresent()) {
             String name = unstated.get().name();
             Measurement until = new Measurement("current-of " + name, Phrase.of("measure.extra-current", name));
-            return Option.of(
-                    Aside.allHeld(pair, WISH, new Found.Waiting(until, Phrase.of("hold.extra-current", name))));
+            return List.of(Option.of(
+                    Aside.allHeld(pair, WISH, new Found.Waiting(until, Phrase.of("hold.extra-current", name)))));
         }
-        Optional<Side> lockSide = Side.of(lock.port());
-        Optional<Side> unlockSide = Side.of(unlock.port());
-        if (lockSide.isEmpty() || unlockSide.isEmpty()) {
-            return Option.of(pair.stream().map(l -> Aside.misfit(l, WISH)).toList());
+        if (pair.stream().anyMatch(lead -> Side.of(lead.port()).isEmpty())) {
+            return List.of(
+                    Option.of(pair.stream().map(l -> Aside.misfit(l, WISH)).toList()));
         }
         return switch (job.constant()) {
-            case Found.Waiting waiting -> Option.of(Aside.allHeld(pair, WISH, waiting));
+            case Found.Waiting waiting -> List.of(Option.of(Aside.allHeld(pair, WISH, waiting)));
             case Found.Forbidden(var reason, var possibleIf) ->
-                Option.refused(new Refusal(WISH, reason, possibleIf), Aside.allRefused(pair, WISH));
-            case Found.Usable usable ->
-                fed(job, pair, lockSide.get(), unlockSide.get(), actuators, usable.first(), because);
+                List.of(Option.refused(new Refusal(WISH, reason, possibleIf), Aside.allRefused(pair, WISH)));
+            case Found.Usable usable -> fed(job, pair, actuators, usable.first(), because);
         };
     }
 
-    private static Option fed(
-            Job job,
-            List<Lead> pair,
-            Side lockSide,
-            Side unlockSide,
-            List<Extra> actuators,
-            Circuit constant,
-            Phrase because) {
-        List<AddedLoad.Item> items = items(job, actuators);
-        Amps all = together(actuators);
-        Optional<RelayType> relay = job.listRelays().stream()
-                .filter(type ->
-                        pair.stream().allMatch(lead -> RelayChoice.meets(type, job.need(all, all, lead.port(), 1))))
-                .findFirst();
-        if (relay.isEmpty()) {
-            return Option.refused(
-                    new Refusal(
-                            WISH,
-                            Phrase.of("refuse.actuators.no-relay", all),
-                            Phrase.of("possible.actuators.no-relay")),
-                    Aside.allRefused(pair, WISH));
+    private static List<Option> fed(Job job, List<Lead> pair, List<Extra> actuators, Circuit constant, Phrase because) {
+        List<CoilSource> sources = pair.stream().map(CoilSource::of).toList();
+        ActuatorWords words = new ActuatorWords(job, sources, actuators, constant, new AddedPartId("lock-fuse"));
+        ActuatorWords.Ways ways = words.ways();
+        if (ways.list().isEmpty()) {
+            return List.of(Option.refused(
+                            new Refusal(
+                                    WISH,
+                                    Phrase.of("refuse.actuators.no-relay", words.together()),
+                                    Phrase.of("possible.actuators.no-relay")),
+                            Aside.allRefused(pair, WISH))
+                    .searched(ways.searched()));
         }
-        Feed contacts = Feed.from(constant, new AddedPartId("lock-fuse"), job.run(constant));
-        Phrase reason =
-                Phrase.of("rule.added-actuators", items.size(), all, relay.get().name(), because);
-        return Option.of(List.of(
-                        join(
-                                job,
-                                pair.getFirst(),
-                                lockSide,
-                                Leg.LOCKS,
-                                items,
-                                all,
-                                relay.get(),
-                                constant,
-                                contacts,
-                                reason),
-                        join(
-                                job,
-                                pair.getLast(),
-                                unlockSide,
-                                Leg.UNLOCKS,
-                                items,
-                                all,
-                                relay.get(),
-                                constant,
-                                contacts,
-                                reason)))
-                .beware(List.of(Phrase.of("caution.actuators-free"), Phrase.of("caution.actuators-way-out")));
+        List<Option> options = ways.list().stream()
+                .map(way -> bewared(Option.of(IntStream.range(0, pair.size())
+                                .mapToObj(i -> join(words, way, i, pair.get(i), because))
+                                .toList()))
+                        .searched(ways.searched()))
+                .toList();
+        return new Release(job).weighed(options);
     }
 
-    private static Decision join(
-            Job job,
-            Lead lead,
-            Side side,
-            Leg leg,
-            List<AddedLoad.Item> items,
-            Amps all,
-            RelayType relay,
-            Circuit constant,
-            Feed contacts,
-            Phrase because) {
-        Draft draft = AddedActuators.of(
-                lead, side, leg, items, all, relay, job.signalDiode(), job.coilFeed(constant, lead), contacts);
-        return new Decision.Join(lead, WISH, List.of(), draft, because, List.of());
+    private static Decision join(ActuatorWords words, ActuatorWords.Way way, int source, Lead lead, Phrase because) {
+        Phrase reason = Phrase.of(
+                way.key("rule.added-actuators"),
+                words.actuators().size(),
+                words.together(),
+                way.relay().name(),
+                because);
+        return new Decision.Join(
+                lead,
+                WISH,
+                List.of(),
+                words.draft(way, source, way.key("coupling.added-actuators")),
+                words.because(way, source, reason),
+                List.of());
     }
 
-    /** What it draws is stated at a charged battery's volts. */
-    private static Amps atHighSupply(Extra extra) {
-        return new Amps(extra.draws().orElseThrow().high().value()
-                * SupplyPoint.HIGH.volts().value()
-                / SupplyPoint.REST.volts().value());
+    /**
+     * A way to drive the legs of the car's own motors, and the box's actuators at doors without a motor that follow those legs: the
+     * coils of further relays hang on the driven legs, so that these actuators follow whatever works the motors, and the car's switch
+     * carries coils more and no motor. The way alone where no actuator is in the box, what one draws is not said, or no relay bears them.
+     *
+     * @param legs a decision for each lead, locking first
+     * @param driven what each of them drives
+     */
+    static List<Option> following(Job job, Option legs, List<CoilSource> driven, Circuit constant) {
+        List<Extra> actuators = job.listExtras(Extra.Kind.ACTUATOR);
+        if (actuators.isEmpty() || actuators.stream().anyMatch(e -> e.draws().isEmpty())) {
+            return List.of(legs);
+        }
+        ActuatorWords words = new ActuatorWords(job, driven, actuators, constant, new AddedPartId("actuator-fuse"));
+        ActuatorWords.Ways ways = words.ways();
+        return ways.list().isEmpty()
+                ? List.of(legs.searched(ways.searched()))
+                : ways.list().stream()
+                        .map(way -> followed(legs, words, way).searched(ways.searched()))
+                        .toList();
+    }
+
+    private static Option followed(Option legs, ActuatorWords words, ActuatorWords.Way way) {
+        List<Decision> decisions = new ArrayList<>();
+        for (int i = 0; i < legs.decisions().size(); i++) {
+            Decision.Join join = (Decision.Join) legs.decisions().get(i);
+            String key = way.key("coupling.legs-and-followers");
+            decisions.add(new Decision.Join(
+                    join.of(),
+                    join.serves(),
+                    join.circuits(),
+                    join.draft().and(words.draft(way, i, key), key),
+                    Phrase.of(way.key("rule.legs-and-followers"), join.circuits(), join.because()),
+                    join.insteadOf()));
+        }
+        return bewared(new Option(decisions, legs.refusals(), legs.cautions(), legs.searches()));
+    }
+
+    private static Option bewared(Option option) {
+        return option.beware(List.of(Phrase.of("caution.actuators-free"), Phrase.of("caution.actuators-way-out")));
     }
 }

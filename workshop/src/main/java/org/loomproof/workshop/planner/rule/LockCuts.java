@@ -1,6 +1,5 @@
 package org.loomproof.workshop.planner.rule;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -14,9 +13,9 @@ import org.loomproof.workshop.brief.sheet.Sheet;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Measurement;
-import org.loomproof.workshop.planner.coupling.AddedActuators.Leg;
 import org.loomproof.workshop.planner.coupling.Draft;
 import org.loomproof.workshop.planner.coupling.Driving.Side;
+import org.loomproof.workshop.planner.cut.CoilSource;
 import org.loomproof.workshop.planner.cut.CutComposer;
 import org.loomproof.workshop.planner.cut.CutWire;
 import org.loomproof.workshop.planner.cut.CutWire.Hand;
@@ -119,11 +118,12 @@ final class LockCuts {
     }
 
     private List<Option> guarded(
-            List<CutWire> shape, List<Cut> cuts, Amps carries, int coils, String key, boolean followed) {
+            List<CutWire> shape, List<Cut> cuts, Amps carries, int coils, String key, Optional<Side> followed) {
         return new Cutting(job, List.of(lock, unlock), WISH, List.of(locking, unlocking), FUSE)
                         .options(shape, cuts, carries, coils, false, (way, composer) -> {
                             Option joined = joined(key, way, composer, carries);
-                            return followed ? withFollowers(joined, composer) : joined;
+                            return followed.map(gives -> withFollowers(joined, composer, gives))
+                                    .orElse(List.of(joined));
                         })
                         .stream()
                         .map(option -> option.beware(List.of(
@@ -151,7 +151,7 @@ final class LockCuts {
         List<CutWire> shape = List.of(
                 new CutWire(rest.get(), Hand.COMES_BACK, List.of(moves, comesBack)),
                 new CutWire(rest.get(), Hand.COMES_BACK, List.of(comesBack, moves)));
-        boolean followed = rest.get() == Given.LOW && job.wants(Wish.LOCK_ACTUATORS);
+        Optional<Side> followed = job.wants(Wish.LOCK_ACTUATORS) ? moves.pole() : Optional.empty();
         return switch (rest.get()) {
             case LOW -> guarded(shape, cuts, carries, 1, "coupling.legs-at-ground", followed);
             case HIGH -> guarded(shape, cuts, carries, 1, "coupling.legs-at-supply", followed);
@@ -174,31 +174,16 @@ final class LockCuts {
                 : Optional.empty();
     }
 
-    /** Doors without a motor: their actuators follow each driven leg by a relay of their own. */
-    private Option withFollowers(Option legs, CutComposer composer) {
+    /** Doors without a motor: their actuators follow each driven leg. */
+    private List<Option> withFollowers(Option legs, CutComposer composer, Side gives) {
         Circuit constant = ((Found.Usable) job.constant()).first();
-        List<Decision> decisions = new ArrayList<>();
-        for (Decision decision : legs.decisions()) {
-            Decision.Join join = (Decision.Join) decision;
-            Leg leg = join.of().equals(lock) ? Leg.LOCKS : Leg.UNLOCKS;
-            Optional<Draft> follower =
-                    LockActuators.following(job, join.of(), leg, composer.driven(leg == Leg.LOCKS ? 0 : 1), constant);
-            if (follower.isEmpty()) {
-                return legs;
-            }
-            decisions.add(new Decision.Join(
-                    join.of(),
-                    join.serves(),
-                    join.circuits(),
-                    join.draft().and(follower.get(), "coupling.legs-and-followers"),
-                    Phrase.of("rule.legs-and-followers", join.circuits(), join.because()),
-                    join.insteadOf()));
-        }
-        return new Option(decisions, legs.refusals(), legs.cautions())
-                .and(new Option(
-                        List.of(),
-                        List.of(),
-                        List.of(Phrase.of("caution.actuators-free"), Phrase.of("caution.actuators-way-out"))));
+        return LockActuators.following(
+                job,
+                legs,
+                List.of(
+                        CoilSource.leg(lock, composer.driven(0), gives),
+                        CoilSource.leg(unlock, composer.driven(1), gives)),
+                constant);
     }
 
     /** Two relays in a row in the one wire; the one nearer to what works has the last word, so the poles never meet. */
@@ -207,7 +192,7 @@ final class LockCuts {
         Optional<Side> unlocks = LegCut.given(unlocking).orElseThrow();
         CutWire wire = new CutWire(Given.NOTHING, Hand.STAYS, List.of(Given.of(locks), Given.of(unlocks)));
         String key = locks.isPresent() && unlocks.isPresent() ? "coupling.either-pole" : "coupling.pole-or-open";
-        return guarded(List.of(wire), List.of(cut), carries, 1, key, false);
+        return guarded(List.of(wire), List.of(cut), carries, 1, key, Optional.empty());
     }
 
     private Option joined(String key, CutWords.Way way, CutComposer composer, Amps carries) {

@@ -83,26 +83,24 @@ public final class LocksRule implements Rule {
             List<Option> cutIn = LockCuts.options(job, lock.get(), unlock.get());
             if (!cutIn.isEmpty() && !cutIn.getFirst().refusals().isEmpty()) {
                 Option refused = cutIn.getFirst();
-                Optional<Option> added = LockActuators.option(
+                List<Option> added = LockActuators.options(
                         job,
                         lock.get(),
                         unlock.get(),
                         refused.refusals().getFirst().because());
-                return List.of(withTheRest(leads, pair, added.orElse(refused)));
+                return withTheRest(leads, pair, added.isEmpty() ? List.of(refused) : added);
             }
             if (!cutIn.isEmpty()) {
                 return withDriverFirst(job, leads, lock.get(), unlock.get(), cutIn);
             }
             if (hasNone(job, CircuitRole.LOCK) && hasNone(job, CircuitRole.UNLOCK)) {
                 if (!hasNone(job, CircuitRole.LOCK_MOTOR_LEG)) {
-                    return onlyLegs(job, lock.get(), unlock.get()).stream()
-                            .map(option -> withTheRest(leads, pair, option))
-                            .toList();
+                    return withTheRest(leads, pair, onlyLegs(job, lock.get(), unlock.get()));
                 }
-                Optional<Option> added =
-                        LockActuators.option(job, lock.get(), unlock.get(), Phrase.of("rule.actuators.no-locks"));
-                if (added.isPresent()) {
-                    return List.of(withTheRest(leads, pair, added.get()));
+                List<Option> added =
+                        LockActuators.options(job, lock.get(), unlock.get(), Phrase.of("rule.actuators.no-locks"));
+                if (!added.isEmpty()) {
+                    return withTheRest(leads, pair, added);
                 }
             }
         }
@@ -112,10 +110,10 @@ public final class LocksRule implements Rule {
                 .flatMap(o -> o.refusals().stream())
                 .findFirst();
         if (refusal.isPresent() && lock.isPresent() && unlock.isPresent()) {
-            Optional<Option> added =
-                    LockActuators.option(job, lock.get(), unlock.get(), Phrase.of("rule.actuators.instead"));
-            if (added.isPresent()) {
-                return List.of(withTheRest(leads, pair, added.get()));
+            List<Option> added =
+                    LockActuators.options(job, lock.get(), unlock.get(), Phrase.of("rule.actuators.instead"));
+            if (!added.isEmpty()) {
+                return withTheRest(leads, pair, added);
             }
         }
         if (refusal.isPresent()) {
@@ -128,11 +126,9 @@ public final class LocksRule implements Rule {
         if (held.isPresent()) {
             Found.Waiting waiting =
                     new Found.Waiting(held.get().until(), held.get().because());
-            return List.of(withTheRest(leads, pair, Option.of(Aside.allHeld(pair, WISH, waiting))));
+            return withTheRest(leads, pair, List.of(Option.of(Aside.allHeld(pair, WISH, waiting))));
         }
-        return together(ways).stream()
-                .map(option -> withTheRest(leads, pair, option))
-                .toList();
+        return withTheRest(leads, pair, together(ways));
     }
 
     /** Every way of one lead with every way of the other, those first that stay nearest to what each would take. */
@@ -158,13 +154,12 @@ public final class LocksRule implements Rule {
         Optional<Lead> driver = first(leads, LeadRole.DRIVER_UNLOCK);
         boolean joined = cutIn.getFirst().decisions().stream().allMatch(Decision.Join.class::isInstance);
         if (driver.isEmpty() || !joined) {
-            return cutIn.stream()
-                    .map(option -> withTheRest(leads, List.of(lock, unlock), option))
-                    .toList();
+            return withTheRest(leads, List.of(lock, unlock), cutIn);
         }
-        return together(List.of(cutIn, LockCuts.driverFirst(job, driver.get()))).stream()
-                .map(option -> withTheRest(leads, List.of(lock, unlock, driver.get()), option))
-                .toList();
+        return withTheRest(
+                leads,
+                List.of(lock, unlock, driver.get()),
+                together(List.of(cutIn, LockCuts.driverFirst(job, driver.get()))));
     }
 
     /** The sheet gives motor legs and no wires of a switch: they are cut like those, once it is known which is which. */
@@ -187,6 +182,10 @@ public final class LocksRule implements Rule {
     }
 
     /** Any further lead of these roles is kept. */
+    private static List<Option> withTheRest(List<Lead> leads, List<Lead> pair, List<Option> options) {
+        return options.stream().map(option -> withTheRest(leads, pair, option)).toList();
+    }
+
     private static Option withTheRest(List<Lead> leads, List<Lead> pair, Option option) {
         List<Decision> decisions = new ArrayList<>(option.decisions());
         leads.stream()

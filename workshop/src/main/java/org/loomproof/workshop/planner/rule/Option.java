@@ -30,9 +30,13 @@ public record Option(List<Decision> decisions, List<Refusal> refusals, List<Phra
         this(decisions, refusals, cautions, List.of());
     }
 
-    /** The same, found by those searches. */
+    /** The same, found by those searches as well. */
     public Option searched(List<Searched> found) {
-        return new Option(decisions, refusals, cautions, found);
+        return new Option(
+                decisions,
+                refusals,
+                cautions,
+                Stream.concat(searches.stream(), found.stream()).toList());
     }
 
     /** Decisions alone. */

@@ -168,7 +168,7 @@ record OutputWords(Job job, Lead lead, Wish wish, Side side, List<Line> lines, L
                 lineDiode(word).orElse(job.signalDiode()),
                 buffer(word),
                 new Ohms(1),
-                job.coilFeed(supply, lead),
+                job.coilFeed(supply, List.of(lead)),
                 job.loadFeed(supply, lead));
         Draft draft = Composer.compose(word, lead, side, lines, making);
         return Option.of(

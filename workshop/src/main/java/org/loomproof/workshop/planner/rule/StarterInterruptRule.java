@@ -19,17 +19,20 @@ import org.loomproof.workshop.brief.sheet.VehicleFacts;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Refusal;
 import org.loomproof.workshop.planner.coupling.Feed;
+import org.loomproof.workshop.planner.cut.CoilSource;
 import org.loomproof.workshop.planner.cut.CutComposer;
 import org.loomproof.workshop.planner.cut.CutWire;
 import org.loomproof.workshop.planner.cut.CutWire.Hand;
 import org.loomproof.workshop.planner.cut.CutWord;
 import org.loomproof.workshop.planner.cut.Given;
+import org.loomproof.workshop.planner.cut.WireEnd;
 import org.loomproof.workshop.planner.explain.Measurements;
 import org.loomproof.workshop.planner.survey.Duties;
 import org.loomproof.workshop.planner.survey.Family;
 import org.loomproof.workshop.planner.survey.Found;
 import org.loomproof.workshop.planner.survey.Joint;
 import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.SquareMillimetres;
 import org.loomproof.workshop.sizing.CoilCurrent;
 import org.loomproof.workshop.sizing.RelayChoice;
 import org.loomproof.workshop.trade.relay.RelayType;
@@ -187,8 +190,9 @@ public final class StarterInterruptRule implements Rule {
         List<Phrase> reasons = new ArrayList<>(lost);
         List<RelayType> relays =
                 fromBox(job, need, starters.size(), reasons).map(List::of).orElseGet(job::listRelays);
+        List<CoilSource> sources = List.of(CoilSource.of(armed));
         CutWords.Ways ways = new CutWords(
-                        job, List.of(armed), starters.stream().map(Circuit::id).toList(), new Amps(0), contact)
+                        job, sources, starters.stream().map(Circuit::id).toList(), new Amps(0), contact)
                 .ways(
                         starters.stream()
                                 .map(c -> new CutWire(Given.NOTHING, Hand.STAYS, List.of(Given.NOTHING)))
@@ -217,7 +221,7 @@ public final class StarterInterruptRule implements Rule {
             RelayType relay = way.relay();
             CutComposer composer = new CutComposer(
                     way.word(),
-                    List.of(armed),
+                    sources,
                     wires,
                     new CutComposer.Making(relay, job.signalDiode(), feed, feed, job.run(starters.getFirst()), false));
             Phrase because = Phrase.of(
@@ -258,13 +262,13 @@ public final class StarterInterruptRule implements Rule {
         boolean fedFromBefore = job.draw().isFedFromBefore(starter);
         End before = new End.CutBefore(starter.id());
         End after = new End.CutAfter(starter.id());
+        SquareMillimetres size = job.factorySize(starter);
         return new CutComposer.Wire(
                 starter.id().value(),
-                fedFromBefore ? after : before,
-                fedFromBefore ? before : after,
+                new WireEnd.Cut(fedFromBefore ? after : before, size),
+                new WireEnd.Cut(fedFromBefore ? before : after, size),
                 carries(job, starter),
-                AllowedDrop.STARTER_CUT,
-                job.factorySize(starter));
+                AllowedDrop.STARTER_CUT);
     }
 
     /** The relay out of the kit's box, when its contact is rated for the current; otherwise the reason is kept. */

@@ -146,7 +146,7 @@ final class SteppedOutput {
                 job.signalDiode(),
                 buffer(word),
                 resistance,
-                job.coilFeed(supply, lead),
+                job.coilFeed(supply, List.of(lead)),
                 job.loadFeed(supply, lead));
         Draft draft = Composer.compose(word, lead, side, List.of(line), making);
         String rule = word.through().joined() ? "rule.step-resistor" : "rule.step-by-relay";

@@ -1,5 +1,6 @@
 package org.loomproof.workshop.planner.search;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -316,10 +317,28 @@ final class Sizes {
         return leadOf(run)
                 .map(lead -> lead.size().typical())
                 .orElseGet(() -> WireChoice.choose(
-                                listNoThinnerThan(run.noThinnerThan()),
+                                listNoThinnerThan(onFactoryWire(run)),
                                 new WireChoice.Run(carries(same), lasts(run), run.length(), allowed, fuse),
                                 aroundAdded)
                         .area());
+    }
+
+    /**
+     * The factory wire that the run lengthens, or that one does with which it meets at a terminal, straight or over a third: a short of
+     * the run is drawn through what feeds that wire, whatever the run itself carries.
+     */
+    private Optional<SquareMillimetres> onFactoryWire(Run run) {
+        List<Run> met = new ArrayList<>(List.of(run));
+        for (int i = 0; i < met.size(); i++) {
+            Run each = met.get(i);
+            ledger.listRuns().stream()
+                    .map(List::getFirst)
+                    .filter(other -> !met.contains(other) && meetAtPart(each, other))
+                    .forEach(met::add);
+        }
+        return met.stream()
+                .flatMap(each -> each.noThinnerThan().stream())
+                .max(Comparator.comparingDouble(SquareMillimetres::value));
     }
 
     /** The fuse that feeds a terminal of a part to which the run leads: a short of the run is drawn through it. */
