@@ -41,6 +41,14 @@ public final class EntryReader {
     private static final Pattern NOTHING =
             Pattern.compile("(?!.*(?:\\(\\s*-\\s*\\)|\\+))[\\s\\p{Punct}]*(n/?a|none|unknown)?[\\s\\p{Punct}]*");
 
+    /** A name of nothing but the supply's volts, which say how the wire switches too. */
+    private static final Pattern NAMED_BY_VOLTS = Pattern.compile("[\\s+(]*12\\s*v(?:olts?)?[\\s+)]*");
+
+    /** The second colour is not known to whoever wrote it: {@code tan/???}. */
+    private static final Pattern HALF_KNOWN = Pattern.compile("\\p{L}\\s*[/-]\\s*\\?|\\?\\s*[/-]\\s*\\p{L}");
+
+    private static final int LONGEST_LITTLE_WORD = 3;
+
     private final RawEntry raw;
     private final List<Passage> leftOver = new ArrayList<>();
     private final List<Passage> notes = new ArrayList<>();
@@ -54,9 +62,7 @@ public final class EntryReader {
     private @Nullable Found<WireColour> colour;
     private @Nullable Found<SquareMillimetres> size;
     private @Nullable Found<Behaviour> behaviour;
-    private Spot spot = Spot.NOT_SAID;
-    private Evidence spotEvidence = Evidence.IN_ITS_COLUMN;
-    private @Nullable Origin spotOrigin;
+    private final Whereabouts where = new Whereabouts();
 
     private EntryReader(RawEntry raw) {
         this.raw = raw;
@@ -99,14 +105,14 @@ public final class EntryReader {
             case COLOUR -> colourCell(cell, claims);
             case POLARITY -> polarityCell(cell, claims);
             case PLACE -> placeCell(cell, claims);
-            case CONNECTOR -> spot(new Spot("", cell.text().text(), ""), cell);
-            case CAVITY -> spot(new Spot("", "", cavity(cell.text())), cell);
+            case CONNECTOR -> where.inItsColumn(new Spot("", cell.text().text(), ""), cell);
+            case CAVITY -> where.inItsColumn(new Spot("", "", cavity(cell.text())), cell);
             case SIZE -> sizeCell(claims);
             case PERHAPS_PLACE -> perhapsPlace(cell, claims);
             case NOTE -> noteCell(cell);
             case FREE -> free(cell, claims);
             case PLACE_OF_ALL -> {
-                if (spot.panel().isEmpty()) {
+                if (!where.hasPanel()) {
                     placeCell(cell, claims);
                 }
             }
@@ -138,12 +144,9 @@ public final class EntryReader {
             role = Roles.inColumn(new Claims(cell.text())).orElse(null);
         }
         behaviour = behaviour == null ? switching.orElse(null) : behaviour;
-        weakSpot(plug, place);
+        where.amongOthers(plug, place);
         rest(claims);
     }
-
-    /** A name of nothing but the supply's volts, which say how the wire switches too. */
-    private static final Pattern NAMED_BY_VOLTS = Pattern.compile("[\\s+(]*12\\s*v(?:olts?)?[\\s+)]*");
 
     /** How the wire switches; "hot in run" says what it is for, not how. */
     private static Optional<Found<Behaviour>> switching(Claims claims) {
@@ -172,9 +175,6 @@ public final class EntryReader {
         behaviour = behaviour == null ? found.orElse(null) : behaviour;
     }
 
-    /** The second colour is not known to whoever wrote it: {@code tan/???}. */
-    private static final Pattern HALF_KNOWN = Pattern.compile("\\p{L}\\s*[/-]\\s*\\?|\\?\\s*[/-]\\s*\\p{L}");
-
     private void colourCell(Cell cell, Claims claims) {
         if (colour == null && HALF_KNOWN.matcher(cell.text().text()).find()) {
             colourAsWritten = cell.text().text();
@@ -197,9 +197,9 @@ public final class EntryReader {
             behaviour = Polarity.among(claims).orElse(null);
         }
         strayPlace(claims);
-        if (!spot.isSaid() && !has(ColumnKind.PLACE)) {
+        if (!where.isSaid() && !has(ColumnKind.PLACE)) {
             // A word right behind a colour in its column is about the wire.
-            weakSpot(Spot.NOT_SAID, inOwnWords(claims, true));
+            where.amongOthers(Spot.NOT_SAID, inOwnWords(claims, true));
         }
         rest(claims);
     }
@@ -226,9 +226,9 @@ public final class EntryReader {
 
     /** Where the wire is, said in a column that is there for something else. */
     private void strayPlace(Claims claims) {
-        if (!spot.isSaid() && !has(ColumnKind.PLACE)) {
+        if (!where.isSaid() && !has(ColumnKind.PLACE)) {
             Spot plug = Places.plug(claims);
-            weakSpot(plug, Places.afterPreposition(claims).or(() -> Places.wholeSegment(claims)));
+            where.amongOthers(plug, Places.afterPreposition(claims).or(() -> Places.wholeSegment(claims)));
         }
     }
 
@@ -243,10 +243,10 @@ public final class EntryReader {
         Spot plug = Places.plug(claims);
         List<Passage> left = claims.leftOver();
         String panel = left.isEmpty() ? "" : PlaceInOwnWords.ofCell(cell.text().text(), claims);
-        if (!spot.isSaid() && !panel.isEmpty() && !Places.isPlace(Passage.fold(panel))) {
-            spotEvidence = Evidence.OWN_WORDS;
+        if (!where.isSaid() && !panel.isEmpty() && !Places.isPlace(Passage.fold(panel))) {
+            where.on(Evidence.OWN_WORDS);
         }
-        spot(new Spot(panel, plug.connector(), plug.cavity()), cell);
+        where.inItsColumn(new Spot(panel, plug.connector(), plug.cavity()), cell);
     }
 
     /** True when a cell that may hold anything names a colour: then one in a column of places is the plug's. */
@@ -272,28 +272,8 @@ public final class EntryReader {
             return;
         }
         placeCell(cell, claims);
-        spotEvidence = known ? spotEvidence : Evidence.BESIDE_UNKNOWN;
-    }
-
-    private void spot(Spot said, Cell cell) {
-        spot = spot.or(said);
-        spotOrigin = spotOrigin == null ? cell.text().origin() : spotOrigin;
-        if (cell.takenOver()) {
-            spotEvidence = Evidence.TAKEN_OVER;
-        }
-    }
-
-    private void weakSpot(Spot plug, Optional<Found<String>> place) {
-        Spot said = new Spot(place.map(Found::value).orElse(""), plug.connector(), plug.cavity());
-        if (said.isSaid()) {
-            boolean first = !spot.isSaid();
-            spot = spot.or(said);
-            if (first) {
-                // A cavity without the plug it is in says half of where the wire is.
-                spotEvidence = place.map(Found::evidence)
-                        .orElse(plug.connector().isEmpty() ? Evidence.HALF_NAMED : Evidence.AMONG_OTHERS);
-                spotOrigin = place.map(Found::origin).orElse(spotOrigin);
-            }
+        if (!known) {
+            where.on(Evidence.BESIDE_UNKNOWN);
         }
     }
 
@@ -343,10 +323,10 @@ public final class EntryReader {
         if (place.isEmpty()) {
             place = Places.wholeSegment(claims);
         }
-        if (place.isEmpty() && spot.panel().isEmpty()) {
+        if (place.isEmpty() && !where.hasPanel()) {
             place = inOwnWords(claims, false);
         }
-        weakSpot(plug, place.map(f -> takenOver(f, cell)));
+        where.amongOthers(plug, place.map(f -> takenOver(f, cell)));
         if (role != null && role.evidence() == Evidence.AMONG_OTHERS && Naming.isIn(claims)) {
             role = role.on(Evidence.AMONG_SEVERAL);
         }
@@ -390,10 +370,8 @@ public final class EntryReader {
             holdsFor(claims);
             doubted |= Marks.doubt(claims);
             Optional<Spot> place = Places.whole(heading);
-            if (place.isPresent() && spot.panel().isEmpty()) {
-                spot = spot.or(place.get());
-                spotEvidence = Evidence.TAKEN_OVER;
-                spotOrigin = heading.origin();
+            if (place.isPresent() && !where.hasPanel()) {
+                where.inHeading(place.get(), heading.origin());
             } else if (place.isEmpty()) {
                 headingOfSeveral(heading, claims);
             }
@@ -410,10 +388,8 @@ public final class EntryReader {
         if (place.isEmpty() && Segments.of(heading.folded()).size() > 1) {
             place = Places.wholeSegment(claims);
         }
-        if (place.isPresent() && !spot.isSaid()) {
-            spot = new Spot(place.get().value(), "", "");
-            spotEvidence = Evidence.TAKEN_OVER;
-            spotOrigin = place.get().origin();
+        if (place.isPresent() && !where.isSaid()) {
+            where.inHeading(new Spot(place.get().value(), "", ""), place.get().origin());
         }
         if (role == null) {
             boolean knownName = Word.of(Passage.fold(name)).stream()
@@ -424,8 +400,6 @@ public final class EntryReader {
                     .orElse(null);
         }
     }
-
-    private static final int LONGEST_LITTLE_WORD = 3;
 
     private static <T> Found<T> takenOver(Found<T> found, Cell cell) {
         return cell.takenOver() ? takenOver(found) : found;
@@ -444,17 +418,6 @@ public final class EntryReader {
                 .map(c -> c.text().origin())
                 .reduce(Origin::through)
                 .orElse(new Origin(1, 1, 1, 1));
-        if (spot.isSaid() && spot.panel().isEmpty() && spot.connector().isEmpty()) {
-            spotEvidence = Evidence.HALF_NAMED;
-        }
-        Optional<Answer<Spot>> where = spot.isSaid()
-                ? Optional.of(new Answer<>(
-                        spot,
-                        spotEvidence,
-                        Sureness.of(Field.PLACE, spotEvidence, doubted),
-                        spotOrigin == null ? origin : spotOrigin,
-                        spot.panel()))
-                : Optional.empty();
         return new Entry(
                 Naming.readable(name, role),
                 answer(Field.ROLE, role),
@@ -462,7 +425,7 @@ public final class EntryReader {
                 colour == null ? colourAsWritten : "",
                 answer(Field.SIZE, size),
                 answer(Field.POLARITY, behaviour),
-                where,
+                where.answer(origin, doubted),
                 steering,
                 String.join("; ", validity),
                 doubted,
