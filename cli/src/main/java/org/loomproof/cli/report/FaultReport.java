@@ -113,8 +113,7 @@ public final class FaultReport {
     private String noticed(FaultProof faults, int place) {
         List<Integer> by = faults.testOrder().noticedBy().get(place);
         return by.isEmpty()
-                ? messages.text(
-                        "faults.unnoticed", faults.results().get(place).mishap().inspection())
+                ? messages.text("faults.unnoticed", faults.inspection(place))
                 : messages.text("faults.noticed", by.getFirst() + 1);
     }
 
@@ -185,7 +184,7 @@ public final class FaultReport {
         for (int k = 0; k < faults.results().size(); k++) {
             MishapResult result = faults.results().get(k);
             if (!faults.isNoticed(k) && result.severity() != Severity.NONE) {
-                unnoticed.add(messages.text(result.mishap().inspection()));
+                unnoticed.add(messages.text(faults.inspection(k)));
             }
         }
         if (!unnoticed.isEmpty()) {

@@ -136,7 +136,7 @@ public record KeptFaults(
                     texts(result.opens(), messages),
                     texts(result.undecided(), messages),
                     faults.testOrder().noticedBy().get(k),
-                    messages.text(mishap.inspection()),
+                    messages.text(faults.inspection(k)),
                     mishap.names().stream().map(Object::toString).toList(),
                     Objects.requireNonNull(complaints.get(mishap))));
         }

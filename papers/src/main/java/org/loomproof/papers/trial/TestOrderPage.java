@@ -122,7 +122,7 @@ public final class TestOrderPage {
         for (int k = 0; k < faults.results().size(); k++) {
             MishapResult result = faults.results().get(k);
             if (!faults.isNoticed(k) && result.severity() != Severity.NONE) {
-                looks.computeIfAbsent(words.of(result.mishap().inspection()), look -> new ArrayList<>())
+                looks.computeIfAbsent(words.of(faults.inspection(k)), look -> new ArrayList<>())
                         .add(words.of(result.mishap().words()));
             }
         }
@@ -212,9 +212,7 @@ public final class TestOrderPage {
 
     private String noticedBy(int place) {
         List<Integer> by = faults.testOrder().noticedBy().get(place);
-        return by.isEmpty()
-                ? words.of(faults.results().get(place).mishap().inspection())
-                : words.of("test-order.by-test", by.getFirst() + 1);
+        return by.isEmpty() ? words.of(faults.inspection(place)) : words.of("test-order.by-test", by.getFirst() + 1);
     }
 
     private Element search() {

@@ -100,7 +100,7 @@ public final class FaultsJson {
                 .get(place)
                 .forEach(t -> noticedBy.add(faults.testOrder().tests().get(t).id()));
         if (!faults.isNoticed(place)) {
-            node.put("inspection", words.text(result.mishap().inspection()));
+            node.put("inspection", words.text(faults.inspection(place)));
         }
         return node;
     }

@@ -1,6 +1,7 @@
 package org.loomproof.workshop.prover;
 
 import java.util.List;
+import java.util.Set;
 import org.loomproof.workshop.prover.damage.Outcome;
 import org.loomproof.workshop.prover.damage.Showing;
 import org.loomproof.workshop.prover.damage.Sign;
@@ -13,6 +14,7 @@ import org.loomproof.workshop.words.Phrase;
  *
  * @param results the worst first, then in the order of the plan
  * @param testOrder the tests; its mishaps are in the order of {@code results}
+ * @param mayBeNoticed the places of the results that some test shows at typical figures, and none surely
  * @param watch for each test what differs when it notices something
  * @param expected for each test and each of its situations what a vehicle as planned shows of what is looked at
  * @param left mishaps that were not looked at, because the search was stopped
@@ -22,6 +24,7 @@ import org.loomproof.workshop.words.Phrase;
 public record FaultProof(
         List<MishapResult> results,
         TestOrder testOrder,
+        Set<Integer> mayBeNoticed,
         List<List<Sign>> watch,
         List<List<Showing>> expected,
         int left,
@@ -30,6 +33,7 @@ public record FaultProof(
 
     public FaultProof {
         results = List.copyOf(results);
+        mayBeNoticed = Set.copyOf(mayBeNoticed);
         watch = watch.stream().map(List::copyOf).toList();
         expected = expected.stream().map(List::copyOf).toList();
         bounds = List.copyOf(bounds);
@@ -38,6 +42,12 @@ public record FaultProof(
     /** Whether some test of the order notices the result of that place. */
     public boolean isNoticed(int result) {
         return !testOrder.noticedBy().get(result).isEmpty();
+    }
+
+    /** How the result of that place is found by looking, and whether a test may show it though not surely. */
+    public Phrase inspection(int result) {
+        Phrase inspection = results.get(result).mishap().inspection();
+        return mayBeNoticed.contains(result) ? Phrase.of("inspection.not-surely", inspection) : inspection;
     }
 
     /** How many results are of that severity, and how many of those some test notices. */

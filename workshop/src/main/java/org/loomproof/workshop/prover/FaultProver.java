@@ -24,6 +24,8 @@ import org.loomproof.workshop.prover.damage.Outcome;
 import org.loomproof.workshop.prover.damage.Signs;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Explorer;
+import org.loomproof.workshop.prover.explore.Onlooker;
+import org.loomproof.workshop.prover.explore.Variations;
 import org.loomproof.workshop.prover.explore.Vehicle;
 import org.loomproof.workshop.prover.testorder.HandTest;
 import org.loomproof.workshop.prover.testorder.HandTests;
@@ -62,7 +64,18 @@ public final class FaultProver {
         List<Case> cases = LiveVehicle.cases(whole);
         this.explorer =
                 Explorer.ofTypicalValues(brief, plan, whole.stock(), fitted).decide(cases);
-        cases.forEach(each -> margin(each).ifPresent(margin -> holding.put(each.id(), margin)));
+        cases.forEach(each -> margin(explorer, each).ifPresent(margin -> holding.put(each.id(), margin)));
+        Explorer ofWholeRanges = Explorer.ofWholeRanges(brief, plan, whole.stock(), fitted, Onlooker.NONE)
+                .decide(cases.stream()
+                        .filter(each -> holding.containsKey(each.id()))
+                        .toList());
+        Set<String> lasting = new LinkedHashSet<>();
+        for (Case each : cases) {
+            margin(ofWholeRanges, each).ifPresent(margin -> {
+                lasting.add(each.id());
+                holding.put(each.id(), margin);
+            });
+        }
         this.mishaps = Mishap.list(brief, plan);
         mishaps.forEach(m -> numbers.putIfAbsent(Damage.of(m, plan, fitted.wired()), numbers.size()));
         this.damages = List.copyOf(numbers.keySet());
@@ -76,7 +89,17 @@ public final class FaultProver {
         Signs signs = new Signs(brief, plan, fitted.wired());
         Set<OperableId> askedAbout = new LinkedHashSet<>();
         cases.forEach(each -> askedAbout.addAll(each.asksAbout()));
-        this.job = new AsPlanned(brief, plan, whole.stock(), fitted, signs, askedAbout, watched, holding);
+        this.job = new AsPlanned(
+                brief,
+                plan,
+                whole.stock(),
+                fitted,
+                signs,
+                askedAbout,
+                watched,
+                holding,
+                lasting,
+                Variations.all(brief, plan, whole.stock(), fitted));
         this.search = new DamageSearch(job, this::cases, damages);
         this.consequences = new Consequences(search, plan);
         this.cold = new ColdLoom(brief, plan, fitted);
@@ -113,7 +136,7 @@ public final class FaultProver {
     private record Tried(TestChoice.Chosen chosen, List<Integer> numbers) {}
 
     /** How far inside its limit a case is as planned; empty where it does not hold. */
-    private Optional<Margin> margin(Case each) {
+    private static Optional<Margin> margin(Explorer explorer, Case each) {
         return explorer.result(each)
                 .map(ClaimResult::verdict)
                 .filter(Verdict.Holds.class::isInstance)
@@ -192,8 +215,7 @@ public final class FaultProver {
 
     private List<Phrase> bounds(int left) {
         List<Phrase> bounds = new ArrayList<>(explorer.bounds());
-        bounds.add(Phrase.of("bound.faults-typical"));
-        bounds.add(Phrase.of("bound.faults-between"));
+        bounds.add(Phrase.of("bound.faults-ends"));
         bounds.add(Phrase.of("bound.faults-alone"));
         bounds.add(Phrase.of("bound.faults-fuses"));
         if (left > 0) {

@@ -26,10 +26,12 @@ public record MishapResult(
 
     /** What comes of it, in plain words: each claim's own sentence for being broken. */
     public List<Phrase> effects() {
-        return breaks.stream()
-                .map(Break::statement)
-                .map(said -> new Phrase(said.key().replaceFirst("^claim\\.", "effect."), said.arguments()))
-                .distinct()
-                .toList();
+        return breaks.stream().map(MishapResult::effect).distinct().toList();
+    }
+
+    private static Phrase effect(Break broken) {
+        Phrase said = broken.statement();
+        Phrase effect = new Phrase(said.key().replaceFirst("^claim\\.", "effect."), said.arguments());
+        return broken.takesEnds() ? Phrase.of("effect.at-ends", effect) : effect;
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.prover.claim.CoilKick;
@@ -89,9 +90,33 @@ final class TestChoice {
         int arming = (int)
                 Math.ceil(job.brief().kit().behaviour().armingDelay().high().value());
         TestOrder order = TestOrder.of(tests, notices, always, results.size(), arming);
-        FaultProof proof =
-                new FaultProof(results, order, watch(order, differences), expected(order), left, effort, bounds);
+        FaultProof proof = new FaultProof(
+                results,
+                order,
+                mayBeNoticed(order, numbers, outcomes),
+                watch(order, differences),
+                expected(order),
+                left,
+                effort,
+                bounds);
         return new Chosen(proof, List.copyOf(signs), shown(order, differences));
+    }
+
+    /** What some usual test of the order shows at typical figures, and none surely. */
+    private Set<Integer> mayBeNoticed(TestOrder order, List<Integer> numbers, List<Optional<Outcome>> outcomes) {
+        Set<Integer> mayBe = new TreeSet<>();
+        for (int r = 0; r < numbers.size(); r++) {
+            Map<Integer, BitSet> typically =
+                    outcomes.get(numbers.get(r)).orElseThrow().typically();
+            boolean isNoticed = !order.noticedBy().get(r).isEmpty();
+            if (!isNoticed
+                    && usual.stream()
+                            .filter(order.tests()::contains)
+                            .anyMatch(test -> !differing(test, typically).isEmpty())) {
+                mayBe.add(r);
+            }
+        }
+        return mayBe;
     }
 
     private static List<List<BitSet>> shown(TestOrder order, Differences differences) {
@@ -161,7 +186,7 @@ final class TestChoice {
                     unnoticed.contains(r) ? Optional.of(search.look(damages.get(numbers.get(r)))) : Optional.empty();
             for (int k = 0; k < each.size(); k++) {
                 Situation situation = each.get(k);
-                BitSet differing = look.map(l -> l.at(situation)).orElseGet(BitSet::new);
+                BitSet differing = look.map(l -> l.surelyAt(situation)).orElseGet(BitSet::new);
                 row.add(looked(tests.get(usual.tests().size() + k), differing));
             }
             byResult.add(row);
@@ -182,7 +207,8 @@ final class TestChoice {
                     BitSet differing = new BitSet();
                     differing.set(
                             signs.size(),
-                            results.get(r).breaks().stream().anyMatch(b -> CoilKick.isCaseOf(lead.id(), b.claim())));
+                            results.get(r).breaks().stream()
+                                    .anyMatch(b -> b.isSure() && CoilKick.isCaseOf(lead.id(), b.claim())));
                     byResult.get(r).add(differing);
                 }
                 signs.add(kick);
@@ -205,7 +231,8 @@ final class TestChoice {
                     List<BitSet> row = new ArrayList<>(living.byResult().get(r));
                     boolean asked = results.get(r).severity() != Severity.NONE
                             && row.stream().allMatch(BitSet::isEmpty);
-                    BitSet differing = asked ? cold.differing(damages.get(numbers.get(r))) : new BitSet();
+                    BitSet differing =
+                            asked ? cold.surelyDiffering(damages.get(numbers.get(r)), job.variations()) : new BitSet();
                     for (int place = 0; first + place < signs.size(); place++) {
                         BitSet here = new BitSet();
                         here.set(first + place, differing.get(place));

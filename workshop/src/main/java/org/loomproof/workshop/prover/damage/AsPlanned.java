@@ -6,8 +6,10 @@ import java.util.Set;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.prover.explore.Variations;
 import org.loomproof.workshop.prover.explore.Vehicle;
 import org.loomproof.workshop.prover.verdict.Margin;
+import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.Situation;
 
 /**
@@ -21,6 +23,8 @@ import org.loomproof.workshop.wiring.Situation;
  * @param askedAbout operables that some case asks about
  * @param watched the situations in which a person will look
  * @param margins of the cases that hold, by their ids
+ * @param lasting ids of the cases that hold wherever ranged figures lie and however warm the car is
+ * @param variations the ranged figures, each at either end
  */
 public record AsPlanned(
         Brief brief,
@@ -30,11 +34,29 @@ public record AsPlanned(
         Signs signs,
         Set<OperableId> askedAbout,
         List<Situation> watched,
-        Map<String, Margin> margins) {
+        Map<String, Margin> margins,
+        Set<String> lasting,
+        Variations variations) {
 
     public AsPlanned {
         askedAbout = Set.copyOf(askedAbout);
         watched = List.copyOf(watched);
         margins = Map.copyOf(margins);
+        lasting = Set.copyOf(lasting);
+    }
+
+    /** The same job with figures, and the car's warmth, taken elsewhere. */
+    AsPlanned at(Corner corner) {
+        return new AsPlanned(
+                brief,
+                plan,
+                Vehicle.stock(brief, corner),
+                Vehicle.fitted(brief, plan, corner),
+                signs,
+                askedAbout,
+                watched,
+                margins,
+                lasting,
+                variations);
     }
 }

@@ -2,9 +2,11 @@ package org.loomproof.workshop.prover.damage;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -25,6 +27,8 @@ import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.plan.Hookup;
 import org.loomproof.workshop.plan.Plan;
+import org.loomproof.workshop.prover.explore.Ends;
+import org.loomproof.workshop.prover.explore.Variations;
 import org.loomproof.workshop.prover.explore.Vehicle;
 import org.loomproof.workshop.prover.explore.Workbench;
 import org.loomproof.workshop.prover.state.Condition;
@@ -67,11 +71,12 @@ public final class ColdLoom {
     private static final Node BLACK = new Node("cold meter black");
 
     private final Brief brief;
+    private final Plan plan;
     private final List<ColdPlace> places;
     private final List<double[]> planned;
 
     /** The two ends that the meter is put to. */
-    private record Ends(Node one, Node other) {}
+    private record ProbeEnds(Node one, Node other) {}
 
     /**
      * The loom as planned.
@@ -80,6 +85,7 @@ public final class ColdLoom {
      */
     public ColdLoom(Brief brief, Plan plan, Vehicle fitted) {
         this.brief = brief;
+        this.plan = plan;
         List<ColdPlace> all = new ArrayList<>();
         for (Hookup hookup : plan.hookups()) {
             if (hookup instanceof Hookup.Connect connect) {
@@ -161,7 +167,7 @@ public final class ColdLoom {
         return volts >= OPEN_SHARE * SOURCE_VOLTS;
     }
 
-    /** The signs, by their places in {@link #signs()}, that plainly are others with the damage. */
+    /** The signs, by their places in {@link #signs()}, that at typical values plainly are others with the damage. */
     public BitSet differing(Damage damage) {
         List<double[]> now = read(damage.vehicle(brief));
         BitSet differing = new BitSet();
@@ -177,14 +183,67 @@ public final class ColdLoom {
     }
 
     private static boolean isPlainly(double volts, double plannedVolts) {
+        return plainlyBy(volts, plannedVolts) > 0;
+    }
+
+    /** By how much two readings differ more than is plain, as a share of that; the lesser of what factor and ohms say. */
+    private static double plainlyBy(double volts, double plannedVolts) {
         if (Double.isNaN(volts) || Double.isNaN(plannedVolts) || (isOpen(volts) && isOpen(plannedVolts))) {
-            return false;
+            return Double.NEGATIVE_INFINITY;
         }
         double now = ohms(volts);
         double before = ohms(plannedVolts);
-        return Math.abs(now - before) > PLAIN_OHMS
-                && Math.max(now, before) > PLAIN_FACTOR * Math.max(Math.min(now, before), 0);
+        double more = Math.max(now, before);
+        double less = Math.max(Math.min(now, before), 0);
+        double byFactor = (more - PLAIN_FACTOR * less) / more;
+        return Math.min((more - less - PLAIN_OHMS) / PLAIN_OHMS, more > 0 ? byFactor : Double.NEGATIVE_INFINITY);
     }
+
+    /**
+     * The same with ranged figures at their ends and the car cold or hot: what plainly is another reading than the one that stands
+     * beside the test, and than the vehicle as planned would show there.
+     *
+     * @param variations each figure at either end
+     */
+    public BitSet surelyDiffering(Damage damage, Variations variations) {
+        List<double[]> now = read(damage.vehicle(brief));
+        List<Spot> spots = new ArrayList<>();
+        for (int p = 0; p < places.size(); p++) {
+            for (int k = 0; k < Math.min(now.get(p).length, planned.get(p).length); k++) {
+                if (isPlainly(now.get(p)[k], planned.get(p)[k])) {
+                    spots.add(new Spot(p, k, plainlyBy(now.get(p)[k], planned.get(p)[k])));
+                }
+            }
+        }
+        List<Integer> there = spots.stream().map(Spot::place).distinct().toList();
+        Lasting lasting = new Lasting(variations.all(), new Ends(false), (corner, asked) -> {
+            Probing damagedThere = new Probing(damage.vehicle(brief, corner));
+            Probing plannedThere = new Probing(Vehicle.fitted(brief, plan, corner));
+            Map<Integer, double[]> damagedReads = new HashMap<>();
+            Map<Integer, double[]> plannedReads = new HashMap<>();
+            for (int place : there) {
+                damagedReads.put(place, damagedThere.read(places.get(place)));
+                plannedReads.put(place, plannedThere.read(places.get(place)));
+            }
+            return asked.stream()
+                    .map(spots::get)
+                    .map(spot -> {
+                        double shown = Objects.requireNonNull(damagedReads.get(spot.place()))[spot.reading()];
+                        double right = Objects.requireNonNull(plannedReads.get(spot.place()))[spot.reading()];
+                        return Math.min(
+                                plainlyBy(shown, right), plainlyBy(shown, planned.get(spot.place())[spot.reading()]));
+                    })
+                    .toList();
+        });
+        BitSet surely = new BitSet();
+        lasting.everywhere(spots.stream().map(Spot::plainlyBy).toList()).stream()
+                .map(k -> spots.get(k).place())
+                .forEach(surely::set);
+        return surely;
+    }
+
+    /** One reading at a place that differs. */
+    private record Spot(int place, int reading, double plainlyBy) {}
 
     /** What an ohm range would make of it. */
     private static double ohms(double volts) {
@@ -208,7 +267,7 @@ public final class ColdLoom {
     }
 
     /** Nothing where the place is not in this vehicle. */
-    private static List<Ends> ends(ColdPlace place, Wired wired) {
+    private static List<ProbeEnds> ends(ColdPlace place, Wired wired) {
         return switch (place) {
             case ColdPlace.AtPlug plug ->
                 toBodyAndPlus(wired, wired.controller().orElseThrow().leads().get(plug.lead()));
@@ -218,15 +277,15 @@ public final class ColdLoom {
         };
     }
 
-    private static List<Ends> toBodyAndPlus(Wired wired, @Nullable Node at) {
+    private static List<ProbeEnds> toBodyAndPlus(Wired wired, @Nullable Node at) {
         return at != null && wired.network().hasNode(at)
-                ? List.of(new Ends(at, Node.CHASSIS), new Ends(at, wired.post()))
+                ? List.of(new ProbeEnds(at, Node.CHASSIS), new ProbeEnds(at, wired.post()))
                 : List.of();
     }
 
-    private static List<Ends> across(Wired wired, AddedPartId part) {
+    private static List<ProbeEnds> across(Wired wired, AddedPartId part) {
         Reach reach = wired.added().parts().get(part);
-        return reach == null ? List.of() : List.of(new Ends(reach.from(), reach.to()));
+        return reach == null ? List.of() : List.of(new ProbeEnds(reach.from(), reach.to()));
     }
 
     /** A vehicle with the meter in it, each probe on a switch of its own. */
@@ -261,7 +320,7 @@ public final class ColdLoom {
             List<Double> volts = new ArrayList<>();
             for (SortedMap<OperableId, String> positions : positions(place)) {
                 Setting dead = out(place, dead(positions));
-                for (Ends pair : ends(place, before)) {
+                for (ProbeEnds pair : ends(place, before)) {
                     volts.add(read(dead, pair.one(), pair.other()));
                     volts.add(read(dead, pair.other(), pair.one()));
                 }

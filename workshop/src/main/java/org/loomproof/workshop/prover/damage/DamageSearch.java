@@ -13,7 +13,11 @@ import java.util.stream.Collectors;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.prover.explore.Area;
 import org.loomproof.workshop.prover.explore.Case;
+import org.loomproof.workshop.prover.explore.Ends;
+import org.loomproof.workshop.prover.explore.Vehicle;
 import org.loomproof.workshop.prover.state.Condition;
+import org.loomproof.workshop.prover.state.StepsTo;
+import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.Situation;
 
 /**
@@ -25,13 +29,23 @@ import org.loomproof.workshop.wiring.Situation;
 public final class DamageSearch {
 
     private final AsPlanned job;
+    private final Map<Corner, AsPlanned> jobs = new ConcurrentHashMap<>();
     private final Function<Damage, List<Case>> cases;
+    private final List<Case> plannedCases;
+    private final StepsTo stepsTo;
     private final List<Damaged> damages;
     private final List<Set<PartId>> reach;
     private final Map<Ground, WholeWalk> walks = new ConcurrentHashMap<>();
+    private final Map<Ground, Brink> brinks = new ConcurrentHashMap<>();
+    private final Map<Ground, PlannedSlacks> slacks = new ConcurrentHashMap<>();
+    private final Map<Ground, EndCars> endCars = new ConcurrentHashMap<>();
 
     /** What tells one walk of the whole vehicle from another. */
-    private record Ground(Set<PartId> parts, List<Condition> conditions) {}
+    private record Ground(Set<PartId> parts, List<Condition> conditions, Corner corner) {
+        Ground at(Corner other) {
+            return new Ground(parts, conditions, other);
+        }
+    }
 
     /**
      * @param job the job as planned
@@ -41,6 +55,8 @@ public final class DamageSearch {
     public DamageSearch(AsPlanned job, Function<Damage, List<Case>> cases, List<Damage> damages) {
         this.job = job;
         this.cases = cases;
+        this.plannedCases = cases.apply(new Damage(job.plan(), List.of()));
+        this.stepsTo = new StepsTo(job.brief().sheet(), job.brief().kit());
         this.damages = damages.stream().map(damage -> Damaged.of(job, damage)).toList();
         this.reach = this.damages.stream().map(DamageSearch::reach).toList();
         walkWhole();
@@ -51,21 +67,54 @@ public final class DamageSearch {
         for (int number = 0; number < damages.size(); number++) {
             Damaged damaged = damages.get(number);
             for (Area area : damaged.reached()) {
-                grounds.computeIfAbsent(ground(damaged, area), g -> new LinkedHashMap<>())
+                grounds.computeIfAbsent(ground(damaged, area, Corner.TYPICAL), g -> new LinkedHashMap<>())
                         .put(number, damaged.changes());
             }
         }
-        grounds.forEach((ground, there) -> walks.put(ground, walk(ground, there)));
+        grounds.forEach((ground, there) -> {
+            walks.put(ground, walk(ground, there));
+            brink(ground).corners().forEach(end -> walks.put(ground.at(end), walk(ground.at(end), there)));
+        });
     }
 
-    private WholeWalk walk(Ground ground, Map<Integer, List<Change>> damages) {
-        return new WholeWalk(job, ground.parts(), ground.conditions()).walk(damages);
+    private static Ends ends(Damaged damaged, Area area) {
+        return Ends.of(area, damaged.vehicle());
     }
 
-    private Ground ground(Damaged damaged, Area area) {
+    private Brink brink(Ground ground) {
+        return brinks.computeIfAbsent(ground.at(Corner.TYPICAL), g -> Brink.of(job, new Area(g.parts(), true)));
+    }
+
+    /** At typical values everywhere, and at a corner where contacts may stand otherwise than they do at typical values. */
+    private WholeWalk walk(Ground ground, Map<Integer, List<Change>> there) {
+        WholeWalk walk = new WholeWalk(job(ground.corner()), ground.parts(), ground.conditions(), brink(ground));
+        return ground.corner().equals(Corner.TYPICAL)
+                ? walk.walk(there)
+                : walk.walkNear(whole(ground.at(Corner.TYPICAL)), there);
+    }
+
+    private WholeWalk whole(Ground ground) {
+        WholeWalk known = walks.get(ground);
+        if (known != null) {
+            return known;
+        }
+        if (!ground.corner().equals(Corner.TYPICAL)) {
+            whole(ground.at(Corner.TYPICAL));
+        }
+        WholeWalk walked = walk(ground, Map.of());
+        WholeWalk first = walks.putIfAbsent(ground, walked);
+        return first == null ? walked : first;
+    }
+
+    private AsPlanned job(Corner corner) {
+        return corner.equals(Corner.TYPICAL) ? job : jobs.computeIfAbsent(corner, job::at);
+    }
+
+    private Ground ground(Damaged damaged, Area area, Corner corner) {
         return new Ground(
                 damaged.planned(job, area),
-                WholeWalk.conditions(job, damaged.vehicle().wired().controller().orElseThrow()));
+                WholeWalk.conditions(job, damaged.vehicle().wired().controller().orElseThrow()),
+                corner);
     }
 
     /** What the damage of that number comes to. */
@@ -82,38 +131,59 @@ public final class DamageSearch {
         List<Case> asked = cases.apply(damaged.damage());
         Outcome outcome = Outcome.NOTHING;
         for (Area area : damaged.reached()) {
-            WholeWalk whole = whole(damaged, area);
             List<Case> here = asked.stream()
                     .filter(each -> area.parts().contains(each.about()))
                     .toList();
-            DamageWalk walk =
-                    new DamageWalk(job, whole, damaged.vehicle().restrictedTo(area), fuses(damaged, area), here);
-            outcome = outcome.and(walk.walk(number, damaged));
+            outcome = outcome.and(outcome(damaged, number, area, here));
         }
         return outcome;
     }
 
-    private Fuses fuses(Damaged damaged, Area area) {
-        return new Fuses(
-                damaged.vehicle().restrictedTo(area).wired(), damaged.damage().plan());
+    /** In one area: at typical values, in the cold and in the heat where there are coils, and at the ends of figures. */
+    private Outcome outcome(Damaged damaged, Optional<Integer> number, Area area, List<Case> asked) {
+        Ground ground = ground(damaged, area, Corner.TYPICAL);
+        PlannedSlacks planned =
+                slacks.computeIfAbsent(ground, g -> new PlannedSlacks(whole(g), stepsTo, plannedCases(g)));
+        DamageWalk typical = walk(damaged, area, Corner.TYPICAL, asked, Optional.of(planned));
+        Outcome outcome = typical.walk(number, damaged);
+        List<Case> lasting =
+                asked.stream().filter(each -> job.lasting().contains(each.id())).toList();
+        for (Corner end : brink(ground).corners()) {
+            outcome = outcome.orAtEnds(
+                    walk(damaged, area, end, lasting, Optional.empty()).walkNear(number, typical));
+        }
+        return atEnds(damaged, area).judged(typical, outcome);
+    }
+
+    private List<Case> plannedCases(Ground ground) {
+        return plannedCases.stream()
+                .filter(each -> ground.parts().contains(each.about()))
+                .toList();
+    }
+
+    private DamageWalk walk(
+            Damaged damaged, Area area, Corner corner, List<Case> asked, Optional<PlannedSlacks> planned) {
+        Vehicle vehicle = (corner.equals(Corner.TYPICAL)
+                        ? damaged.vehicle()
+                        : damaged.damage().vehicle(job.brief(), corner))
+                .restrictedTo(area);
+        Fuses fuses = new Fuses(vehicle.wired(), damaged.damage().plan());
+        return new DamageWalk(job, whole(ground(damaged, area, corner)), corner, vehicle, fuses, asked, planned);
+    }
+
+    private AtEnds atEnds(Damaged damaged, Area area) {
+        Ground ground = ground(damaged, area, Corner.TYPICAL);
+        EndCars planned = endCars.computeIfAbsent(ground, g -> new EndCars(job, whole(g), new Area(g.parts(), true)));
+        return new AtEnds(job, whole(ground), planned, damaged, area, ends(damaged, area));
     }
 
     /** A damaged vehicle to be looked at. Not for sharing between threads. */
     public DamageLook look(Damage damage) {
         Damaged damaged = Damaged.of(job, damage);
-        List<DamageWalk> walks = damaged.reached().stream()
-                .map(area -> new DamageWalk(
-                        job,
-                        whole(damaged, area),
-                        damaged.vehicle().restrictedTo(area),
-                        fuses(damaged, area),
-                        List.of()))
-                .toList();
-        return new DamageLook(walks);
-    }
-
-    private WholeWalk whole(Damaged damaged, Area area) {
-        return walks.computeIfAbsent(ground(damaged, area), g -> walk(g, Map.of()));
+        return new DamageLook(damaged.reached().stream()
+                .map(area -> new DamageLook.Place(
+                        walk(damaged, area, Corner.TYPICAL, List.of(), Optional.empty()), () -> atEnds(damaged, area)))
+                .toList());
     }
 
     /** Whether no area is reached by both: then each is seen as if it were alone. */
@@ -134,7 +204,11 @@ public final class DamageSearch {
     public Showing asPlanned(Situation situation) {
         BitSet there = new BitSet();
         BitSet absent = new BitSet();
-        for (WholeWalk walk : walks.values()) {
+        for (Map.Entry<Ground, WholeWalk> each : walks.entrySet()) {
+            if (!each.getKey().corner().equals(Corner.TYPICAL)) {
+                continue;
+            }
+            WholeWalk walk = each.getValue();
             walk.places
                     .find(situation)
                     .flatMap(key -> Optional.ofNullable(walk.seen(key)))
@@ -156,6 +230,7 @@ public final class DamageSearch {
 
     /** Operating points asked for while the vehicle was walked as planned. */
     public long wholeSolves() {
-        return walks.values().stream().mapToLong(WholeWalk::solves).sum();
+        return walks.values().stream().mapToLong(WholeWalk::solves).sum()
+                + slacks.values().stream().mapToLong(PlannedSlacks::solves).sum();
     }
 }

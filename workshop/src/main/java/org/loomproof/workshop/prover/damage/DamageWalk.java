@@ -3,6 +3,7 @@ package org.loomproof.workshop.prover.damage;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,32 +11,36 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.prover.explore.Answers;
 import org.loomproof.workshop.prover.explore.Beside;
+import org.loomproof.workshop.prover.explore.Between;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Concern;
 import org.loomproof.workshop.prover.explore.Finding;
 import org.loomproof.workshop.prover.explore.Finding.Found;
 import org.loomproof.workshop.prover.explore.Key;
 import org.loomproof.workshop.prover.explore.Pair;
+import org.loomproof.workshop.prover.explore.Sensitivity;
 import org.loomproof.workshop.prover.explore.Vehicle;
 import org.loomproof.workshop.prover.explore.Walker;
 import org.loomproof.workshop.prover.explore.Workbench;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.state.StepsTo;
 import org.loomproof.workshop.prover.verdict.Margin;
-import org.loomproof.workshop.prover.verdict.Severity;
 import org.loomproof.workshop.prover.verdict.Witness;
+import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.wiring.ControllerFeed;
+import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.words.Phrase;
 
-/** One area of a damaged vehicle, solved wherever the damage may change something. */
+/** One area of a damaged vehicle at one corner, solved wherever the damage may change something. */
 final class DamageWalk {
 
     /** Volts of the controller's supply or ground that matter to nothing else. */
@@ -48,17 +53,37 @@ final class DamageWalk {
     private final Concern concern;
     private final StepsTo stepsTo;
     private final Fuses fuses;
+    private final Corner corner;
+    private final Optional<PlannedSlacks> planned;
     private final Workbench bench = new Workbench();
     private final Map<Key, List<Integer>> watched = new HashMap<>();
     private final List<Finding> found = new ArrayList<>();
+    private final List<List<Found>> harmed = new ArrayList<>();
+    private final Map<Key, Long> stood = new HashMap<>();
+    private final Between between;
+    private final Brink.Gauge gauge;
+    private final Set<Key> near = new TreeSet<>();
+    private final BitSet considered = new BitSet();
     private final Map<Integer, BitSet> noticed = new TreeMap<>();
     private final Set<Phrase> trouble = new LinkedHashSet<>();
     private Outcome.@Nullable Elsewhere elsewhere;
     private long walked;
     private double feedMoved;
 
-    /** @param cases those that are about something in this area and hold as planned */
-    DamageWalk(AsPlanned job, WholeWalk whole, Vehicle damaged, Fuses fuses, List<Case> cases) {
+    /**
+     * @param whole the walk of the vehicle as planned at that corner
+     * @param damaged the vehicle at that corner
+     * @param cases those that are about something in this area and hold as planned
+     * @param planned what they have to spare as planned, where it is asked what they lose; empty where it is not
+     */
+    DamageWalk(
+            AsPlanned job,
+            WholeWalk whole,
+            Corner corner,
+            Vehicle damaged,
+            Fuses fuses,
+            List<Case> cases,
+            Optional<PlannedSlacks> planned) {
         this.job = job;
         this.whole = whole;
         this.damaged = damaged;
@@ -66,8 +91,24 @@ final class DamageWalk {
         this.stepsTo = new StepsTo(job.brief().sheet(), job.brief().kit());
         this.concern = new Concern(whole.space, stepsTo, this.cases);
         this.fuses = fuses;
-        this.cases.forEach(c -> found.add(new Finding()));
-        for (int w = 0; w < job.watched().size(); w++) {
+        this.corner = corner;
+        this.planned = planned;
+        this.cases.forEach(c -> {
+            found.add(new Finding());
+            harmed.add(new ArrayList<>());
+        });
+        this.gauge = whole.brink.of(damaged);
+        this.between = new Between(
+                whole.space,
+                job.brief().sheet(),
+                whole.stock,
+                damaged,
+                this.cases,
+                concern,
+                whole.stockTable,
+                corner.equals(Corner.TYPICAL) ? whole.stands.but(stood) : whole.stands.only(stood),
+                (by, setting) -> fuses.settled(by, damaged, setting));
+        for (int w = 0; corner.equals(Corner.TYPICAL) && w < job.watched().size(); w++) {
             int place = w;
             whole.places
                     .find(job.watched().get(w))
@@ -108,8 +149,32 @@ final class DamageWalk {
                 return here;
             });
         }
+        considered.or(walkedAlready);
+        return outcome();
+    }
+
+    /**
+     * At a corner, what contacts may do there that they do not do at typical values: asked is where they are close to it in the
+     * damaged vehicle, or in the one as planned where that has to do with the damage.
+     */
+    Outcome walkNear(Optional<Integer> number, DamageWalk typical) {
+        walkAll((c, s) -> {
+            BitSet here = touched(number, c, s);
+            here.and(typical.whole.near(c, s));
+            here.and(typical.considered);
+            typical.near.stream()
+                    .filter(key -> key.condition() == c && key.supply() == s)
+                    .forEach(key -> here.set(key.positions()));
+            return here;
+        });
+        return outcome();
+    }
+
+    private Outcome outcome() {
+        between.look(found, bench);
         return new Outcome(
                 breaks(),
+                noticed,
                 noticed,
                 Optional.ofNullable(elsewhere),
                 fuses.opened(),
@@ -207,16 +272,32 @@ final class DamageWalk {
             for (int c : asked) {
                 double slack = Beside.slack(cases.get(c), pairs);
                 if (!Double.isNaN(slack)) {
-                    found.get(c).add(new Found(key, slack, concern.steps(c, key)));
+                    Found here = new Found(key, slack, concern.steps(c, key));
+                    found.get(c).add(here);
+                    planned.filter(whole -> isHarmed(whole.slack(cases.get(c).id(), key), slack))
+                            .ifPresent(whole -> harmed.get(c).add(here));
                 }
             }
-            look(key, pairs);
+            if (corner.equals(Corner.TYPICAL)) {
+                look(key, pairs);
+            }
         });
+    }
+
+    /** Whether a damage takes anything worth the name of what a case has to spare as planned. */
+    private static boolean isHarmed(double plannedSlack, double slack) {
+        return Double.isNaN(plannedSlack) || slack < plannedSlack - Sensitivity.NOTHING_SHARE * Math.abs(plannedSlack);
     }
 
     private Optional<List<List<Pair>>> pairs(Key key, Setting setting, boolean tell) {
         Answers before = whole.stockTable.at(key.supply(), key.positions());
         Answers after = fuses.settled(bench, damaged, setting);
+        if (tell) {
+            stood.put(key, bench.stand(damaged, after));
+            if (fuses.isNear() || gauge.isNear(after)) {
+                near.add(key);
+            }
+        }
         feedMoved = Math.max(feedMoved, whole.feedMoved(key, damaged, after));
         if (before instanceof Answers.AtRest stockAtRest && after instanceof Answers.AtRest damagedAtRest) {
             return Optional.of(beside(key).pairs(stockAtRest, damagedAtRest));
@@ -325,6 +406,12 @@ final class DamageWalk {
                         c,
                         finding.worst().orElseThrow(),
                         finding.soonestBroken().get()));
+            } else {
+                int about = c;
+                finding.between()
+                        .filter(place -> place.found().slack() < 0)
+                        .flatMap(place -> between(about, place))
+                        .ifPresent(breaks::add);
             }
         }
         return breaks;
@@ -334,20 +421,66 @@ final class DamageWalk {
         Case each = cases.get(c);
         Pair atWorst = deciding(each, worst.key());
         Pair atSoonest = deciding(each, soonest.key());
-        Situation situation =
-                situation(soonest.key(), concern.doing(c, soonest.key().condition()));
-        Severity severity = each.severity(atWorst).or(each.severity(atSoonest));
+        return breakOf(c, soonest.key(), atWorst, atSoonest, stepAtEnd());
+    }
+
+    Break breakOf(int c, Key key, Pair atWorst, Pair atSoonest, List<Phrase> atEnd) {
+        Case each = cases.get(c);
+        Situation situation = situation(key, concern.doing(c, key.condition()));
+        List<Phrase> steps = new ArrayList<>(stepsTo.list(situation));
+        steps.addAll(atEnd);
         return new Break(
                 each.id(),
                 each.statement(),
-                severity,
+                each.severity(atWorst).or(each.severity(atSoonest)),
                 each.margin(atWorst),
-                new Witness(stepsTo.list(situation), situation, each.observations(atSoonest)));
+                new Witness(steps, situation, each.observations(atSoonest)),
+                !atEnd.isEmpty(),
+                atEnd.isEmpty());
+    }
+
+    /** What breaks between two supply points, where contacts move there; what does not come to rest there is told as trouble. */
+    private Optional<Break> between(int c, Between.Place place) {
+        Key key = place.found().key();
+        Volts volts = new Volts(place.volts());
+        if (place.found().slack() == Double.NEGATIVE_INFINITY) {
+            trouble.add(Phrase.of("open.restless-between"));
+            return Optional.empty();
+        }
+        Pair pair = between.deciding(c, place, bench);
+        List<Phrase> at = new ArrayList<>(List.of(Phrase.of("step.volts", volts)));
+        at.addAll(stepAtEnd());
+        return Optional.of(breakOf(c, key, pair, pair, at));
+    }
+
+    /** What it takes beyond a car at room temperature with every figure at its typical value. */
+    private List<Phrase> stepAtEnd() {
+        return EndSteps.of(corner, job.variations(), damaged.wired().warmth());
     }
 
     private Pair deciding(Case each, Key key) {
         List<List<Pair>> pairs = pairs(key, setting(key), false)
                 .orElseThrow(() -> new IllegalStateException("settled once, not settled again: " + key));
         return Beside.deciding(each, pairs);
+    }
+
+    /** The cases that were asked. */
+    List<Case> cases() {
+        return cases;
+    }
+
+    /** Where the damage takes something of what a case has to spare, by the case's place, the least first that is left. */
+    Optional<Found> worstHarm(int caseIndex) {
+        return harmed.get(caseIndex).stream().min(Comparator.comparingDouble(Found::slack));
+    }
+
+    /** Every situation in which it does. */
+    List<Found> harm(int caseIndex) {
+        return harmed.get(caseIndex);
+    }
+
+    /** The place of a situation of this area. */
+    Optional<Key> find(Situation situation) {
+        return whole.places.find(situation);
     }
 }

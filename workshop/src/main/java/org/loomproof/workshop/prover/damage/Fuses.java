@@ -43,9 +43,15 @@ final class Fuses {
         ratingAmps.keySet().removeIf(id -> fitted.network().findPart(id).isEmpty());
     }
 
+    /** How much the current through a fuse may be moved by figures at their ends. */
+    private static final double MOVED_FACTOR = 1.4;
+
+    private boolean isNear;
+
     /** What the vehicle comes to when every fuse that must open has opened. */
     Answers settled(Workbench bench, Vehicle vehicle, Setting setting) {
         Setting now = setting;
+        isNear = false;
         while (true) {
             Answers answers = bench.answers(vehicle, now);
             Set<PartId> opening =
@@ -68,6 +74,8 @@ final class Fuses {
             }
         });
         double most = multiples.values().stream().mapToDouble(m -> m).max().orElse(0);
+        isNear |= multiples.values().stream()
+                .anyMatch(m -> m * MOVED_FACTOR > OpeningTimes.surely() && m < MOVED_FACTOR * OpeningTimes.surely());
         Set<PartId> opening = new LinkedHashSet<>();
         if (most >= OpeningTimes.surely()) {
             multiples.forEach((fuse, multiple) -> {
@@ -78,6 +86,11 @@ final class Fuses {
             });
         }
         return opening;
+    }
+
+    /** Whether some fuse was close to opening, or to bearing what opens it, when last it was asked. */
+    boolean isNear() {
+        return isNear;
     }
 
     /** Every fuse that has opened in any situation asked about. */

@@ -1,10 +1,8 @@
 package org.loomproof.workshop.prover.damage;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import org.loomproof.network.part.Node;
 import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.kit.ControllerState;
@@ -19,7 +17,6 @@ import org.loomproof.workshop.prover.claim.Triggers;
 import org.loomproof.workshop.prover.claim.Triggers.Trigger;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Reading;
-import org.loomproof.workshop.prover.explore.Working;
 import org.loomproof.workshop.wiring.InputReach;
 import org.loomproof.workshop.wiring.Reach;
 import org.loomproof.workshop.wiring.Wired;
@@ -90,51 +87,50 @@ public final class Signs {
     }
 
     private Seen read(Pair pair) {
-        BitSet there = new BitSet(all.size());
-        BitSet absent = new BitSet(all.size());
-        for (int k = 0; k < all.size(); k++) {
-            Boolean sure = sure(all.get(k), pair);
-            there.set(k, Boolean.TRUE.equals(sure));
-            absent.set(k, Boolean.FALSE.equals(sure));
-        }
+        List<Sureness> signs = all.stream().map(sign -> sure(sign, pair)).toList();
         Reading fitted = pair.fitted();
         double amps = Math.abs(fitted.point().amps(fitted.wired().battery()));
-        return new Seen(there, absent, amps);
+        return new Seen(signs, amps, amps);
     }
 
-    /** Whether the sign is there; null where nobody can say, or nothing of it lies here. */
-    private @Nullable Boolean sure(Sign sign, Pair pair) {
+    /** How surely the sign is there; none where nobody can say, or nothing of it lies here. */
+    private Sureness sure(Sign sign, Pair pair) {
         Reading fitted = pair.fitted();
         double supply = pair.supply().volts().value();
         return switch (sign) {
             case Sign.Works(ElementId load, var named) -> {
                 Reach reach = fitted.wired().factory().loads().get(load);
                 yield (reach == null || !fitted.has(reach.part()))
-                        ? null
+                        ? Sureness.NONE
                         : works(load, workingVolts(fitted, reach), pair);
             }
             case Sign.Turns(ElementId load, var named, var forwards, var backwards) -> {
                 Reach reach = fitted.wired().factory().loads().get(load);
-                yield (reach == null || !fitted.has(reach.part())) ? null : turns(fitted.volts(reach), supply);
+                yield (reach == null || !fitted.has(reach.part()))
+                        ? Sureness.NONE
+                        : Sureness.between(fitted.volts(reach), -WORKS_SHARE * supply, WORKS_SHARE * supply);
             }
             case Sign.Ordered(ElementId input, var named) -> {
                 InputReach reach = fitted.wired().factory().inputs().get(input);
                 yield (reach == null || !fitted.has(reach.part()) || fitted.isFloating(reach))
-                        ? null
-                        : level(Working.Reads.of(reach, fitted));
+                        ? Sureness.NONE
+                        : Sureness.between(fitted.volts(reach), reach.lowBelow(), reach.highAbove());
             }
             case Sign.Sounds(var part, var named) -> {
                 Reach reach = fitted.wired().added().parts().get(part);
-                yield (reach == null || !fitted.has(reach.part())) ? null : share(workingVolts(fitted, reach), supply);
+                yield (reach == null || !fitted.has(reach.part()))
+                        ? Sureness.NONE
+                        : share(workingVolts(fitted, reach), supply);
             }
-            case Sign.Alarm() -> fitted.hasController() ? alarm(pair) : null;
-            case Sign.Awake() -> fitted.hasController() ? fitted.aliveByVolts() >= 0 : null;
+            case Sign.Alarm() -> fitted.hasController() ? alarm(pair) : Sureness.NONE;
+            case Sign.Awake() ->
+                fitted.hasController() ? Sureness.between(fitted.aliveByVolts(), -Double.MIN_VALUE, 0) : Sureness.NONE;
             case Sign.AtPlug(LeadId lead) -> atPlug(fitted, lead, supply);
             case Sign.AcrossCut(CircuitId cut) -> acrossCut(fitted, cut);
-            case Sign.FeedDrop() -> fitted.hasController() ? drop(supply - fitted.controllerVolts()) : null;
-            case Sign.StandingCurrent() -> null;
-            case Sign.Cold cold -> null; // no situation of a living car: ColdLoom reads it
-            case Sign.Kick kick -> null; // no point of rest: the claim about the kick knows it
+            case Sign.FeedDrop() -> fitted.hasController() ? drop(supply - fitted.controllerVolts()) : Sureness.NONE;
+            case Sign.StandingCurrent() -> Sureness.NONE;
+            case Sign.Cold cold -> Sureness.NONE; // no situation of a living car: ColdLoom reads it
+            case Sign.Kick kick -> Sureness.NONE; // no point of rest: the claim about the kick knows it
         };
     }
 
@@ -144,57 +140,40 @@ public final class Signs {
     }
 
     /** What a load does with everything in the car as it came at rest is not working, unless it gets its full volts there. */
-    private static @Nullable Boolean works(ElementId load, double volts, Pair pair) {
+    private static Sureness works(ElementId load, double volts, Pair pair) {
         double supply = pair.supply().volts().value();
         double most = pair.working().volts(pair.supply(), load);
         double whole = most > IDLE_SHARE * supply ? most : supply;
         double resting = pair.working().restingVolts(pair.supply(), load);
-        if (resting < WORKS_SHARE * whole && volts <= resting + SAME_SHARE * whole) {
-            return false;
+        Sureness share = share(volts, whole);
+        if (resting >= WORKS_SHARE * whole) {
+            return share;
         }
-        return share(volts, whole);
+        double asAtRest = resting + SAME_SHARE * whole - volts;
+        return new Sureness(Math.min(share.there(), -asAtRest), Math.max(share.absent(), asAtRest));
     }
 
-    private static @Nullable Boolean turns(double volts, double supply) {
-        if (Math.abs(volts) < WORKS_SHARE * supply) {
-            return null;
-        }
-        return volts > 0;
+    private static Sureness share(double volts, double whole) {
+        return Sureness.between(volts, IDLE_SHARE * whole, WORKS_SHARE * whole);
     }
 
-    private static @Nullable Boolean share(double volts, double whole) {
-        if (volts >= WORKS_SHARE * whole) {
-            return true;
-        }
-        return volts <= IDLE_SHARE * whole ? false : null;
-    }
-
-    private static @Nullable Boolean level(Working.Reads reads) {
-        return switch (reads) {
-            case HIGH -> true;
-            case LOW -> false;
-            case BETWEEN -> null;
-        };
-    }
-
-    private @Nullable Boolean alarm(Pair pair) {
+    private Sureness alarm(Pair pair) {
         if (pair.doing().state() != ControllerState.ARMED) {
-            return null;
+            return Sureness.NONE;
         }
-        if (pair.fitted().aliveByVolts() < 0) {
-            return false;
-        }
-        boolean quiet = true;
+        double alive = pair.fitted().aliveByVolts();
+        double active = Double.NEGATIVE_INFINITY;
+        double quiet = Double.POSITIVE_INFINITY;
         for (Trigger trigger : triggers) {
-            if (trigger.activeBy(pair.fitted()) >= 0) {
-                return true;
-            }
-            quiet &= trigger.restingBy(pair.fitted()) >= 0;
+            active = Math.max(active, trigger.activeBy(pair.fitted()));
+            quiet = Math.min(quiet, trigger.restingBy(pair.fitted()));
         }
-        return quiet ? false : null;
+        return alive < 0
+                ? new Sureness(Math.min(active, alive), -alive)
+                : new Sureness(Math.min(active, alive), active >= 0 ? -active : quiet);
     }
 
-    private static @Nullable Boolean acrossCut(Reading fitted, CircuitId cut) {
+    private static Sureness acrossCut(Reading fitted, CircuitId cut) {
         Node before = fitted.wired().factory().before().get(cut);
         Node after = fitted.wired().factory().after().get(cut);
         if (before == null
@@ -202,25 +181,22 @@ public final class Signs {
                 || !fitted.wired().network().hasNode(before)
                 || !fitted.wired().network().hasNode(after)
                 || fitted.point().isFloating(after)) {
-            return null;
+            return Sureness.NONE;
         }
         return drop(Math.abs(fitted.point().volts(before, after)));
     }
 
-    private static @Nullable Boolean drop(double volts) {
-        if (volts >= PLAIN_DROP_VOLTS) {
-            return true;
-        }
-        return volts <= SMALL_DROP_VOLTS ? false : null;
+    private static Sureness drop(double volts) {
+        return Sureness.between(volts, SMALL_DROP_VOLTS, PLAIN_DROP_VOLTS);
     }
 
-    private static @Nullable Boolean atPlug(Reading fitted, LeadId lead, double supply) {
+    private static Sureness atPlug(Reading fitted, LeadId lead, double supply) {
         Map<LeadId, Node> leads = fitted.wired().controller().orElseThrow().leads();
         Node node = leads.get(lead);
         if (node == null
                 || !fitted.wired().network().hasNode(node)
                 || fitted.point().isFloating(node)) {
-            return null;
+            return Sureness.NONE;
         }
         return share(fitted.volts(node), supply);
     }

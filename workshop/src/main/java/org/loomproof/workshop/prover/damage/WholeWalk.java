@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -16,6 +17,7 @@ import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.prover.explore.Answers;
 import org.loomproof.workshop.prover.explore.Area;
 import org.loomproof.workshop.prover.explore.Beside;
+import org.loomproof.workshop.prover.explore.Between;
 import org.loomproof.workshop.prover.explore.Key;
 import org.loomproof.workshop.prover.explore.StockTable;
 import org.loomproof.workshop.prover.explore.Vehicle;
@@ -48,6 +50,14 @@ final class WholeWalk {
     /** The controller's supply and ground in each situation, for each point of rest: two volts one after the other. */
     private final double[][][][] feed;
 
+    /** How contacts stand in each situation. */
+    final Between.Stands stands;
+
+    /** For each pair of condition and supply point the combinations in which contacts are close to standing otherwise. */
+    private final BitSet[] near;
+
+    final Brink brink;
+
     private long solves;
 
     /**
@@ -55,7 +65,8 @@ final class WholeWalk {
      * @param parts the parts of the area, of either vehicle
      * @param conditions of its controller
      */
-    WholeWalk(AsPlanned job, Set<PartId> parts, List<Condition> conditions) {
+    WholeWalk(AsPlanned job, Set<PartId> parts, List<Condition> conditions, Brink brink) {
+        this.brink = brink;
         Area area = new Area(parts, true);
         List<WorkedSwitch> switches = Stream.concat(
                         job.stock().wired().switches().stream(), job.fitted().wired().switches().stream())
@@ -67,6 +78,8 @@ final class WholeWalk {
         this.signs = job.signs();
         this.stockTable = StockTable.of(space, stock, job.brief().sheet());
         this.solves = stockTable.solves();
+        this.stands = new Between.Stands(space, stock, stockTable, new Workbench());
+        this.near = new BitSet[space.conditions().size() * space.supplies().size()];
         this.seen = new Seen[space.conditions().size()][space.positions().size()];
         this.feed = new double[space.conditions().size()][space.supplies().size()]
                 [space.positions().size()][];
@@ -79,17 +92,34 @@ final class WholeWalk {
 
     /** Walks it, with an eye on these damages, each by a number of its own. */
     WholeWalk walk(Map<Integer, List<Change>> damages) {
+        return walk(damages, (c, s) -> everywhere());
+    }
+
+    /** Walks it at a corner, where contacts of the vehicle as planned are close to standing otherwise at typical values. */
+    WholeWalk walkNear(WholeWalk typical, Map<Integer, List<Change>> damages) {
+        return walk(damages, typical::near);
+    }
+
+    private BitSet everywhere() {
+        BitSet all = new BitSet();
+        all.set(0, space.positions().size());
+        return all;
+    }
+
+    private WholeWalk walk(Map<Integer, List<Change>> damages, BiFunction<Integer, Integer, BitSet> where) {
         int chunks = space.conditions().size() * space.supplies().size();
         damages.keySet().forEach(number -> touched.put(number, new BitSet[chunks]));
         solves += IntStream.range(0, space.conditions().size())
                 .parallel()
-                .mapToLong(c -> walk(c, damages))
+                .mapToLong(c -> walk(c, damages, where))
                 .sum();
         return this;
     }
 
-    private long walk(int condition, Map<Integer, List<Change>> damages) {
+    private long walk(int condition, Map<Integer, List<Change>> damages, BiFunction<Integer, Integer, BitSet> where) {
         Workbench bench = new Workbench();
+        Brink.Gauge fittedGauge = brink.of(fitted);
+        Brink.Gauge stockGauge = brink.of(stock);
         for (int s = 0; s < space.supplies().size(); s++) {
             Map<Integer, BitSet> here = new HashMap<>();
             damages.keySet().forEach(number -> here.put(number, new BitSet()));
@@ -98,9 +128,13 @@ final class WholeWalk {
                     fitted.settings(),
                     space.supplies().get(s),
                     space.conditions().get(condition).representative());
-            for (int p = 0; p < space.positions().size(); p++) {
+            BitSet close = new BitSet();
+            BitSet asked = where.apply(condition, s);
+            for (int p = asked.nextSetBit(0); p >= 0; p = asked.nextSetBit(p + 1)) {
                 Answers answers = bench.answers(fitted, settings.at(p));
                 feed[condition][s][p] = feed(fitted, answers);
+                close.set(p, fittedGauge.isNear(answers) || stockGauge.isNear(stockTable.at(s, p)));
+                stands.put(new Key(condition, s, p), bench.stand(fitted, answers));
                 if (space.supplies().get(s) == SupplyPoint.REST) {
                     seen[condition][p] = seen(new Key(condition, s, p), answers, bench);
                 }
@@ -111,6 +145,7 @@ final class WholeWalk {
                 }
             }
             int chunk = condition * space.supplies().size() + s;
+            near[chunk] = close;
             here.forEach((number, combinations) -> Objects.requireNonNull(touched.get(number))[chunk] = combinations);
         }
         return bench.solves();
@@ -131,6 +166,9 @@ final class WholeWalk {
     /** Volts by which the controller's supply or ground is further than here from where it is as planned. */
     double feedMoved(Key key, Vehicle damaged, Answers answers) {
         double[] planned = feed[key.condition()][key.supply()][key.positions()];
+        if (planned == null) {
+            return 0;
+        }
         double[] now = feed(damaged, answers);
         double most = 0;
         for (int k = 0; k < now.length; k += 2) {
@@ -193,6 +231,11 @@ final class WholeWalk {
             throw new IllegalArgumentException("no damage " + damage + " was looked for");
         }
         return chunks[condition * space.supplies().size() + supply];
+    }
+
+    /** The combinations in which contacts are close to standing otherwise. */
+    BitSet near(int condition, int supply) {
+        return near[condition * space.supplies().size() + supply];
     }
 
     long solves() {

@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.loomproof.network.part.Relay;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.plan.Measurement;
 import org.loomproof.workshop.prover.explore.Finding.Found;
@@ -35,6 +33,7 @@ final class AreaProof {
     private final List<Case> cases;
     private final Space space;
     private final StepsTo stepsTo;
+    private final Ends ends;
     private final Sweep typical;
     private long situations;
     private long solves;
@@ -45,6 +44,7 @@ final class AreaProof {
         this.area = area;
         this.cases = List.copyOf(cases);
         this.stepsTo = new StepsTo(job.brief().sheet(), job.brief().kit());
+        this.ends = Ends.of(area, job.stock(), job.fitted());
         this.space = Sweep.space(job.brief(), job.stock(), job.fitted(), area, cases);
         this.typical = sweep(job.stock().restrictedTo(area), job.fitted().restrictedTo(area), cases, job.onlooker());
     }
@@ -99,9 +99,9 @@ final class AreaProof {
                 holding.add(c);
             }
         }
-        groups(sensitivities, holding).forEach((corner, again) -> {
+        ends.groups(sensitivities, holding).forEach((corner, again) -> {
             List<Case> asked = again.stream().map(cases::get).toList();
-            for (Corner there : corners(corner)) {
+            for (Corner there : ends.of(corner)) {
                 corners++;
                 Sweep sweep = sweep(
                         Vehicle.stock(job.brief(), there).restrictedTo(area),
@@ -122,27 +122,6 @@ final class AreaProof {
             }
         });
         return results;
-    }
-
-    /** Coils pull in and let go at volts that depend on how warm they are; what moves with that, one situation does not tell. */
-    private boolean hasCoils() {
-        return Stream.of(job.stock(), job.fitted())
-                .flatMap(vehicle -> vehicle.wired().network().parts().stream())
-                .anyMatch(part -> part instanceof Relay && area.parts().contains(part.id()));
-    }
-
-    private Map<Corner, List<Integer>> groups(Map<Integer, Sensitivity> sensitivities, List<Integer> holding) {
-        if (!hasCoils()) {
-            return CornerGroups.of(sensitivities, holding, false);
-        }
-        Map<Integer, Sensitivity> atAnyWarmth = new HashMap<>();
-        sensitivities.forEach((c, sensitivity) -> atAnyWarmth.put(c, sensitivity.atAnyWarmth()));
-        return CornerGroups.of(atAnyWarmth, holding, true);
-    }
-
-    /** The corner itself, or where there are coils the same in the cold and in the heat: between the two lies the rest. */
-    private List<Corner> corners(Corner corner) {
-        return hasCoils() ? Warmth.ends().stream().map(end -> end.and(corner)).toList() : List.of(corner);
     }
 
     private Map<String, ClaimResult> brokenAtTypical() {

@@ -24,7 +24,7 @@ import org.loomproof.workshop.trade.supply.SupplyPoint;
  * <p>Where no contact moves nothing is looked at: what is left are resistances, lamps and diodes between one source and the body,
  * in which no node rises by more than the source and none falls, so that volts lie between those at the two points.
  */
-final class Between {
+public final class Between {
 
     /** Beyond so many answers asked for nothing more is looked at, and what that leaves is open. */
     static final long MOST_SOLVES = 200_000;
@@ -38,7 +38,7 @@ final class Between {
      * @param found with the lower of the two as its supply
      * @param volts at the battery's posts
      */
-    record Place(Found found, double volts) {}
+    public record Place(Found found, double volts) {}
 
     private final Space space;
     private final Sheet sheet;
@@ -47,7 +47,8 @@ final class Between {
     private final List<Case> cases;
     private final Concern concern;
     private final StockTable stockTable;
-    private final Stands stands;
+    private final Contacts stands;
+    private final Answering fittedAnswers;
     private final Map<Integer, Working> working = new ConcurrentHashMap<>();
     private final AtomicLong solves = new AtomicLong();
 
@@ -59,7 +60,35 @@ final class Between {
             List<Case> cases,
             Concern concern,
             StockTable stockTable,
-            Stands stands) {
+            Contacts stands) {
+        this(
+                space,
+                sheet,
+                stock,
+                fitted,
+                cases,
+                concern,
+                stockTable,
+                stands,
+                (bench, setting) -> bench.answers(fitted, setting));
+    }
+
+    /**
+     * What lies between the supply points of a space.
+     *
+     * @param stands how contacts stand at the supply points
+     * @param fittedAnswers how the fitted vehicle is solved
+     */
+    public Between(
+            Space space,
+            Sheet sheet,
+            Vehicle stock,
+            Vehicle fitted,
+            List<Case> cases,
+            Concern concern,
+            StockTable stockTable,
+            Contacts stands,
+            Answering fittedAnswers) {
         this.space = space;
         this.sheet = sheet;
         this.stock = stock;
@@ -68,6 +97,23 @@ final class Between {
         this.concern = concern;
         this.stockTable = stockTable;
         this.stands = stands;
+        this.fittedAnswers = fittedAnswers;
+    }
+
+    /** How a vehicle is solved in a setting. */
+    @FunctionalInterface
+    public interface Answering {
+
+        /** Its points of rest there. */
+        Answers answers(Workbench bench, Setting setting);
+    }
+
+    /** Whether contacts stand otherwise at one supply point than at another. */
+    @FunctionalInterface
+    public interface Contacts {
+
+        /** Whether they do under a condition, in a combination of positions. */
+        boolean differ(int condition, int lower, int upper, int positions);
     }
 
     /** Two neighbouring supply points, by their places in the space. */
@@ -83,12 +129,36 @@ final class Between {
                         ? List.<Finding>of()
                         : new Look(k / gaps.size(), gaps.get(k % gaps.size()), beside.beside()).all())
                 .toList();
-        for (List<Finding> each : found) {
-            for (int c = 0; c < each.size(); c++) {
-                findings.get(c).merge(each.get(c));
+        found.forEach(each -> merge(findings, each));
+        return solves.get();
+    }
+
+    /** The same by one thread at one bench. */
+    public void look(List<Finding> findings, Workbench bench) {
+        for (int condition = 0; condition < space.conditions().size(); condition++) {
+            for (Gap gap : gaps()) {
+                merge(findings, new Look(condition, gap, bench).all());
             }
         }
-        return solves.get();
+    }
+
+    /** The pair that decides a case at such a place, solved once more; the place must have come to rest. */
+    public Pair deciding(int caseIndex, Place place, Workbench bench) {
+        Key key = place.found().key();
+        Look look = new Look(key.condition(), new Gap(key.supply(), key.supply()), bench);
+        int grains = (int) Math.round(place.volts() / GRAIN_VOLTS);
+        Stood there = look.stand(key.positions(), grains);
+        if (there.stock() instanceof Answers.AtRest s && there.fitted() instanceof Answers.AtRest f) {
+            Beside beside = new Beside(space, key, place.volts(), stock, fitted, look.workingAt(grains), bench);
+            return Beside.deciding(cases.get(caseIndex), beside.pairs(s, f));
+        }
+        throw new IllegalStateException("settled once, not settled again: " + key);
+    }
+
+    private static void merge(List<Finding> findings, List<Finding> found) {
+        for (int c = 0; c < found.size(); c++) {
+            findings.get(c).merge(found.get(c));
+        }
     }
 
     private List<Gap> gaps() {
@@ -110,6 +180,7 @@ final class Between {
         private final int condition;
         private final Gap gap;
         private final Workbench bench;
+        private final long solvedBefore;
         private final Walker stockSettings;
         private final Walker fittedSettings;
         private final int[] under;
@@ -119,6 +190,7 @@ final class Between {
             this.condition = condition;
             this.gap = gap;
             this.bench = bench;
+            this.solvedBefore = bench.solves();
             SupplyPoint lower = space.supplies().get(gap.lower());
             this.stockSettings = new Walker(space, stock.settings(), lower, Condition.IDLE);
             this.fittedSettings = new Walker(
@@ -137,7 +209,7 @@ final class Between {
                     look(p, asked);
                 }
             }
-            solves.addAndGet(bench.solves());
+            solves.addAndGet(bench.solves() - solvedBefore);
             return found;
         }
 
@@ -170,7 +242,7 @@ final class Between {
                 ask(positions, asked, high, above);
                 return;
             }
-            if (solves.get() + bench.solves() > MOST_SOLVES) {
+            if (solves.get() + bench.solves() - solvedBefore > MOST_SOLVES) {
                 leave(positions, asked, low);
                 return;
             }
@@ -187,7 +259,7 @@ final class Between {
                     stock,
                     fitted,
                     bench.answers(stock, at(stock, stockSettings, positions, volts)),
-                    bench.answers(fitted, at(fitted, fittedSettings, positions, volts)));
+                    fittedAnswers.answers(bench, at(fitted, fittedSettings, positions, volts)));
         }
 
         private Setting at(Vehicle vehicle, Walker settings, int positions, double volts) {
@@ -236,11 +308,12 @@ final class Between {
     }
 
     /** How contacts stand in every situation that was walked. */
-    static final class Stands {
+    public static final class Stands implements Contacts {
         private final long[][][] fitted;
         private final long[][] stock;
 
-        Stands(Space space, Vehicle vehicle, StockTable table, Workbench bench) {
+        /** Of a space in which nothing was walked yet. */
+        public Stands(Space space, Vehicle vehicle, StockTable table, Workbench bench) {
             int supplies = space.supplies().size();
             int combinations = space.positions().size();
             this.fitted = new long[space.conditions().size()][supplies][combinations];
@@ -252,13 +325,47 @@ final class Between {
             }
         }
 
-        void put(Key key, long stand) {
+        /** How the fitted vehicle stands there. */
+        public void put(Key key, long stand) {
             fitted[key.condition()][key.supply()][key.positions()] = stand;
         }
 
-        boolean differ(int condition, int lower, int upper, int positions) {
+        @Override
+        public boolean differ(int condition, int lower, int upper, int positions) {
             return stock[lower][positions] != stock[upper][positions]
                     || fitted[condition][lower][positions] != fitted[condition][upper][positions];
+        }
+
+        /**
+         * A vehicle of which something is wrong: where it was not walked it stands as this one, and nothing is between.
+         *
+         * @param walked how it stands where it was walked
+         */
+        public Contacts but(Map<Key, Long> walked) {
+            return (condition, lower, upper, positions) -> {
+                Long below = walked.get(new Key(condition, lower, positions));
+                Long above = walked.get(new Key(condition, upper, positions));
+                if (below == null && above == null) {
+                    return false;
+                }
+                long from = below == null ? fitted[condition][lower][positions] : below;
+                long to = above == null ? fitted[condition][upper][positions] : above;
+                return from != to || stock[lower][positions] != stock[upper][positions];
+            };
+        }
+
+        /**
+         * The same where this vehicle was not walked everywhere itself: where one of the two is unknown contacts may have moved.
+         */
+        public Contacts only(Map<Key, Long> walked) {
+            return (condition, lower, upper, positions) -> {
+                Long below = walked.get(new Key(condition, lower, positions));
+                Long above = walked.get(new Key(condition, upper, positions));
+                if (below == null || above == null) {
+                    return below != null || above != null;
+                }
+                return !below.equals(above) || stock[lower][positions] != stock[upper][positions];
+            };
         }
     }
 }

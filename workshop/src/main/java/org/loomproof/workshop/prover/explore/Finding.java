@@ -82,7 +82,7 @@ public final class Finding {
     }
 
     /** The least slack between supply points, where contacts move there. */
-    Optional<Between.Place> between() {
+    public Optional<Between.Place> between() {
         return Optional.ofNullable(between);
     }
 

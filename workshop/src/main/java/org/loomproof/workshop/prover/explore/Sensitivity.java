@@ -14,13 +14,13 @@ import org.loomproof.workshop.wiring.Warmth;
  * @param slack with every figure at its typical value
  * @param effects of the figures that move it
  */
-record Sensitivity(Key key, double slack, List<Effect> effects) {
+public record Sensitivity(Key key, double slack, List<Effect> effects) {
 
     /**
      * A figure that moves the slack by less than this share of it is taken to leave it alone: a hundred such figures together
      * cannot use it up.
      */
-    static final double NOTHING_SHARE = 0.005;
+    public static final double NOTHING_SHARE = 0.005;
 
     /**
      * What one figure does.
@@ -28,14 +28,14 @@ record Sensitivity(Key key, double slack, List<Effect> effects) {
      * @param worse the end of its range with the lesser slack
      * @param worseSlack the slack there
      */
-    record Effect(RangedFigure figure, Corner.Taken worse, double worseSlack) {}
+    public record Effect(RangedFigure figure, Corner.Taken worse, double worseSlack) {}
 
-    Sensitivity {
+    public Sensitivity {
         effects = List.copyOf(effects);
     }
 
     /** Collects the effects of variations on a case, given the slack each leaves. NaN means it no longer says anything. */
-    static Sensitivity of(Key key, double slack, List<Variations.Variation> variations, List<Double> slacks) {
+    public static Sensitivity of(Key key, double slack, List<Variations.Variation> variations, List<Double> slacks) {
         List<Effect> effects = new ArrayList<>();
         for (int k = 0; k < variations.size(); k++) {
             RangedFigure figure = variations.get(k).figure();
@@ -64,7 +64,7 @@ record Sensitivity(Key key, double slack, List<Effect> effects) {
     }
 
     /** The figures that can lessen the slack, the strongest first. */
-    List<Effect> harmful() {
+    public List<Effect> harmful() {
         return effects.stream()
                 .filter(e -> e.worseSlack() < slack)
                 .sorted(Comparator.comparingDouble(Effect::worseSlack))
@@ -72,7 +72,7 @@ record Sensitivity(Key key, double slack, List<Effect> effects) {
     }
 
     /** The same without what the car's warmth does. */
-    Sensitivity atAnyWarmth() {
+    public Sensitivity atAnyWarmth() {
         return new Sensitivity(
                 key,
                 slack,
@@ -82,7 +82,7 @@ record Sensitivity(Key key, double slack, List<Effect> effects) {
     }
 
     /** All those figures at their worse ends together. */
-    Corner worstCorner() {
+    public Corner worstCorner() {
         return corner(harmful());
     }
 

@@ -12,10 +12,16 @@ import org.loomproof.workshop.wiring.RangedFigure;
 import org.loomproof.workshop.wiring.Warmth;
 
 /** Both vehicles with one ranged figure at one end of its range, for every figure and end. */
-final class Variations {
+public final class Variations {
 
     /** One figure at one end. */
-    record Variation(RangedFigure figure, Corner.Taken taken, Vehicle stock, Vehicle fitted) {}
+    public record Variation(RangedFigure figure, Corner.Taken taken, Vehicle stock, Vehicle fitted) {
+
+        /** That figure there, and all others at their typical values. */
+        public Corner corner() {
+            return Corner.TYPICAL.with(figure.key(), taken);
+        }
+    }
 
     private final Vehicle stock;
     private final Vehicle fitted;
@@ -32,7 +38,7 @@ final class Variations {
     }
 
     /** All there are. */
-    static Variations all(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
+    public static Variations all(Brief brief, Plan plan, Vehicle stock, Vehicle fitted) {
         Variations variations = new Variations(stock, fitted);
         Map<String, RangedFigure> figures = new LinkedHashMap<>();
         Stream.concat(stock.wired().ranged().stream(), fitted.wired().ranged().stream())
@@ -49,8 +55,13 @@ final class Variations {
         return variations;
     }
 
+    /** All of them. */
+    public List<Variation> all() {
+        return List.copyOf(all);
+    }
+
     /** Those that change anything in the area, restricted to it. */
-    List<Variation> within(Area area) {
+    public List<Variation> within(Area area) {
         Vehicle stockThere = stock.restrictedTo(area);
         Vehicle fittedThere = fitted.restrictedTo(area);
         List<Variation> there = new ArrayList<>();

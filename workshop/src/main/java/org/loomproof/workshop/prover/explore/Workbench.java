@@ -106,7 +106,7 @@ public final class Workbench {
     }
 
     /** How the vehicle's contacts stand at those answers, as one number; zero where they do not rest. */
-    long stand(Vehicle vehicle, Answers answers) {
+    public long stand(Vehicle vehicle, Answers answers) {
         return answers instanceof Answers.AtRest rest ? histories(vehicle).stand(rest.points()) : 0;
     }
 
