@@ -2,6 +2,7 @@ package org.loomproof.workshop.planner;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -12,18 +13,29 @@ import org.loomproof.workshop.brief.Brief;
 import org.loomproof.workshop.brief.Figure;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Extra;
+import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.order.Order;
 import org.loomproof.workshop.brief.order.ShopChoices;
 import org.loomproof.workshop.brief.order.Wish;
+import org.loomproof.workshop.brief.sheet.Access;
+import org.loomproof.workshop.brief.sheet.CircuitId;
+import org.loomproof.workshop.brief.sheet.CircuitRole;
+import org.loomproof.workshop.brief.sheet.Level;
 import org.loomproof.workshop.fixture.AKit;
 import org.loomproof.workshop.fixture.AVehicle;
 import org.loomproof.workshop.fixture.AnOrder;
 import org.loomproof.workshop.fixture.Figured;
 import org.loomproof.workshop.fixture.Jobs;
+import org.loomproof.workshop.fixture.Steps;
 import org.loomproof.workshop.plan.AddedPart;
+import org.loomproof.workshop.plan.End;
+import org.loomproof.workshop.plan.Hookup;
+import org.loomproof.workshop.prover.verdict.Verdict;
 import org.loomproof.workshop.quantity.Celsius;
 import org.loomproof.workshop.quantity.Metres;
+import org.loomproof.workshop.weigh.PlannedJob;
+import org.loomproof.workshop.weigh.Weigher;
 
 /** Sizes of wires and fuses in whole plans. */
 class SizesTest {
@@ -102,6 +114,46 @@ class SizesTest {
         assertThat(planned.coupling("lamps")).isEqualTo("coupling.straight");
         assertThat(planned.cautionKeys().contains("caution.lead-too-thin")).isEqualTo(said);
         assertThat(planned.told().contains("Lead supply would carry 20.6 A")).isEqualTo(said);
+    }
+
+    /**
+     * A horn of 1.9 A works by a relay behind 2 A of our own, and half a square millimetre would bear that. While the car's own
+     * switch is closed a chafed wire is drawn through the car's fuse as well, and behind 20 A wants 2.5 mm².
+     */
+    @ParameterizedTest
+    @CsvSource({"20, 2.5", "10, 1", "5, 0.5"})
+    void whatMeetsAWireThatTheCarFeedsIsThickEnoughForTheCarsFuse(double fuse, double size) {
+        AVehicle car = Jobs.handcart().control("button", "off", "pressed");
+        car.circuit(
+                "horn-wire",
+                CircuitRole.HORN,
+                new Level.Ground(),
+                new Level.Supply(),
+                List.of("button"),
+                Access.MAY_BE_TAPPED,
+                List.of(List.of(
+                        Steps.supply(),
+                        Steps.fuse("horn-fuse", fuse),
+                        Steps.contact("button-contact", "button", "pressed"),
+                        Steps.here(),
+                        Steps.electronic("horn", 8),
+                        Steps.ground())));
+        AKit kit = AKit.simple().lowSide("horn", LeadRole.HORN, 0.25, Set.of(ControllerState.SOUNDING));
+
+        PlannedJob job = new Weigher()
+                .weigh(new Brief(
+                        car.sheet(), kit.kit(), AnOrder.forWishes(Wish.HORN).order()));
+
+        assertThat(job.plan().findHookup(new LeadId("horn")).orElseThrow())
+                .isInstanceOfSatisfying(
+                        Hookup.Connect.class,
+                        connect -> assertThat(connect.coupling()).isEqualTo("coupling.relay"));
+        assertThat(job.proof().results()).noneMatch(result -> result.verdict() instanceof Verdict.Broken);
+        assertThat(job.plan().wires())
+                .filteredOn(wire -> wire.to().equals(new End.Tap(new CircuitId("horn-wire")))
+                        || wire.to().toString().contains("terminal=87]"))
+                .hasSize(2)
+                .allSatisfy(wire -> assertThat(wire.size().value()).isEqualTo(size));
     }
 
     /** A sounder of 16 A on an output to ground: lead and ground lead of 0.75 mm² bear 13.4 A. */

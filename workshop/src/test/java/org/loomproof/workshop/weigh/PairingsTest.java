@@ -72,9 +72,17 @@ class PairingsTest {
                 assertThat(Messages.english().text(hold.until().what())).isNotBlank();
             case Hookup.Trim trim ->
                 assertThat(job.plan().refusals()).as("%s", pairing).isNotEmpty();
-            case Hookup.CapAndKeep cap ->
+            case Hookup.CapAndKeep cap -> {
                 assertThat(job.plan().refusals()).as("%s", pairing).isNotEmpty();
+                // Nothing else is turned down here: through its clamp such an output looks worked while the controller
+                // has no supply.
+                assertThat(pairing.port).as("%s", pairing).matches(PairingsTest::clamps);
+            }
         }
+    }
+
+    private static boolean clamps(Port port) {
+        return port instanceof Port.LowSide out && out.clamp();
     }
 
     static LongStream fewerSeeds() {
