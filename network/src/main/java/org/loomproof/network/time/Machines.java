@@ -2,99 +2,70 @@ package org.loomproof.network.time;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.loomproof.network.netlist.Setting;
-import org.loomproof.network.part.LogicInput;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.solve.CompanionSolver;
-import org.loomproof.network.time.StateMachine.After;
-import org.loomproof.network.time.StateMachine.Exit;
-import org.loomproof.network.time.StateMachine.State;
-import org.loomproof.network.time.StateMachine.WhenReads;
+import org.loomproof.network.time.Logic.Awaited;
 
-/** The state machines of one run, each in its state. */
+/** The logic of one run, each piece in its course. */
 final class Machines {
-    private static final class Running {
-        final StateMachine machine;
-        State state;
-        double since;
-
-        Running(StateMachine machine) {
-            this.machine = machine;
-            this.state = machine.states().getFirst();
-        }
-    }
+    private record Running(Logic logic, Logic.Course course) {}
 
     private final CompanionSolver solver;
     private final List<Running> all = new ArrayList<>();
 
-    Machines(CompanionSolver solver, List<StateMachine> machines) {
+    Machines(CompanionSolver solver, List<Logic> logic) {
         this.solver = solver;
-        machines.forEach(machine -> all.add(new Running(machine)));
+        logic.forEach(each -> all.add(new Running(each, each.begin(solver.network()))));
     }
 
-    /** The setting with all outputs as the machines drive them. */
+    /** The setting with all outputs as the logic drives them. */
     Setting worked(Setting setting) {
         Setting worked = setting;
         for (Running each : all) {
-            for (PartId output : each.machine.outputs()) {
-                worked = each.state.outputsOn().contains(output) ? worked.on(output) : worked.off(output);
+            Set<PartId> on = each.course.outputsOn();
+            for (PartId output : each.logic.outputs()) {
+                worked = on.contains(output) ? worked.on(output) : worked.off(output);
             }
         }
         return worked;
     }
 
-    /** How far the nearest input that is waited for still is from its level, volts; zero or less once there. */
+    /** How far the nearest voltage that is waited for still is from being there; zero or less once there. */
     double margin() {
         double least = Double.POSITIVE_INFINITY;
         for (Running each : all) {
-            for (Exit exit : each.state.exits()) {
-                if (exit instanceof WhenReads reads) {
-                    least = Math.min(least, margin(reads));
-                }
+            for (Awaited awaited : each.course.awaited()) {
+                least = Math.min(least, margin(awaited));
             }
         }
         return least;
     }
 
-    private double margin(WhenReads reads) {
-        LogicInput input = (LogicInput) solver.network().part(reads.input());
-        double volts = solver.volts()[solver.rank(input.input())] - solver.volts()[solver.rank(input.ground())];
-        return switch (reads.level()) {
-            case HIGH -> input.highAboveVolts() - volts;
-            case LOW -> volts - input.lowBelowVolts();
-            case BETWEEN -> Math.max(input.lowBelowVolts() - volts, volts - input.highAboveVolts());
-        };
+    private double margin(Awaited awaited) {
+        double[] volts = solver.volts();
+        return awaited.marginVolts(volts[solver.rank(awaited.at())] - volts[solver.rank(awaited.against())]);
     }
 
-    /** When the next timer ends, or infinity. */
+    /** When time moves something next, or infinity. */
     double nextTimer() {
         double next = Double.POSITIVE_INFINITY;
         for (Running each : all) {
-            for (Exit exit : each.state.exits()) {
-                if (exit instanceof After after) {
-                    next = Math.min(next, each.since + after.seconds());
-                }
-            }
+            next = Math.min(next, each.course.due());
         }
         return next;
     }
 
-    /** Takes one exit of every machine that has one to take; which inputs moved them, or the machine's own name. */
+    /** Takes one step of every piece that has one to take; whether any had. */
     boolean move(double seconds, List<TimeEvent> events) {
         boolean moved = false;
         for (Running each : all) {
-            for (Exit exit : each.state.exits()) {
-                boolean taken = switch (exit) {
-                    case WhenReads reads -> margin(reads) <= 0;
-                    case After after -> each.since + after.seconds() <= seconds;
-                };
-                if (taken) {
-                    each.state = each.machine.state(exit.to());
-                    each.since = seconds;
-                    events.add(new TimeEvent.StateEntered(seconds, each.machine.name(), exit.to()));
-                    moved = true;
-                    break;
-                }
+            Optional<String> entered = each.course.move(seconds, awaited -> margin(awaited) <= 0);
+            if (entered.isPresent()) {
+                events.add(new TimeEvent.StateEntered(seconds, each.logic.name(), entered.get()));
+                moved = true;
             }
         }
         return moved;

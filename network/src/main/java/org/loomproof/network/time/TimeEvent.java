@@ -26,6 +26,6 @@ public sealed interface TimeEvent {
     /** A logic input came to read another level. */
     record Reads(double seconds, PartId input, LogicLevel level) implements TimeEvent {}
 
-    /** A state machine entered a state. */
-    record StateEntered(double seconds, String machine, String state) implements TimeEvent {}
+    /** Logic entered a state. */
+    record StateEntered(double seconds, String logic, String state) implements TimeEvent {}
 }

@@ -47,7 +47,7 @@ final class TimeRun {
         stores = Stores.of(solver, method, options.fuses());
         sources = new Sources(solver, timeline.supplies());
         contacts = new Contacts(solver);
-        machines = new Machines(solver, timeline.machines());
+        machines = new Machines(solver, timeline.logic());
         recorder = new Recorder(solver, method);
         readings = new Readings(solver, method, recorder.events());
         step = new Step(method, solver, sources, this::margin, recorder, stores.kinds(), options.tolerance());
@@ -180,7 +180,7 @@ final class TimeRun {
 
     /** Moves all that moves at this time, and what that moves in turn, until nothing does. */
     private Optional<Reason> settleInstant(boolean first) {
-        int bound = 16 + 2 * solver.thresholdCount() + 4 * timeline.machines().size();
+        int bound = 16 + 2 * solver.thresholdCount() + 4 * timeline.logic().size();
         Set<PartId> moving = new LinkedHashSet<>();
         boolean everSwitched = first;
         for (int round = 0; round < bound; round++) {

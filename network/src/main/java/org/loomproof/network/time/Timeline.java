@@ -9,7 +9,6 @@ import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.network.part.Battery;
 import org.loomproof.network.part.HighSideOutput;
-import org.loomproof.network.part.LogicInput;
 import org.loomproof.network.part.LowSideOutput;
 import org.loomproof.network.part.PartId;
 
@@ -24,14 +23,13 @@ public final class Timeline {
     private final boolean settledBefore;
     private final List<Moment> moments;
     private final Map<PartId, Waveform> supplies;
-    private final List<StateMachine> machines;
+    private final List<Logic> logic;
 
-    private Timeline(
-            boolean settledBefore, List<Moment> moments, Map<PartId, Waveform> supplies, List<StateMachine> machines) {
+    private Timeline(boolean settledBefore, List<Moment> moments, Map<PartId, Waveform> supplies, List<Logic> logic) {
         this.settledBefore = settledBefore;
         this.moments = List.copyOf(moments);
         this.supplies = new LinkedHashMap<>(supplies);
-        this.machines = List.copyOf(machines);
+        this.logic = List.copyOf(logic);
     }
 
     /** The network has long rested at this setting when the run begins: its operating point after power-up. */
@@ -58,7 +56,7 @@ public final class Timeline {
         }
         List<Moment> more = new ArrayList<>(moments);
         more.add(new Moment(seconds, change.apply(last.setting())));
-        return new Timeline(settledBefore, more, supplies, machines);
+        return new Timeline(settledBefore, more, supplies, logic);
     }
 
     /** Lets a battery's open-circuit voltage follow a waveform, whatever the settings say. */
@@ -69,26 +67,23 @@ public final class Timeline {
         }
         Map<PartId, Waveform> more = new LinkedHashMap<>(supplies);
         more.put(battery, volts);
-        return new Timeline(settledBefore, moments, more, machines);
+        return new Timeline(settledBefore, moments, more, logic);
     }
 
-    /** Lets a state machine read inputs and work outputs. What it works is no longer ruled by the settings. */
-    public Timeline logic(StateMachine machine) {
-        for (PartId input : machine.inputs()) {
-            if (!(network().part(input) instanceof LogicInput)) {
-                throw new IllegalArgumentException(
-                        input + " is no logic input: " + network().part(input));
-            }
-        }
-        for (PartId output : machine.outputs()) {
+    /** Lets logic read the network and work outputs. What it works is no longer ruled by the settings. */
+    public Timeline logic(Logic piece) {
+        List<String> mistakes = new ArrayList<>(piece.mistakesIn(network()));
+        for (PartId output : piece.outputs()) {
             if (!(network().part(output) instanceof LowSideOutput
                     || network().part(output) instanceof HighSideOutput)) {
-                throw new IllegalArgumentException(
-                        output + " is no output: " + network().part(output));
+                mistakes.add(output + " is no output: " + network().part(output));
             }
         }
-        List<StateMachine> more = new ArrayList<>(machines);
-        more.add(machine);
+        if (!mistakes.isEmpty()) {
+            throw new IllegalArgumentException(String.join("; ", mistakes));
+        }
+        List<Logic> more = new ArrayList<>(this.logic);
+        more.add(piece);
         return new Timeline(settledBefore, moments, supplies, more);
     }
 
@@ -109,7 +104,7 @@ public final class Timeline {
         return supplies;
     }
 
-    List<StateMachine> machines() {
-        return machines;
+    List<Logic> logic() {
+        return logic;
     }
 }

@@ -196,6 +196,21 @@ class EventsTest {
                 .withMessageContaining("leads to c");
     }
 
+    @Test
+    void logicThatDoesNotFitTheNetworkIsRefusedWithAllItsMistakes() {
+        Network network = inputBehindAFilter();
+        StateMachine machine = new StateMachine(
+                "m",
+                List.of(
+                        new State("a", Set.of(id("s")), List.of(new WhenReads(id("load"), LogicLevel.HIGH, "b"))),
+                        new State("b", Set.of(id("load")), List.of())));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Timeline.settled(network.atRest()).logic(machine))
+                .withMessageContaining("load is no logic input")
+                .withMessageContaining("s is no output")
+                .withMessageContaining("load is no output");
+    }
+
     /** A relay that cuts its own coil buzzes: with an armature that takes time, at a rate that is found. */
     @Test
     void aRelayThatCutsItsOwnCoilBuzzes() {

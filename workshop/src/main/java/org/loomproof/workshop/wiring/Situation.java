@@ -60,4 +60,19 @@ public record Situation(
         moved.put(operable, position);
         return new Situation(new TreeMap<>(moved), supply, controller, feed, moment, still);
     }
+
+    /** The same with the controller doing what it does there; its feed stays. */
+    public Situation doing(Situation other) {
+        return new Situation(positions, supply, other.controller, feed, other.moment, other.still);
+    }
+
+    /** The same with another feed. */
+    public Situation fedBy(ControllerFeed other) {
+        return new Situation(positions, supply, controller, other, moment, still);
+    }
+
+    /** The same with other volts at the battery. */
+    public Situation suppliedBy(SupplyPoint other) {
+        return new Situation(positions, other, controller, feed, moment, still);
+    }
 }

@@ -128,7 +128,7 @@ class ClaimsTest {
                     new AddedPartId("K1"), new Ohms(85), new Volts(9.5), new Volts(1.2), new Amps(40), new Amps(30));
             Proven proven = proven(HANDCART.with(Altered.part(HANDCART.plan(), late)));
             assertThat(proven.steps("does-not-start-when-armed starter-solenoid"))
-                    .containsExactly("arm and wait 20 s", "turn the key to start", "battery at 9 V (cranking)");
+                    .containsExactly("arm and wait 20 s", "battery at 9 V (cranking)", "turn the key to start");
         }
     }
 

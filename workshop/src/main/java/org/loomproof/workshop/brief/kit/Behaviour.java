@@ -51,6 +51,14 @@ public record Behaviour(
         return Collections.unmodifiableSet(on);
     }
 
+    /** Whether that moment of the state has pulses in it that begin as the state is entered, and never again while it lasts. */
+    public boolean isJustEntered(ControllerState state, Moment moment) {
+        return moment == Moment.ACTING
+                && outputs.stream()
+                        .anyMatch(output -> output.timing() == OutputTiming.PULSE
+                                && output.onIn().contains(state));
+    }
+
     private static boolean isOn(OutputTiming timing, Moment moment) {
         return switch (timing) {
             case STEADY -> true;

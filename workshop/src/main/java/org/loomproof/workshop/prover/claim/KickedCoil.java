@@ -30,7 +30,7 @@ final class KickedCoil {
     /** The vehicle at that instant, if it settles. */
     static Optional<Reading> volts(Pair pair, PartId output, PartId coil, double amps) {
         Vehicle kicked = pair.bench().variant(pair.fitted().vehicle(), coil, v -> v.with(withSource(v.wired(), coil)));
-        Setting setting = kicked.settings().of(pair.situation()).off(output).emf(coil, amps * SOURCE_OHMS);
+        Setting setting = pair.settingOf(kicked).off(output).emf(coil, amps * SOURCE_OHMS);
         return pair.bench().settled(kicked.wired(), setting).map(point -> new Reading(kicked, point));
     }
 

@@ -137,8 +137,7 @@ final class WithinInrush implements Claim {
             Vehicle vehicle = pair.fitted().vehicle();
             Vehicle cold =
                     pair.bench().variant(vehicle, new PartId("inrush"), whole -> whole.with(cold(whole.wired())));
-            Setting setting =
-                    cold.settings().of(pair.situation()).emf(cold.wired().battery(), pair.supplyVolts());
+            Setting setting = pair.settingOf(cold);
             OperatingPoint before = pair.fitted().point();
             for (Part part : vehicle.wired().network().parts()) {
                 if (part instanceof Relay) {

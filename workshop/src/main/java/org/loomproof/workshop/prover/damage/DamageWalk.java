@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 import org.loomproof.network.netlist.Setting;
+import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.prover.explore.Answers;
 import org.loomproof.workshop.prover.explore.Beside;
@@ -28,6 +29,7 @@ import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Sensitivity;
 import org.loomproof.workshop.prover.explore.Vehicle;
 import org.loomproof.workshop.prover.explore.Walker;
+import org.loomproof.workshop.prover.explore.Witnesses;
 import org.loomproof.workshop.prover.explore.Workbench;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.state.StepsTo;
@@ -339,7 +341,7 @@ final class DamageWalk {
         } else {
             BitSet plain = withoutMeter(differing);
             if (!plain.isEmpty()) {
-                elsewhere = new Outcome.Elsewhere(situation(key, doing(key)), plain, steps);
+                elsewhere = new Outcome.Elsewhere(situation(key, soonest(key)), plain, steps);
             }
         }
     }
@@ -383,8 +385,16 @@ final class DamageWalk {
         return whole.space.conditions().get(key.condition()).representative();
     }
 
+    /** Of the doings that are electrically one the one with the fewest steps. */
+    private Condition.Doing soonest(Key key) {
+        return whole.space.conditions().get(key.condition()).members().stream()
+                .min(Comparator.comparingInt(stepsTo::count))
+                .orElseThrow();
+    }
+
     private int steps(Key key) {
-        return stepsTo.count(doing(key)) + stepsTo.count(whole.space.positions().get(key.positions()));
+        return stepsTo.count(soonest(key))
+                + stepsTo.count(whole.space.positions().get(key.positions()));
     }
 
     private Situation situation(Key key, Condition.Doing doing) {
@@ -419,24 +429,42 @@ final class DamageWalk {
 
     private Break breakOf(int c, Found worst, Found soonest) {
         Case each = cases.get(c);
-        Pair atWorst = deciding(each, worst.key());
-        Pair atSoonest = deciding(each, soonest.key());
-        return breakOf(c, soonest.key(), atWorst, atSoonest, stepAtEnd());
+        List<List<Pair>> pairs = settledPairs(soonest.key());
+        Witness witness = witness(
+                each, pairs, soonest.key(), situation(soonest.key(), concern.doing(c, soonest.key().condition())));
+        return breakOf(each, deciding(each, worst.key()), Beside.deciding(each, pairs), witness, stepAtEnd());
     }
 
     Break breakOf(int c, Key key, Pair atWorst, Pair atSoonest, List<Phrase> atEnd) {
         Case each = cases.get(c);
         Situation situation = situation(key, concern.doing(c, key.condition()));
-        List<Phrase> steps = new ArrayList<>(stepsTo.list(situation));
+        Witness witness = new Witness(stepsTo.list(situation), situation, each.observations(atSoonest));
+        return breakOf(each, atWorst, atSoonest, witness, atEnd);
+    }
+
+    private static Break breakOf(Case each, Pair atWorst, Pair atSoonest, Witness witness, List<Phrase> atEnd) {
+        List<Phrase> steps = new ArrayList<>(witness.steps());
         steps.addAll(atEnd);
         return new Break(
                 each.id(),
                 each.statement(),
                 each.severity(atWorst).or(each.severity(atSoonest)),
                 each.margin(atWorst),
-                new Witness(steps, situation, each.observations(atSoonest)),
+                new Witness(steps, witness.situation(), witness.seen()),
                 !atEnd.isEmpty(),
                 atEnd.isEmpty());
+    }
+
+    /** With the fuses open that open there. */
+    private Witness witness(Case each, List<List<Pair>> pairs, Key key, Situation situation) {
+        Set<PartId> open = fuses.openingIn(bench, damaged, setting(key));
+        return new Witnesses(stepsTo, bench).of(each, pairs, situation, on -> {
+            Setting setting = damaged.settings().of(on);
+            for (PartId fuse : open) {
+                setting = setting.broken(fuse);
+            }
+            return setting;
+        });
     }
 
     /** What breaks between two supply points, where contacts move there; what does not come to rest there is told as trouble. */
@@ -459,9 +487,12 @@ final class DamageWalk {
     }
 
     private Pair deciding(Case each, Key key) {
-        List<List<Pair>> pairs = pairs(key, setting(key), false)
+        return Beside.deciding(each, settledPairs(key));
+    }
+
+    private List<List<Pair>> settledPairs(Key key) {
+        return pairs(key, setting(key), false)
                 .orElseThrow(() -> new IllegalStateException("settled once, not settled again: " + key));
-        return Beside.deciding(each, pairs);
     }
 
     /** The cases that were asked. */

@@ -50,6 +50,17 @@ final class Fuses {
 
     /** What the vehicle comes to when every fuse that must open has opened. */
     Answers settled(Workbench bench, Vehicle vehicle, Setting setting) {
+        return settled(bench, vehicle, setting, opened);
+    }
+
+    /** The fuses that must open there, one after another. */
+    Set<PartId> openingIn(Workbench bench, Vehicle vehicle, Setting setting) {
+        Set<PartId> there = new LinkedHashSet<>();
+        settled(bench, vehicle, setting, there);
+        return there;
+    }
+
+    private Answers settled(Workbench bench, Vehicle vehicle, Setting setting, Set<PartId> into) {
         Setting now = setting;
         isNear = false;
         while (true) {
@@ -61,7 +72,7 @@ final class Fuses {
             }
             for (PartId fuse : opening) {
                 now = now.broken(fuse);
-                opened.add(fuse);
+                into.add(fuse);
             }
         }
     }

@@ -201,10 +201,7 @@ final class AreaProof {
         Found soonest = finding.soonestBroken().orElseThrow();
         Margin margin = each.margin(typical.deciding(each, worst.key()));
         Situation situation = typical.situation(c, soonest.key());
-        return new Verdict.Broken(
-                margin,
-                new Witness(
-                        stepsTo.list(situation), situation, each.observations(typical.deciding(each, soonest.key()))));
+        return new Verdict.Broken(margin, typical.witness(each, soonest.key(), situation, stepsTo));
     }
 
     private Verdict unsettled(int c, Unsettled trouble) {

@@ -3,6 +3,7 @@ package org.loomproof.workshop.prover.explore;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -49,10 +50,11 @@ public final class Concern {
         return (stepsTo.isSupposed(doing) ? SUPPOSED : 0) + stepsTo.count(doing);
     }
 
-    private static Optional<Condition.Doing> doing(Case each, Condition condition) {
+    /** Of the doings that the case concerns the one with the fewest steps. */
+    private Optional<Condition.Doing> doing(Case each, Condition condition) {
         return condition.members().stream()
                 .filter(member -> each.concerns(member))
-                .findFirst();
+                .min(Comparator.comparingInt(this::steps));
     }
 
     /** The places of the cases to be asked under a condition, whatever the positions. */

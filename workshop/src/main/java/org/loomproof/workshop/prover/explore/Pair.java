@@ -1,6 +1,9 @@
 package org.loomproof.workshop.prover.explore;
 
 import java.util.SortedMap;
+import org.loomproof.network.netlist.PartFault;
+import org.loomproof.network.netlist.Setting;
+import org.loomproof.network.part.Part;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
@@ -36,5 +39,24 @@ public record Pair(
     /** The situation that stands for all to the same effect. */
     public Situation situation() {
         return new Situation(positions, supply, doing.state(), doing.feed(), doing.moment(), doing.still());
+    }
+
+    /**
+     * What sets the fitted vehicle with something changed in it as it is set here: the same volts, and what has opened by now open.
+     */
+    public Setting settingOf(Vehicle changed) {
+        Setting setting = changed.settings().of(situation()).emf(changed.wired().battery(), supplyVolts);
+        for (Part part : fitted.wired().network().parts()) {
+            if (fitted.point().setting().fault(part.id()) == PartFault.BROKEN
+                    && changed.wired().network().findPart(part.id()).isPresent()) {
+                setting = setting.broken(part.id());
+            }
+        }
+        return setting;
+    }
+
+    /** The same with the fitted vehicle at another point. */
+    Pair with(Reading other) {
+        return new Pair(positions, supply, supplyVolts, doing, stock, other, working, bench);
     }
 }

@@ -18,6 +18,7 @@ import org.loomproof.workshop.prover.explore.Finding.Unsettled;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.prover.state.StepsTo;
+import org.loomproof.workshop.prover.verdict.Witness;
 import org.loomproof.workshop.wiring.ControllerParts;
 import org.loomproof.workshop.wiring.Situation;
 
@@ -201,16 +202,23 @@ final class Sweep {
         return concern.doing(caseIndex, key.condition());
     }
 
-    /** The pair that decides a case at a place, which is solved once more, once for all cases. */
+    /** The pair that decides a case at a place. */
     Pair deciding(Case each, Key key) {
-        return Beside.deciding(
-                each,
-                solvedAgain.computeIfAbsent(
-                        key,
-                        k -> new Beside(space, k, stock, fitted, stockTable.working(), bench)
-                                .solve()
-                                .orElseThrow(
-                                        () -> new IllegalStateException("settled once, not settled again: " + k))));
+        return Beside.deciding(each, pairs(key));
+    }
+
+    /** How to see a case broken that is so at that place, which is that situation in the words of the case. */
+    Witness witness(Case each, Key key, Situation situation, StepsTo stepsTo) {
+        return new Witnesses(stepsTo, bench).of(each, pairs(key), situation, fitted.settings()::of);
+    }
+
+    /** What is found at a place, which is solved once more, once for all cases. */
+    private List<List<Pair>> pairs(Key key) {
+        return solvedAgain.computeIfAbsent(
+                key,
+                k -> new Beside(space, k, stock, fitted, stockTable.working(), bench)
+                        .solve()
+                        .orElseThrow(() -> new IllegalStateException("settled once, not settled again: " + k)));
     }
 
     /** What the stock loads get when they work. */

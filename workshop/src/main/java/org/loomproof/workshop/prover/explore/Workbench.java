@@ -62,6 +62,14 @@ public final class Workbench {
                 : Optional.empty();
     }
 
+    /** What the vehicle comes to from where it was, when it rests. */
+    Optional<OperatingPoint> after(Wired wired, Setting setting, OperatingPoint before) {
+        solves++;
+        return solver(wired).solve(setting, before) instanceof SolveOutcome.Settled settled
+                ? Optional.of(settled.point())
+                : Optional.empty();
+    }
+
     /** A vehicle made from another by changing one part; made once. */
     public Vehicle variant(Vehicle of, PartId changed, UnaryOperator<Vehicle> making) {
         return shared.variants

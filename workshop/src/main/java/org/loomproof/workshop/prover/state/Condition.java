@@ -20,7 +20,7 @@ import org.loomproof.workshop.wiring.ControllerFeed;
 /**
  * Doings of the controller that ask the same of its outputs under the same feed: electrically one, and solved once.
  *
- * @param members the doings, those that take the fewest steps to reach first
+ * @param members the doings, in the order of the controller's states
  */
 public record Condition(List<Doing> members) {
 
@@ -119,7 +119,7 @@ public record Condition(List<Doing> members) {
 
     private record Electrically(ControllerFeed feed, Set<LeadId> outputsOn) {}
 
-    /** In the order of the steps they take. Without supply is not a doing but what a lost feed leads to. */
+    /** Without supply is not a doing but what a lost feed leads to. */
     private static final List<ControllerState> LIVE = List.of(
             ControllerState.DISARMED,
             ControllerState.OVERRIDE,
