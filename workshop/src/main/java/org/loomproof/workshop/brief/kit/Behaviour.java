@@ -51,6 +51,17 @@ public record Behaviour(
         return Collections.unmodifiableSet(on);
     }
 
+    /** The outputs with that timing that act in the state, in the kit's order. */
+    public Set<LeadId> listOf(ControllerState state, OutputTiming timing) {
+        Set<LeadId> all = new LinkedHashSet<>();
+        for (OutputBehaviour output : outputs) {
+            if (output.timing() == timing && output.onIn().contains(state)) {
+                all.add(output.lead());
+            }
+        }
+        return Collections.unmodifiableSet(all);
+    }
+
     /** Whether that moment of the state has pulses in it that begin as the state is entered, and never again while it lasts. */
     public boolean isJustEntered(ControllerState state, Moment moment) {
         return moment == Moment.ACTING

@@ -431,7 +431,10 @@ final class DamageWalk {
         Case each = cases.get(c);
         List<List<Pair>> pairs = settledPairs(soonest.key());
         Witness witness = witness(
-                each, pairs, soonest.key(), situation(soonest.key(), concern.doing(c, soonest.key().condition())));
+                each,
+                pairs,
+                soonest.key(),
+                situation(soonest.key(), concern.doing(c, soonest.key().condition())));
         return breakOf(each, deciding(each, worst.key()), Beside.deciding(each, pairs), witness, stepAtEnd());
     }
 

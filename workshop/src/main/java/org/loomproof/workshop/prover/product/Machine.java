@@ -8,19 +8,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.loomproof.workshop.brief.kit.Behaviour;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.brief.kit.Lead;
-import org.loomproof.workshop.brief.kit.Moment;
+import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.OutputTiming;
 import org.loomproof.workshop.brief.kit.Port;
+import org.loomproof.workshop.prover.reach.Reach;
 import org.loomproof.workshop.prover.reach.Turn;
 import org.loomproof.workshop.wiring.ControllerFeed;
 
 /**
- * The controller as its kit describes it. Time has no clock: of the timers that run, any may be the next to end. Where the kit
- * is silent every way is taken: what it does when its supply returns, whether it sounds again for what is still open, and
+ * The controller as its kit describes it. Time has no clock: of the timers that run, any may be the next to end, but no pulses are under
+ * way together that the walk of the clocks ({@link Reach}) has not found so. Where the kit is silent every way is taken: whether a
+ * pulse of an earlier state goes on, what it does when its supply returns, whether it sounds again for what is still open, and
  * whether a warning whose cause has gone still leads to the alarm.
  */
 final class Machine {
@@ -29,6 +32,7 @@ final class Machine {
     record Move(Deed deed, Control to) {}
 
     private final Behaviour behaviour;
+    private final Reach reach;
     private final Set<ControllerFeed> feeds;
     private final Optional<ControllerState> afterBlow;
     private final List<Control> controls;
@@ -42,6 +46,7 @@ final class Machine {
      */
     Machine(Kit kit, Set<ControllerFeed> feeds) {
         this.behaviour = kit.behaviour();
+        this.reach = Reach.of(kit);
         this.feeds = EnumSet.copyOf(feeds);
         this.afterBlow = kit.leads().stream()
                 .filter(lead -> behaviour.triggers().contains(lead.id()))
@@ -100,7 +105,7 @@ final class Machine {
         addFeeds(from, all);
         if (from.asleep()) {
             if (given.mayLive()) {
-                wakesAs(from.state()).forEach(state -> all.add(new Move(Deed.WAKES, from.in(state))));
+                wakesAs(from.state()).forEach(state -> all.add(new Move(Deed.WAKES, entered(from, state, Set.of()))));
             }
         } else {
             Turn.from(from.state()).forEach(turn -> addTurn(from, turn, given, all));
@@ -128,17 +133,41 @@ final class Machine {
             case DISARMED, ARMING, ARMED -> true;
             case WITHOUT_SUPPLY, WARNING, SOUNDING, OVERRIDE -> false;
         };
-        if (hasCommand
-                && behaviour.tellsTheSecondCommand()
-                && from.moment() != Moment.AGAIN
-                && from.feed() == ControllerFeed.WHOLE) {
-            all.add(new Move(Deed.AGAIN, from.at(Moment.AGAIN)));
+        Set<LeadId> begun = behaviour.listOf(from.state(), OutputTiming.SECOND_PULSE);
+        if (hasCommand && !from.pulses().containsAll(begun) && from.feed() == ControllerFeed.WHOLE) {
+            all.add(new Move(Deed.AGAIN, from.with(both(from.pulses(), begun))));
         }
+    }
+
+    private static Set<LeadId> both(Set<LeadId> some, Set<LeadId> others) {
+        Set<LeadId> both = new TreeSet<>(some);
+        both.addAll(others);
+        return both;
+    }
+
+    /** The state as it is entered: its own pulses begin, those that are left go on, and what flashes is lit. */
+    private Control entered(Control from, ControllerState next, Set<LeadId> left) {
+        if (from.feed() != ControllerFeed.WHOLE) {
+            return from.in(next, Set.of(), false);
+        }
+        Set<LeadId> begun = behaviour.listOf(next, OutputTiming.PULSE);
+        boolean flashes = !behaviour.listOf(next, OutputTiming.FLASHING).isEmpty();
+        return from.in(next, both(begun, left), flashes);
+    }
+
+    /** Whether the controller's clocks let it be; one that has lost its pulses with its supply is not asked. */
+    private boolean canBe(Control control) {
+        return control.pulses().isEmpty()
+                || behaviour.listOf(control.state(), OutputTiming.SECOND_PULSE).containsAll(control.pulses())
+                || reach.comesTo(control.state(), control.pulses());
     }
 
     /** When a turn is taken: at once by whoever wants it, when a timer is over, or by what it is given. */
     private void addTurn(Control from, Turn turn, Given given, List<Move> all) {
-        Control next = from.in(turn.to());
+        Control next = entered(from, turn.to(), from.pulses());
+        if (!canBe(next)) {
+            return; // some pulse is over by then
+        }
         switch (turn.cause()) {
             case ARMED_BY_HAND -> all.add(new Move(Deed.ARM, next));
             case DISARMED_BY_HAND, OVERRIDE_LEFT -> all.add(new Move(Deed.DISARM, next));
@@ -172,17 +201,18 @@ final class Machine {
     }
 
     private void addMoments(Control from, List<Move> all) {
-        if (from.moment() != Moment.SETTLED) {
-            all.add(new Move(Deed.PULSES_OVER, from.at(Moment.SETTLED)));
-        } else if (from.feed() == ControllerFeed.WHOLE && flashes(from.state())) {
-            all.add(new Move(Deed.FLASH, from.at(Moment.ACTING)));
+        for (LeadId pulse : from.pulses()) {
+            Set<LeadId> others = new TreeSet<>(from.pulses());
+            others.remove(pulse);
+            Control over = from.with(others);
+            if (canBe(over)) {
+                all.add(new Move(Deed.PULSES_OVER, over));
+            }
         }
-    }
-
-    private boolean flashes(ControllerState state) {
-        return behaviour.outputs().stream()
-                .anyMatch(output -> output.timing() == OutputTiming.FLASHING
-                        && output.onIn().contains(state));
+        if (from.feed() == ControllerFeed.WHOLE
+                && !behaviour.listOf(from.state(), OutputTiming.FLASHING).isEmpty()) {
+            all.add(new Move(Deed.FLASH, from.lit(!from.lit())));
+        }
     }
 
     private static void addSleep(Control from, Given given, List<Move> all) {

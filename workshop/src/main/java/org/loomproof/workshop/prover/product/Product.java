@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.loomproof.workshop.brief.kit.Behaviour;
+import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.sheet.Operable;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.prover.claim.Fitting;
@@ -17,7 +19,6 @@ import org.loomproof.workshop.prover.product.Sightings.Table;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.wiring.ControllerFeed;
-import org.loomproof.workshop.wiring.Situation;
 
 /**
  * Vehicle and controller as one machine. A state is a number: the combination of positions, the supply point, the state of the
@@ -32,6 +33,9 @@ final class Product {
 
     /** One state, taken apart. */
     record Place(int positions, int supply, int control, int lights) {}
+
+    /** What is asked of the network: electrically it is all that matters of a doing. */
+    private record Asked(ControllerFeed feed, Set<LeadId> on) {}
 
     /** Is told of each next state. */
     @FunctionalInterface
@@ -55,17 +59,19 @@ final class Product {
         Set<OperableId> always = new LinkedHashSet<>(Set.of(Operable.KEY));
         lights.forEach(light -> always.addAll(light.follows()));
         this.grid = new Grid(table, always);
-        Map<Condition.Doing, Integer> conditions = new LinkedHashMap<>();
+        Behaviour behaviour = fitting.brief().kit().behaviour();
+        Map<Asked, Integer> conditions = new LinkedHashMap<>();
         for (int c = 0; c < table.space().conditions().size(); c++) {
             for (Condition.Doing doing : table.space().conditions().get(c).members()) {
-                conditions.put(doing, c);
+                conditions.put(new Asked(doing.feed(), doing.on(behaviour)), c);
             }
         }
         Set<ControllerFeed> feeds =
-                conditions.keySet().stream().map(Condition.Doing::feed).collect(Collectors.toSet());
+                conditions.keySet().stream().map(Asked::feed).collect(Collectors.toSet());
         this.machine = new Machine(fitting.brief().kit(), feeds);
         this.conditionOf = machine.controls().stream()
-                .mapToInt(control -> Objects.requireNonNull(conditions.get(control.doing()), control::toString))
+                .mapToInt(control -> Objects.requireNonNull(
+                        conditions.get(new Asked(control.feed(), control.on(behaviour))), control::toString))
                 .toArray();
         this.inTable = new int[grid.size()];
         for (int p = 0; p < inTable.length; p++) {
@@ -152,11 +158,9 @@ final class Product {
         return positions;
     }
 
-    /** The state as a situation. */
-    Situation situation(Place at) {
-        Condition.Doing doing = control(at).doing();
-        return new Situation(
-                positions(at), table.space().supplies().get(at.supply()), doing.state(), doing.feed(), doing.moment());
+    /** Volts of the battery there. */
+    SupplyPoint supply(Place at) {
+        return table.space().supplies().get(at.supply());
     }
 
     /** Every step that can be taken from there. */

@@ -115,6 +115,15 @@ public final class Reach {
         return Collections.unmodifiableMap(ways);
     }
 
+    /**
+     * Whether its clocks let those pulses and no other be under way in a state. A controller that wakes in a state comes to nothing
+     * else: where it enters the same state fed, what earlier states have begun may be cut short at once.
+     */
+    public boolean comesTo(ControllerState state, Set<LeadId> pulses) {
+        return seen.keySet().stream()
+                .anyMatch(mode -> mode.state() == state && mode.running().equals(pulses));
+    }
+
     /** Modes that were reached: states with the pulses under way. */
     public int modes() {
         return seen.size();

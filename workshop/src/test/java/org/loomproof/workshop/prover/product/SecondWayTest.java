@@ -2,9 +2,12 @@ package org.loomproof.workshop.prover.product;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.SortedMap;
@@ -14,20 +17,32 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.loomproof.testing.Sample;
+import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.brief.Figure;
+import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Kit;
-import org.loomproof.workshop.brief.kit.Moment;
+import org.loomproof.workshop.brief.kit.LeadId;
+import org.loomproof.workshop.brief.kit.LeadRole;
+import org.loomproof.workshop.brief.kit.OutputBehaviour;
+import org.loomproof.workshop.brief.kit.OutputTiming;
+import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.fixture.AKit;
 import org.loomproof.workshop.fixture.APlan;
+import org.loomproof.workshop.fixture.Figured;
 import org.loomproof.workshop.fixture.Jobs;
 import org.loomproof.workshop.prover.claim.Claim;
 import org.loomproof.workshop.prover.claim.Claimed;
 import org.loomproof.workshop.prover.claim.Fitting;
 import org.loomproof.workshop.prover.explore.Explorer;
 import org.loomproof.workshop.prover.explore.Vehicle;
+import org.loomproof.workshop.prover.product.PlainExplorer.Pulse;
 import org.loomproof.workshop.prover.product.PlainExplorer.Seen;
 import org.loomproof.workshop.prover.product.PlainExplorer.State;
+import org.loomproof.workshop.quantity.Amps;
+import org.loomproof.workshop.quantity.Seconds;
+import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.wiring.Corner;
 
 /** What is reached, and what the controller is given in each state, is the same by a second way that shares nothing. */
@@ -81,8 +96,56 @@ class SecondWayTest {
         return from * Math.pow(to / from, chance.nextDouble());
     }
 
+    /** So long is a tick: the simple kit arms in two. */
+    private static final double TICK_SECONDS = 10;
+
+    static List<int[]> ticks() {
+        return List.of(new int[] {1, 1, 1}, new int[] {1, 3, 1}, new int[] {3, 1, 1}, new int[] {1, 2, 3});
+    }
+
+    /**
+     * A kit that locks, shuts a window and unlocks, all of it by pulses that overlap where their clocks let them: a lock pulse that outlasts
+     * the arming is still there when it is armed, and meets the unlock pulse of one who changes his mind.
+     */
+    @ParameterizedTest
+    @MethodSource("ticks")
+    void theHandcartWithPulsesThatOverlap(int[] ticks) {
+        List<Pulse> pulses = List.of(
+                new Pulse(new LeadId("lock"), ControllerState.ARMING, ticks[0]),
+                new Pulse(new LeadId("window"), ControllerState.ARMING, ticks[1]),
+                new Pulse(new LeadId("unlock"), ControllerState.DISARMED, ticks[2]));
+        Jobs.Job simple = Jobs.simple();
+        AKit kit = AKit.simple();
+        pulses.forEach(pulse -> kit.lead(pulse.lead().toString(), LeadRole.WINDOW, output(pulse), false)
+                .output(new OutputBehaviour(pulse.lead(), EnumSet.of(pulse.on()), OutputTiming.PULSE)));
+        Brief brief =
+                new Brief(simple.brief().sheet(), kit.kit(), simple.brief().order());
+        Jobs.Job job = new Jobs.Job(brief, Jobs.simplePlan().forKit(kit.kit()));
+        Map<State, Seen> expected = check(job, new PlainExplorer(job, pulses, 2));
+        assertThat(expected.keySet())
+                .as("with pulses that overlap")
+                .anyMatch(state -> state.does() == ControllerState.DISARMED
+                        && state.pulses().containsAll(List.of(new LeadId("lock"), new LeadId("unlock"))));
+        assertThat(expected.keySet().stream()
+                        .anyMatch(state -> state.does() == ControllerState.ARMED
+                                && state.pulses().contains(new LeadId("window"))))
+                .isEqualTo(ticks[1] >= 2);
+    }
+
+    private static Port output(Pulse pulse) {
+        return new Port.LowSide(
+                Figure.exactly(new Amps(0.5), Figured.STATED),
+                Figure.exactly(new Volts(0.3), Figured.STATED),
+                Optional.of(Figure.exactly(new Seconds(TICK_SECONDS * pulse.ticks()), Figured.STATED)),
+                false,
+                false);
+    }
+
     private static void check(Jobs.Job job) {
-        PlainExplorer plain = new PlainExplorer(job);
+        check(job, new PlainExplorer(job));
+    }
+
+    private static Map<State, Seen> check(Jobs.Job job, PlainExplorer plain) {
         Map<State, Seen> expected = plain.explore();
         Reachable reachable = reachable(job);
         Product product = reachable.product();
@@ -104,6 +167,7 @@ class SecondWayTest {
             alike.add(here);
         });
         assertThat(alike).isEqualTo(found.keySet());
+        return expected;
     }
 
     /** The state without what is not moved there; what moves nothing from its place at rest stays at rest. */
@@ -114,7 +178,7 @@ class SecondWayTest {
             moved.put(operable, positions.contains(position) ? position : positions.getFirst());
         });
         return new State(
-                moved, state.supply(), state.does(), state.acting(), state.feed(), state.asleep(), state.spent());
+                moved, state.supply(), state.does(), state.pulses(), state.feed(), state.asleep(), state.spent());
     }
 
     private static void assertSame(Given given, Seen seen, State state) {
@@ -133,9 +197,9 @@ class SecondWayTest {
         Control control = product.control(at);
         return new State(
                 product.positions(at),
-                product.situation(at).supply(),
+                product.supply(at),
                 control.state(),
-                control.moment() == Moment.ACTING,
+                control.pulses(),
                 control.feed(),
                 control.asleep(),
                 control.spent());
