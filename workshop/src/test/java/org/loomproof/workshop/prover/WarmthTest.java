@@ -15,11 +15,15 @@ import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.brief.kit.LeadRole;
 import org.loomproof.workshop.brief.order.Order;
 import org.loomproof.workshop.brief.order.ShopChoices;
+import org.loomproof.workshop.brief.order.Wish;
 import org.loomproof.workshop.fixture.AKit;
+import org.loomproof.workshop.fixture.APlan;
 import org.loomproof.workshop.fixture.Altered;
+import org.loomproof.workshop.fixture.AnOrder;
 import org.loomproof.workshop.fixture.Jobs;
 import org.loomproof.workshop.plan.AddedPart;
 import org.loomproof.workshop.plan.AddedPartId;
+import org.loomproof.workshop.plan.Plan;
 import org.loomproof.workshop.prover.explore.Vehicle;
 import org.loomproof.workshop.quantity.Amps;
 import org.loomproof.workshop.quantity.Celsius;
@@ -110,6 +114,51 @@ class WarmthTest {
                 .contains("arm and wait 20 s", "turn the key to start")
                 .last()
                 .isEqualTo("in a car that is at 105 °C all through");
+    }
+
+    /**
+     * Hand-worked: a siren of 12.6 V / 3 A = 4.2 Ω behind an output of 0.05 Ω sounds through its controller's feed, 12 m of
+     * 0.5 mm² at 37.1 mΩ a metre and 0.03 Ω beside. Cranked at 9 V that leaves the controller 9 · 4.25 / 4.73 = 8.1 V, enough for
+     * its 8; in heat the wire has 0.114 Ω more and leaves 7.9 V, so that it falls asleep, wakes and falls asleep. With 11 m it
+     * never does. There is no relay in the car.
+     */
+    @Test
+    void aControllerThatFallsAsleepInHeatAloneIsFoundWithoutAnyRelay() {
+        proven(sirenAlone(11)).holdsThroughout();
+        proven(sirenAlone(12)).open("quiet-when-closed trigger");
+    }
+
+    private static Jobs.Job sirenAlone(double metres) {
+        return new Jobs.Job(withoutRelays(), Altered.resized(siren(), "W1", metres, 0.5));
+    }
+
+    private static Brief withoutRelays() {
+        return new Brief(
+                Jobs.handcart().sheet(),
+                AKit.named("kit with a large siren")
+                        .supply("supply")
+                        .ground("ground")
+                        .triggerLow("trigger", LeadRole.DOOR_INPUT)
+                        .highSide("siren", LeadRole.SIREN, 4, Set.of(ControllerState.SOUNDING))
+                        .kit(),
+                AnOrder.forWishes(Wish.SIREN).watching("driver-door").order());
+    }
+
+    private static Plan siren() {
+        return APlan.byHand()
+                .fuse("F1", 5)
+                .load("B1", "sounder", 3)
+                .wire("W1", "lead supply", "F1 2")
+                .wire("W2", "F1 1", "circuit constant tap", 0.2, 1)
+                .wire("W3", "lead trigger", "circuit dome tap")
+                .wire("W4", "lead ground", "body")
+                .wire("W12", "lead siren", "B1 +")
+                .wire("W13", "B1 -", "body")
+                .connect("supply", Wish.BASICS, "constant", "F1", "W1 W2")
+                .connect("ground", Wish.BASICS, "", "", "W4")
+                .connect("trigger", Wish.WATCH_OPENINGS, "dome", "", "W3")
+                .connect("siren", Wish.SIREN, "", "B1", "W12 W13")
+                .forKit(withoutRelays().kit());
     }
 
     private static Brief reckoningWith(double hottest) {
