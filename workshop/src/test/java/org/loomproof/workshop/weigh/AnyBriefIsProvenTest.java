@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.loomproof.testing.Sample;
@@ -21,6 +22,12 @@ class AnyBriefIsProvenTest {
 
     static List<Long> seeds() {
         return Sample.of(LongStream.rangeClosed(1, 3000).boxed().toList(), 12);
+    }
+
+    /** A kit of so many pulses that the walk of its clocks is cut short. */
+    @Test
+    void aBriefWithManyPulsesGetsVerdictsThatCanBeRead() {
+        anyBriefGetsVerdictsThatCanBeRead(218);
     }
 
     @ParameterizedTest

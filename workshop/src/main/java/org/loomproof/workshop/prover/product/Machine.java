@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.loomproof.workshop.brief.kit.Behaviour;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Kit;
@@ -33,6 +34,7 @@ final class Machine {
 
     private final Behaviour behaviour;
     private final Reach reach;
+    private final Predicate<Control> isSolved;
     private final Set<ControllerFeed> feeds;
     private final Optional<ControllerState> afterBlow;
     private final List<Control> controls;
@@ -43,10 +45,13 @@ final class Machine {
      * The machine of a kit.
      *
      * @param feeds whole, and the ways in which the feed can be lost
+     * @param isSolved whether the network was asked about what it drives then: of what the walk of the clocks finds, and of all
+     *     that its states tell, it was
      */
-    Machine(Kit kit, Set<ControllerFeed> feeds) {
+    Machine(Kit kit, Set<ControllerFeed> feeds, Predicate<Control> isSolved) {
         this.behaviour = kit.behaviour();
         this.reach = Reach.of(kit);
+        this.isSolved = isSolved;
         this.feeds = EnumSet.copyOf(feeds);
         this.afterBlow = kit.leads().stream()
                 .filter(lead -> behaviour.triggers().contains(lead.id()))
@@ -58,6 +63,11 @@ final class Machine {
         this.controls = closure();
         controls.forEach(control -> places.put(control, places.size()));
         this.moves = new Move[controls.size()][Given.ALL][];
+    }
+
+    /** Whether the walk of the clocks was ended before nothing new came, so that states may be missing. */
+    boolean isCutShort() {
+        return reach.isCutShort();
     }
 
     /** Every state that it could come to if anything could be given to it at any time. */
@@ -134,8 +144,9 @@ final class Machine {
             case WITHOUT_SUPPLY, WARNING, SOUNDING, OVERRIDE -> false;
         };
         Set<LeadId> begun = behaviour.listOf(from.state(), OutputTiming.SECOND_PULSE);
-        if (hasCommand && !from.pulses().containsAll(begun) && from.feed() == ControllerFeed.WHOLE) {
-            all.add(new Move(Deed.AGAIN, from.with(both(from.pulses(), begun))));
+        Control next = from.with(both(from.pulses(), begun));
+        if (hasCommand && !next.equals(from) && from.feed() == ControllerFeed.WHOLE && canBe(next)) {
+            all.add(new Move(Deed.AGAIN, next));
         }
     }
 
@@ -157,9 +168,8 @@ final class Machine {
 
     /** Whether the controller's clocks let it be; one that has lost its pulses with its supply is not asked. */
     private boolean canBe(Control control) {
-        return control.pulses().isEmpty()
-                || behaviour.listOf(control.state(), OutputTiming.SECOND_PULSE).containsAll(control.pulses())
-                || reach.comesTo(control.state(), control.pulses());
+        return isSolved.test(control)
+                && (control.pulses().isEmpty() || reach.comesTo(control.state(), control.pulses()));
     }
 
     /** When a turn is taken: at once by whoever wants it, when a timer is over, or by what it is given. */
@@ -211,7 +221,10 @@ final class Machine {
         }
         if (from.feed() == ControllerFeed.WHOLE
                 && !behaviour.listOf(from.state(), OutputTiming.FLASHING).isEmpty()) {
-            all.add(new Move(Deed.FLASH, from.lit(!from.lit())));
+            Control other = from.lit(!from.lit());
+            if (isSolved.test(other)) {
+                all.add(new Move(Deed.FLASH, other));
+            }
         }
     }
 

@@ -68,7 +68,10 @@ final class Product {
         }
         Set<ControllerFeed> feeds =
                 conditions.keySet().stream().map(Asked::feed).collect(Collectors.toSet());
-        this.machine = new Machine(fitting.brief().kit(), feeds);
+        this.machine = new Machine(
+                fitting.brief().kit(),
+                feeds,
+                control -> conditions.containsKey(new Asked(control.feed(), control.on(behaviour))));
         this.conditionOf = machine.controls().stream()
                 .mapToInt(control -> Objects.requireNonNull(
                         conditions.get(new Asked(control.feed(), control.on(behaviour))), control::toString))
@@ -86,6 +89,11 @@ final class Product {
                 * table.space().supplies().size()
                 * machine.controls().size()
                 * lightStrides[lights.size()];
+    }
+
+    /** Whether states of the controller may be missing. */
+    boolean isCutShort() {
+        return machine.isCutShort();
     }
 
     /** Whether everything that matters is moved. */

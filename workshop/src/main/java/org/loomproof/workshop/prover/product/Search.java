@@ -43,7 +43,7 @@ final class Search {
         BitSet known = new BitSet();
         add(product.start(), -1);
         known.set(product.start());
-        complete = true;
+        complete = !product.isCutShort();
         for (int next = 0; next < found; next++) {
             int from = next;
             Product.Place at = product.place(states[next]);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -37,11 +38,23 @@ public final class Reach {
     /** No kit met yet comes near; a walk that is cut short says so. */
     static final int MOST_ZONES = 20_000;
 
+    private static final int MOST_KEPT = 4;
+
+    /** Walks of kits, none of which changes any more once it is here. */
+    private static final Map<Kit, Reach> KEPT =
+            Collections.synchronizedMap(new LinkedHashMap<>(MOST_KEPT, 0.75f, true) {
+                @Override
+                protected boolean removeEldestEntry(Map.Entry<Kit, Reach> eldest) {
+                    return size() > MOST_KEPT;
+                }
+            });
+
     private final Behaviour behaviour;
     private final Map<LeadId, Lasts> pulses = new LinkedHashMap<>();
     private final List<LeadId> clocks;
     private final double longest;
     private final Map<Mode, List<Zone>> seen = new HashMap<>();
+    private final Set<UnderWay> underWay = new HashSet<>();
     private final Map<Together, Way> ways = new LinkedHashMap<>();
     private final PriorityQueue<Node> queue = new PriorityQueue<>(
             Comparator.comparingInt((Node node) -> node.steps.size()).thenComparingLong(Node::number));
@@ -49,6 +62,9 @@ public final class Reach {
     private long transitions;
     private long zones;
     private boolean isCutShort;
+
+    /** A state with all pulses under way in it, whichever state has begun them. */
+    private record UnderWay(ControllerState state, Set<LeadId> pulses) {}
 
     /** How long something lasts: at least and at most. */
     private record Lasts(double least, double most) {
@@ -90,10 +106,15 @@ public final class Reach {
         return output.timing() == OutputTiming.PULSE || output.timing() == OutputTiming.SECOND_PULSE;
     }
 
-    /** The walk of a kit. */
+    /** The walk of a kit. A proof asks for it again and again, and a kit of many pulses takes long: the last few are kept. */
     public static Reach of(Kit kit) {
+        Reach known = KEPT.get(kit);
+        if (known != null) {
+            return known;
+        }
         Reach reach = new Reach(kit);
         reach.walk();
+        KEPT.put(kit, reach);
         return reach;
     }
 
@@ -120,8 +141,7 @@ public final class Reach {
      * else: where it enters the same state fed, what earlier states have begun may be cut short at once.
      */
     public boolean comesTo(ControllerState state, Set<LeadId> pulses) {
-        return seen.keySet().stream()
-                .anyMatch(mode -> mode.state() == state && mode.running().equals(pulses));
+        return underWay.contains(new UnderWay(state, pulses));
     }
 
     /** Modes that were reached: states with the pulses under way. */
@@ -158,6 +178,7 @@ public final class Reach {
                 known.add(node.zone());
                 zones++;
                 isCutShort = zones > MOST_ZONES;
+                underWay.add(new UnderWay(node.mode().state(), node.mode().running()));
                 tell(node);
                 follow(node);
             }
