@@ -20,6 +20,8 @@ public record Lamp(
     /** Of a lamp of the 20 W class, which then gives nearly full light after 0.2 s; common practice, no published source. */
     public static final double USUAL_HEAT_SECONDS = 0.2;
 
+    private static final double TUNGSTEN_EXPONENT = 1.2;
+
     public Lamp {
         Require.positive(ratedVolts, "rated volts", id);
         Require.positive(ratedWatts, "rated watts", id);
@@ -35,6 +37,17 @@ public record Lamp(
     /** A lamp of the usual cold resistance. */
     public Lamp(PartId id, Node a, Node b, double ratedVolts, double ratedWatts) {
         this(id, a, b, ratedVolts, ratedWatts, TUNGSTEN_COLD_TO_HOT);
+    }
+
+    /**
+     * The same lamp, its cold resistance known at 20 °C, where it is warmer or colder: tungsten resists as T^1.2 (from memory).
+     * Lit, it is as hot as before.
+     *
+     * @param celsius above absolute zero
+     */
+    public Lamp atCelsius(double celsius) {
+        double cold = coldToHotOhms * Math.pow(Kelvin.shareOfReference(celsius), TUNGSTEN_EXPONENT);
+        return new Lamp(id, a, b, ratedVolts, ratedWatts, cold, heatSeconds);
     }
 
     /** Resistance at the rated voltage. */

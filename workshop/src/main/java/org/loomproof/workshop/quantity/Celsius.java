@@ -9,9 +9,15 @@ public record Celsius(double value) implements Quantity, Written {
 
     private static final double FAHRENHEIT_A_DEGREE = 1.8;
     private static final double FAHRENHEIT_OF_ICE = 32;
+    private static final double KELVIN_OF_ICE = 273.15;
 
     public Celsius {
         Quantity.finite(value);
+    }
+
+    /** The same above absolute zero. */
+    public double kelvin() {
+        return value + KELVIN_OF_ICE;
     }
 
     @Override

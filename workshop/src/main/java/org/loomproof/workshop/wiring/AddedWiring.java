@@ -133,9 +133,11 @@ final class AddedWiring {
                         words("buffer", b));
             case AddedPart.Zener z ->
                 drawing.add(
-                        new Zener(id, terminal(z, "A"), terminal(z, "K"), model(z), breakdown(z)), words("zener", z));
+                        new Zener(id, terminal(z, "A"), terminal(z, "K"), drawing.warmed(model(z)), breakdown(z)),
+                        words("zener", z));
             case AddedPart.Diode d ->
-                drawing.add(new Diode(id, terminal(d, "A"), terminal(d, "K"), model(d)), words("diode", d));
+                drawing.add(
+                        new Diode(id, terminal(d, "A"), terminal(d, "K"), drawing.warmed(model(d))), words("diode", d));
             case AddedPart.Resistor r ->
                 drawing.add(
                         new Resistor(
@@ -226,13 +228,21 @@ final class AddedWiring {
                 new Basis(Certainty.VERIFIED, Place.nowhere("")));
     }
 
-    /** A light-emitting diode through its one known point, with the slope and the resistance that such a one usually has. */
-    private static DiodeModel lit(Amps amps, Volts forward) {
+    /** How much less a light-emitting diode drops for each kelvin; common practice, no published source. */
+    private static final double LIT_VOLTS_PER_KELVIN = 2e-3;
+
+    /**
+     * A light-emitting diode through its one known point at room temperature, with the slope and the resistance that such a one
+     * usually has.
+     */
+    private DiodeModel lit(Amps amps, Volts forward) {
         double ohms = DiodeModel.LED_RED.seriesOhms();
         double emission = DiodeModel.LED_RED.emission();
         double junction = Math.max(0, forward.value() - ohms * amps.value());
+        double gap = junction + LIT_VOLTS_PER_KELVIN * Warmth.ROOM.kelvin();
         return new DiodeModel(
-                amps.value() / Math.expm1(junction / (emission * DiodeModel.THERMAL_VOLTS)), emission, ohms);
+                        amps.value() / Math.expm1(junction / (emission * DiodeModel.THERMAL_VOLTS)), emission, ohms)
+                .atCelsius(drawing.warmth().value(), gap);
     }
 
     /** The family whose typical curve stands for the diode. */

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.NetworkBuilder;
+import org.loomproof.network.part.DiodeModel;
+import org.loomproof.network.part.Lamp;
 import org.loomproof.network.part.Part;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.Relay;
@@ -40,6 +42,16 @@ final class Drawing {
     /** A relay whose coil is known at room temperature. */
     Relay warmed(Relay relay) {
         return relay.atCelsius(warmth.value());
+    }
+
+    /** A silicon diode whose curve is known at room temperature. */
+    DiodeModel warmed(DiodeModel silicon) {
+        return silicon.atCelsius(warmth.value(), DiodeModel.SILICON_GAP_VOLTS);
+    }
+
+    /** A lamp whose cold filament is known at room temperature. */
+    Lamp warmed(Lamp lamp) {
+        return lamp.atCelsius(warmth.value());
     }
 
     /** Adds a part with the words for it; its first two pins are where a meter reaches it. */

@@ -112,8 +112,12 @@ final class FactoryWiring {
                 loads.put(
                         s.id(),
                         drawing.add(
-                                new Lamp(
-                                        id, a, b, LAMP_RATED_VOLTS, drawing.figures.take(s.id() + " power", s.power())),
+                                drawing.warmed(new Lamp(
+                                        id,
+                                        a,
+                                        b,
+                                        LAMP_RATED_VOLTS,
+                                        drawing.figures.take(s.id() + " power", s.power()))),
                                 words("lamp", s, circuit)));
             case PathStep.Load s ->
                 loads.put(s.id(), drawing.add(new Resistor(id, a, b, loadOhms(s)), words("load", s, circuit)));
@@ -121,7 +125,8 @@ final class FactoryWiring {
                 drawing.add(new Resistor(id, a, b, ohms(s, s.resistance())), words("resistor", s, circuit));
             case PathStep.Diode s ->
                 drawing.add(
-                        new Diode(id, s.forwards() ? a : b, s.forwards() ? b : a, DiodeModel.SILICON_3A),
+                        new Diode(
+                                id, s.forwards() ? a : b, s.forwards() ? b : a, drawing.warmed(DiodeModel.SILICON_3A)),
                         words("diode", s, circuit));
             case PathStep.Input s -> inputs.put(s.id(), drawInput(id, s, a, words("input", s, circuit)));
         }

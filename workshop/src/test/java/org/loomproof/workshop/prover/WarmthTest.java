@@ -6,6 +6,10 @@ import static org.loomproof.workshop.prover.Proven.proven;
 
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.loomproof.network.law.ShockleyCurve;
+import org.loomproof.network.part.Diode;
+import org.loomproof.network.part.DiodeModel;
+import org.loomproof.network.part.Lamp;
 import org.loomproof.network.part.PartId;
 import org.loomproof.network.part.Relay;
 import org.loomproof.network.part.Wire;
@@ -32,7 +36,10 @@ import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.Warmth;
 
-/** What heat and cold do to copper, 0.393 % a kelvin from 20 °C (IEC 60028), and what the proof makes of it. */
+/**
+ * What heat and cold do to copper, 0.393 % a kelvin from 20 °C (IEC 60028), to junctions of silicon (some 2 mV a kelvin, common
+ * practice) and to dark filaments (T^1.2, from memory), and what the proof makes of it.
+ */
 class WarmthTest {
 
     private static final Jobs.Job HANDCART = Jobs.simple();
@@ -63,6 +70,33 @@ class WarmthTest {
                 default -> {}
             }
         }
+    }
+
+    /**
+     * A silicon junction of 0.65 V loses (1.2 - 0.65) V / 293.15 K = 1.876 mV a kelvin: 0.122 V at 85 °C. A filament that is dark
+     * at -20 °C has (253.15 / 293.15)^1.2 = 0.8386 of its ohms at 20 °C.
+     */
+    @Test
+    void diodesAndDarkFilamentsFollowTheCarsWarmth() {
+        Vehicle room = fitted(Corner.TYPICAL);
+        Vehicle hot = fitted(Corner.TYPICAL.with(Warmth.KEY, Corner.Taken.HIGH));
+        Vehicle cold = fitted(Corner.TYPICAL.with(Warmth.KEY, Corner.Taken.LOW));
+        DiodeModel model = one(room, Diode.class).model();
+        double amps = ShockleyCurve.of(model).amps(0.65);
+        assertThat(ShockleyCurve.of(one(hot, Diode.class).model()).junctionVolts(amps))
+                .isCloseTo(0.65 - 0.1219, within(1e-3));
+        assertThat(one(cold, Lamp.class).coldToHotOhms() / one(room, Lamp.class).coldToHotOhms())
+                .isCloseTo(0.8386, within(1e-3));
+        assertThat(one(hot, Lamp.class).hotOhms())
+                .isEqualTo(one(room, Lamp.class).hotOhms());
+    }
+
+    private static <T> T one(Vehicle vehicle, Class<T> kind) {
+        return vehicle.wired().network().parts().stream()
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Vehicle fitted(Corner corner) {
