@@ -66,6 +66,7 @@ class KitSettingsTest {
         assertThat(coupling(job.plan(), "trigger")).isEqualTo("coupling.straight");
     }
 
+    /** A lamp of 10 W rushes 14.8 V / (18.2 Ω · 0.08 · 0.84) = 12 A where it is cold; an output of 15 A bears that for long. */
     @Test
     void anOutputTurnedToSupplyReachesALampWithoutARelay() {
         KitOption option = new KitOption(
@@ -77,7 +78,7 @@ class KitSettingsTest {
                                 Map.of(
                                         new LeadId("lamps"),
                                         new Port.HighSide(
-                                                Figured.amps(10), Figured.volts(0.1), Optional.empty(), false)))));
+                                                Figured.amps(15), Figured.volts(0.1), Optional.empty(), false)))));
         AKit kit = AKit.simple()
                 .lowSide("lamps", LeadRole.LAMPS, 0.5, Set.of(ControllerState.SOUNDING))
                 .option(option);
