@@ -211,8 +211,8 @@ final class ChafedLoom {
         Set<PartId> opened = new HashSet<>();
         List<PartId> order = new ArrayList<>();
         Map<PartId, Fare> fares = new LinkedHashMap<>();
-        Situation timed = at(situation, measure.timedAt());
-        Situation heated = at(situation, measure.heatedAt());
+        Situation timed = situation.suppliedBy(measure.timedAt());
+        Situation heated = situation.suppliedBy(measure.heatedAt());
         while (true) {
             Optional<OperatingPoint> least = measure.timing().at(place, timed, stand, opened);
             Optional<OperatingPoint> most = measure.heating().at(place, heated, stand, opened);
@@ -300,16 +300,6 @@ final class ChafedLoom {
         return new Amps(Math.abs(point.amps(part)));
     }
 
-    private static Situation at(Situation situation, SupplyPoint supply) {
-        return new Situation(
-                situation.positions(),
-                supply,
-                situation.controller(),
-                situation.feed(),
-                situation.moment(),
-                situation.still());
-    }
-
     private Corner corner(Corner.Taken end) {
         Corner corner = Corner.TYPICAL;
         for (RangedFigure figure : fitting.fitted().wired().ranged()) {
@@ -351,14 +341,12 @@ final class ChafedLoom {
             Condition.Doing doing = condition.representative();
             if (doing.feed() == ControllerFeed.WHOLE) {
                 for (SortedMap<OperableId, String> positions : apart) {
-                    all.add(new Situation(
-                            positions, SupplyPoint.REST, doing.state(), doing.feed(), doing.moment(), doing.still()));
+                    all.add(doing.with(positions, SupplyPoint.REST));
                 }
             }
         }
-        all.sort(Comparator.comparingInt(situation -> stepsTo.count(situation.positions())
-                + stepsTo.count(new Condition.Doing(
-                        situation.controller(), situation.feed(), situation.moment(), situation.still()))));
+        all.sort(Comparator.comparingInt(
+                situation -> stepsTo.count(situation.positions()) + stepsTo.count(Condition.Doing.in(situation))));
         return all;
     }
 

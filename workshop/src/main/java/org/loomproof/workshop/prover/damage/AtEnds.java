@@ -14,7 +14,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.loomproof.network.netlist.Setting;
-import org.loomproof.workshop.prover.explore.Answers;
 import org.loomproof.workshop.prover.explore.Area;
 import org.loomproof.workshop.prover.explore.Beside;
 import org.loomproof.workshop.prover.explore.Case;
@@ -24,7 +23,6 @@ import org.loomproof.workshop.prover.explore.Key;
 import org.loomproof.workshop.prover.explore.Pair;
 import org.loomproof.workshop.prover.explore.Sensitivity;
 import org.loomproof.workshop.prover.explore.Vehicle;
-import org.loomproof.workshop.prover.explore.Walker;
 import org.loomproof.workshop.prover.explore.Workbench;
 import org.loomproof.workshop.prover.explore.Working;
 import org.loomproof.workshop.wiring.Corner;
@@ -140,16 +138,9 @@ final class AtEnds {
     private Sight sight(Corner corner, Key key, Working working) {
         Vehicle stock = planned.at(corner).stock();
         Vehicle damaged = car(corner);
-        Setting setting = new Walker(
-                        whole.space,
-                        damaged.settings(),
-                        whole.space.supplies().get(key.supply()),
-                        whole.space.conditions().get(key.condition()).representative())
-                .at(key.positions());
-        return planned.at(corner).stock(key) instanceof Answers.AtRest s
-                        && fuses.settled(bench, damaged, setting) instanceof Answers.AtRest f
-                ? new Sight(Optional.of(new Beside(whole.space, key, stock, damaged, working, bench).pairs(s, f)))
-                : new Sight(Optional.empty());
+        Setting setting = damaged.settings().of(whole.situation(key));
+        return new Sight(new Beside(whole.space, key, stock, damaged, working, bench)
+                .pairsAtRest(planned.at(corner).stock(key), fuses.settled(bench, damaged, setting)));
     }
 
     private List<Double> at(Corner corner, List<? extends Asked> asked) {

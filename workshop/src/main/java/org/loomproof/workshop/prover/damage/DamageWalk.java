@@ -301,13 +301,11 @@ final class DamageWalk {
             }
         }
         feedMoved = Math.max(feedMoved, whole.feedMoved(key, damaged, after));
-        if (before instanceof Answers.AtRest stockAtRest && after instanceof Answers.AtRest damagedAtRest) {
-            return Optional.of(beside(key).pairs(stockAtRest, damagedAtRest));
-        }
-        if (tell) {
+        Optional<List<List<Pair>>> pairs = beside(key).pairsAtRest(before, after);
+        if (tell && pairs.isEmpty()) {
             trouble.add(words(before instanceof Answers.AtRest ? after : before));
         }
-        return Optional.empty();
+        return pairs;
     }
 
     private static Phrase words(Answers answers) {
@@ -341,7 +339,7 @@ final class DamageWalk {
         } else {
             BitSet plain = withoutMeter(differing);
             if (!plain.isEmpty()) {
-                elsewhere = new Outcome.Elsewhere(situation(key, soonest(key)), plain, steps);
+                elsewhere = new Outcome.Elsewhere(whole.situation(key, soonest(key)), plain, steps);
             }
         }
     }
@@ -364,9 +362,7 @@ final class DamageWalk {
     }
 
     private Setting setting(Key key) {
-        return new Walker(
-                        whole.space, damaged.settings(), whole.space.supplies().get(key.supply()), doing(key))
-                .at(key.positions());
+        return damaged.settings().of(whole.situation(key));
     }
 
     private BitSet withoutMeter(BitSet signs) {
@@ -397,16 +393,6 @@ final class DamageWalk {
                 + stepsTo.count(whole.space.positions().get(key.positions()));
     }
 
-    private Situation situation(Key key, Condition.Doing doing) {
-        return new Situation(
-                whole.space.positions().get(key.positions()),
-                whole.space.supplies().get(key.supply()),
-                doing.state(),
-                doing.feed(),
-                doing.moment(),
-                doing.still());
-    }
-
     private List<Break> breaks() {
         List<Break> breaks = new ArrayList<>();
         for (int c = 0; c < cases.size(); c++) {
@@ -434,13 +420,13 @@ final class DamageWalk {
                 each,
                 pairs,
                 soonest.key(),
-                situation(soonest.key(), concern.doing(c, soonest.key().condition())));
+                whole.situation(soonest.key(), concern.doing(c, soonest.key().condition())));
         return breakOf(each, deciding(each, worst.key()), Beside.deciding(each, pairs), witness, stepAtEnd());
     }
 
     Break breakOf(int c, Key key, Pair atWorst, Pair atSoonest, List<Phrase> atEnd) {
         Case each = cases.get(c);
-        Situation situation = situation(key, concern.doing(c, key.condition()));
+        Situation situation = whole.situation(key, concern.doing(c, key.condition()));
         Witness witness = new Witness(stepsTo.list(situation), situation, each.observations(atSoonest));
         return breakOf(each, atWorst, atSoonest, witness, atEnd);
     }

@@ -12,11 +12,11 @@ import org.loomproof.workshop.prover.explore.Key;
 import org.loomproof.workshop.prover.explore.StockTable;
 import org.loomproof.workshop.prover.explore.Variations;
 import org.loomproof.workshop.prover.explore.Vehicle;
-import org.loomproof.workshop.prover.explore.Walker;
 import org.loomproof.workshop.prover.explore.Workbench;
 import org.loomproof.workshop.prover.explore.Working;
 import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.wiring.Corner;
+import org.loomproof.workshop.wiring.Situation;
 
 /**
  * One area of the stock vehicle and of the vehicle as planned at ends of ranged figures. Each is drawn, and solved in a situation,
@@ -68,20 +68,16 @@ final class EndCars {
 
         /** What comes of the stock vehicle there. */
         synchronized Answers stock(Key key) {
-            return stockAnswers.computeIfAbsent(key, k -> answers(stock, k, Condition.IDLE));
+            return stockAnswers.computeIfAbsent(key, k -> answers(stock, whole.situation(k, Condition.IDLE)));
         }
 
         /** What is to be seen of the vehicle as planned; empty where it does not come to rest. */
         synchronized Optional<Seen> seen(Key key) {
-            return seen.computeIfAbsent(key, k -> {
-                Condition.Doing doing =
-                        whole.space.conditions().get(k.condition()).representative();
-                return stock(k) instanceof Answers.AtRest s && answers(fitted, k, doing) instanceof Answers.AtRest f
-                        ? Optional.of(job.signs()
-                                .read(new Beside(whole.space, k, stock, fitted, whole.stockTable.working(), bench)
-                                        .pairs(s, f)))
-                        : Optional.empty();
-            });
+            return seen.computeIfAbsent(
+                    key,
+                    k -> new Beside(whole.space, k, stock, fitted, whole.stockTable.working(), bench)
+                            .pairsAtRest(stock(k), answers(fitted, whole.situation(k)))
+                            .map(job.signs()::read));
         }
 
         /** What the stock loads get there when they work. */
@@ -92,15 +88,8 @@ final class EndCars {
             return known.working();
         }
 
-        private Answers answers(Vehicle vehicle, Key key, Condition.Doing doing) {
-            return bench.answers(
-                    vehicle,
-                    new Walker(
-                                    whole.space,
-                                    vehicle.settings(),
-                                    whole.space.supplies().get(key.supply()),
-                                    doing)
-                            .at(key.positions()));
+        private Answers answers(Vehicle vehicle, Situation situation) {
+            return bench.answers(vehicle, vehicle.settings().of(situation));
         }
     }
 }

@@ -4,13 +4,10 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.loomproof.workshop.prover.explore.Answers;
 import org.loomproof.workshop.prover.explore.Beside;
 import org.loomproof.workshop.prover.explore.Case;
 import org.loomproof.workshop.prover.explore.Concern;
 import org.loomproof.workshop.prover.explore.Key;
-import org.loomproof.workshop.prover.explore.Pair;
-import org.loomproof.workshop.prover.explore.Walker;
 import org.loomproof.workshop.prover.explore.Workbench;
 import org.loomproof.workshop.prover.state.StepsTo;
 
@@ -46,21 +43,15 @@ final class PlannedSlacks {
     private double[] worked(Key key) {
         double[] slacks = new double[cases.size()];
         Arrays.fill(slacks, Double.NaN);
-        Answers stock = whole.stockTable.at(key.supply(), key.positions());
-        Walker settings = new Walker(
-                whole.space,
-                whole.fitted.settings(),
-                whole.space.supplies().get(key.supply()),
-                whole.space.conditions().get(key.condition()).representative());
-        if (stock instanceof Answers.AtRest s
-                && bench.answers(whole.fitted, settings.at(key.positions())) instanceof Answers.AtRest f) {
-            List<List<Pair>> pairs = new Beside(
-                            whole.space, key, whole.stock, whole.fitted, whole.stockTable.working(), bench)
-                    .pairs(s, f);
-            for (int c : concern.at(concern.under(key.condition()), key.positions())) {
-                slacks[c] = Beside.slack(cases.get(c), pairs);
-            }
-        }
+        new Beside(whole.space, key, whole.stock, whole.fitted, whole.stockTable.working(), bench)
+                .pairsAtRest(
+                        whole.stockTable.at(key.supply(), key.positions()),
+                        bench.answers(whole.fitted, whole.fitted.settings().of(whole.situation(key))))
+                .ifPresent(pairs -> {
+                    for (int c : concern.at(concern.under(key.condition()), key.positions())) {
+                        slacks[c] = Beside.slack(cases.get(c), pairs);
+                    }
+                });
         return slacks;
     }
 

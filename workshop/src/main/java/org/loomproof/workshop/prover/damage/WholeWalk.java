@@ -27,6 +27,7 @@ import org.loomproof.workshop.prover.state.Condition;
 import org.loomproof.workshop.prover.state.Space;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.wiring.ControllerParts;
+import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.wiring.WorkedSwitch;
 
 /**
@@ -212,10 +213,10 @@ final class WholeWalk {
 
     private @Nullable Seen seen(Key key, Answers answers, Workbench bench) {
         Answers before = stockTable.at(key.supply(), key.positions());
-        return answers instanceof Answers.AtRest whole && before instanceof Answers.AtRest stockAtRest
-                ? signs.read(
-                        new Beside(space, key, stock, fitted, stockTable.working(), bench).pairs(stockAtRest, whole))
-                : null;
+        return new Beside(space, key, stock, fitted, stockTable.working(), bench)
+                .pairsAtRest(before, answers)
+                .map(signs::read)
+                .orElse(null);
     }
 
     /** What is seen as planned, with a charged battery at rest; null where contacts do not come to rest. */
@@ -236,6 +237,17 @@ final class WholeWalk {
     /** The combinations in which contacts are close to standing otherwise. */
     BitSet near(int condition, int supply) {
         return near[condition * space.supplies().size() + supply];
+    }
+
+    /** The situation of a place, by the doing that stands for its condition. */
+    Situation situation(Key key) {
+        return situation(key, space.conditions().get(key.condition()).representative());
+    }
+
+    /** The situation of a place while the controller does that. */
+    Situation situation(Key key, Condition.Doing doing) {
+        return doing.with(
+                space.positions().get(key.positions()), space.supplies().get(key.supply()));
     }
 
     long solves() {

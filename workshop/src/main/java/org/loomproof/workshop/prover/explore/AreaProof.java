@@ -191,8 +191,7 @@ final class AreaProof {
     }
 
     private boolean isSupposed(Situation situation) {
-        return stepsTo.isSupposed(
-                new Condition.Doing(situation.controller(), situation.feed(), situation.moment(), situation.still()));
+        return stepsTo.isSupposed(Condition.Doing.in(situation));
     }
 
     private Verdict broken(int c, Finding finding) {

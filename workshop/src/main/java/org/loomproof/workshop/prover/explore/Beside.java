@@ -43,6 +43,13 @@ public record Beside(
         return all;
     }
 
+    /** The same of whatever the two come to; empty where one of them does not come to rest. */
+    public Optional<List<List<Pair>>> pairsAtRest(Answers stockAnswers, Answers fittedAnswers) {
+        return stockAnswers instanceof Answers.AtRest s && fittedAnswers instanceof Answers.AtRest f
+                ? Optional.of(pairs(s, f))
+                : Optional.empty();
+    }
+
     private SupplyPoint supply() {
         return space.supplies().get(key.supply());
     }
@@ -67,16 +74,12 @@ public record Beside(
 
     /** Solves both vehicles here; empty when one of them does not come to rest. */
     Optional<List<List<Pair>>> solve() {
-        Answers stockAnswers = bench.answers(stock, at(stock, Condition.IDLE));
-        Answers fittedAnswers = bench.answers(fitted, at(fitted, doing()));
-        return stockAnswers instanceof Answers.AtRest s && fittedAnswers instanceof Answers.AtRest f
-                ? Optional.of(pairs(s, f))
-                : Optional.empty();
+        return pairsAtRest(bench.answers(stock, at(stock, Condition.IDLE)), bench.answers(fitted, at(fitted, doing())));
     }
 
     private Setting at(Vehicle vehicle, Condition.Doing doing) {
-        return new Walker(space, vehicle.settings(), supply(), doing)
-                .at(key.positions())
+        return vehicle.settings()
+                .of(doing.with(space.positions().get(key.positions()), supply()))
                 .emf(vehicle.wired().battery(), supplyVolts);
     }
 

@@ -38,7 +38,7 @@ public record Pair(
 
     /** The situation that stands for all to the same effect. */
     public Situation situation() {
-        return new Situation(positions, supply, doing.state(), doing.feed(), doing.moment(), doing.still());
+        return doing.with(positions, supply);
     }
 
     /**

@@ -81,8 +81,7 @@ public final class Standing {
         SortedMap<OperableId, String> positions = new TreeMap<>();
         brief.sheet().operables().forEach(each -> positions.put(each.id(), each.rest()));
         positions.putAll(situation.positions());
-        Condition.Doing doing =
-                new Condition.Doing(situation.controller(), situation.feed(), situation.moment(), situation.still());
+        Condition.Doing doing = Condition.Doing.in(situation);
         List<Stand> stands = new ArrayList<>();
         List<Phrase> restless = new ArrayList<>();
         for (Place place : places) {

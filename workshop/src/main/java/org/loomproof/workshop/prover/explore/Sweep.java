@@ -74,14 +74,8 @@ final class Sweep {
 
     /** The place in the words of a case. */
     Situation situation(int caseIndex, Key key) {
-        Condition.Doing doing = doing(caseIndex, key);
-        return new Situation(
-                space.positions().get(key.positions()),
-                space.supplies().get(key.supply()),
-                doing.state(),
-                doing.feed(),
-                doing.moment(),
-                doing.still());
+        return doing(caseIndex, key)
+                .with(space.positions().get(key.positions()), space.supplies().get(key.supply()));
     }
 
     /** Walks the whole space. */

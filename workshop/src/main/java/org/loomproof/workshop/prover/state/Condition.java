@@ -8,14 +8,18 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeSet;
 import org.loomproof.workshop.brief.kit.Behaviour;
 import org.loomproof.workshop.brief.kit.ControllerState;
 import org.loomproof.workshop.brief.kit.Kit;
 import org.loomproof.workshop.brief.kit.LeadId;
 import org.loomproof.workshop.brief.kit.Moment;
+import org.loomproof.workshop.brief.sheet.OperableId;
 import org.loomproof.workshop.prover.reach.Reach;
+import org.loomproof.workshop.trade.supply.SupplyPoint;
 import org.loomproof.workshop.wiring.ControllerFeed;
+import org.loomproof.workshop.wiring.Situation;
 
 /**
  * Doings of the controller that ask the same of its outputs under the same feed: electrically one, and solved once.
@@ -38,6 +42,16 @@ public record Condition(List<Doing> members) {
         /** With no pulse left over. */
         public Doing(ControllerState state, ControllerFeed feed, Moment moment) {
             this(state, feed, moment, Set.of());
+        }
+
+        /** What the controller does in a situation. */
+        public static Doing in(Situation situation) {
+            return new Doing(situation.controller(), situation.feed(), situation.moment(), situation.still());
+        }
+
+        /** The situation in which it does so, everything else set as told. */
+        public Situation with(SortedMap<OperableId, String> positions, SupplyPoint supply) {
+            return new Situation(positions, supply, state, feed, moment, still);
         }
 
         /** Whether only what is steady is on. */
