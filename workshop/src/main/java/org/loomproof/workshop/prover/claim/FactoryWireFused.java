@@ -132,9 +132,7 @@ final class FactoryWireFused implements Claim {
         for (Condition condition : Condition.list(fitting.brief().kit(), false, false)) {
             Condition.Doing doing = condition.representative();
             if (doing.feed() == ControllerFeed.WHOLE) {
-                moved(fitting)
-                        .forEach(positions -> all.add(new Situation(
-                                positions, SupplyPoint.REST, doing.state(), doing.feed(), doing.moment())));
+                moved(fitting).forEach(positions -> all.add(doing.with(positions, SupplyPoint.REST)));
             }
         }
         return all;
