@@ -10,10 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
-import org.jspecify.annotations.Nullable;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.network.part.PartId;
 import org.loomproof.workshop.brief.sheet.OperableId;
@@ -37,7 +35,6 @@ import org.loomproof.workshop.prover.verdict.Margin;
 import org.loomproof.workshop.prover.verdict.Witness;
 import org.loomproof.workshop.quantity.Volts;
 import org.loomproof.workshop.trade.supply.SupplyPoint;
-import org.loomproof.workshop.wiring.ControllerFeed;
 import org.loomproof.workshop.wiring.Corner;
 import org.loomproof.workshop.wiring.Situation;
 import org.loomproof.workshop.words.Phrase;
@@ -58,7 +55,6 @@ final class DamageWalk {
     private final Corner corner;
     private final Optional<PlannedSlacks> planned;
     private final Workbench bench = new Workbench();
-    private final Map<Key, List<Integer>> watched = new HashMap<>();
     private final List<Finding> found = new ArrayList<>();
     private final List<List<Found>> harmed = new ArrayList<>();
     private final Map<Key, Long> stood = new HashMap<>();
@@ -66,9 +62,8 @@ final class DamageWalk {
     private final Brink.Gauge gauge;
     private final Set<Key> near = new TreeSet<>();
     private final BitSet considered = new BitSet();
-    private final Map<Integer, BitSet> noticed = new TreeMap<>();
+    private final Noticing noticing;
     private final Set<Phrase> trouble = new LinkedHashSet<>();
-    private Outcome.@Nullable Elsewhere elsewhere;
     private long walked;
     private double feedMoved;
 
@@ -110,13 +105,7 @@ final class DamageWalk {
                 whole.stockTable,
                 corner.equals(Corner.TYPICAL) ? whole.stands.but(stood) : whole.stands.only(stood),
                 (by, setting) -> fuses.settled(by, damaged, setting));
-        for (int w = 0; corner.equals(Corner.TYPICAL) && w < job.watched().size(); w++) {
-            int place = w;
-            whole.places
-                    .find(job.watched().get(w))
-                    .ifPresent(key ->
-                            watched.computeIfAbsent(key, k -> new ArrayList<>()).add(place));
-        }
+        this.noticing = new Noticing(job, whole, stepsTo, corner.equals(Corner.TYPICAL) ? job.watched() : List.of());
     }
 
     /**
@@ -131,7 +120,7 @@ final class DamageWalk {
         BitSet nearby = whole.movingOnly(near);
         BitSet walkedAlready = new BitSet();
         walkAll((c, s) -> {
-            BitSet here = watchedAt(c, s);
+            BitSet here = noticing.watched(c, s);
             here.or(nearby);
             here.and(touched(number, c, s));
             here.or(beyondRest(c, s, nearby));
@@ -147,7 +136,7 @@ final class DamageWalk {
             walkAll((c, s) -> {
                 BitSet here = touched(number, c, s);
                 here.and(more);
-                here.andNot(watchedAt(c, s));
+                here.andNot(noticing.watched(c, s));
                 return here;
             });
         }
@@ -176,9 +165,9 @@ final class DamageWalk {
         between.look(found, bench);
         return new Outcome(
                 breaks(),
-                noticed,
-                noticed,
-                Optional.ofNullable(elsewhere),
+                noticing.noticed(),
+                noticing.noticed(),
+                noticing.elsewhere(),
                 fuses.opened(),
                 List.copyOf(trouble),
                 new Outcome.Effort(whole.situations(), walked, bench.solves()));
@@ -222,14 +211,6 @@ final class DamageWalk {
         }
     }
 
-    private BitSet watchedAt(int condition, int supply) {
-        BitSet at = new BitSet();
-        watched.keySet().stream()
-                .filter(key -> key.condition() == condition && key.supply() == supply)
-                .forEach(key -> at.set(key.positions()));
-        return at;
-    }
-
     /**
      * Where a part that carries nothing may matter all the same, to a case that looks beyond the point of rest: at the highest
      * supply, which is the worst for it, and with the battery at rest, which takes a step less to show.
@@ -262,7 +243,7 @@ final class DamageWalk {
         for (int p = combinations.nextSetBit(0); p >= 0; p = combinations.nextSetBit(p + 1)) {
             Key key = new Key(condition, supply, p);
             int[] asked = concern.at(under, p);
-            if (asked.length > 0 || watched.containsKey(key)) {
+            if (asked.length > 0 || noticing.isWatched(key)) {
                 walked++;
                 ask(asked, key, settings.at(p));
             }
@@ -281,7 +262,7 @@ final class DamageWalk {
                 }
             }
             if (corner.equals(Corner.TYPICAL)) {
-                look(key, pairs);
+                noticing.look(key, pairs);
             }
         });
     }
@@ -320,30 +301,6 @@ final class DamageWalk {
         return new Beside(whole.space, key, whole.stock, damaged, whole.stockTable.working(), bench);
     }
 
-    /** What a person would see otherwise than planned, where the battery is charged and at rest. */
-    private void look(Key key, List<List<Pair>> pairs) {
-        List<Integer> here = watched.get(key);
-        int steps = steps(key);
-        boolean isNearer = isAtHand(key) && (elsewhere == null || steps < elsewhere.steps());
-        if (here == null && !isNearer) {
-            return;
-        }
-        Seen planned = whole.seen(key);
-        if (planned == null) {
-            return;
-        }
-        BitSet differing =
-                job.signs().read(pairs).differing(planned, job.signs().standingCurrent());
-        if (here != null) {
-            here.forEach(w -> noticed.put(w, differing));
-        } else {
-            BitSet plain = withoutMeter(differing);
-            if (!plain.isEmpty()) {
-                elsewhere = new Outcome.Elsewhere(whole.situation(key, soonest(key)), plain, steps);
-            }
-        }
-    }
-
     /**
      * The signs that surely differ in one situation; empty where the vehicle, as planned or damaged, does not come to rest. No
      * sign where the area has nothing to do with the situation.
@@ -363,34 +320,6 @@ final class DamageWalk {
 
     private Setting setting(Key key) {
         return damaged.settings().of(whole.situation(key));
-    }
-
-    private BitSet withoutMeter(BitSet signs) {
-        BitSet plain = (BitSet) signs.clone();
-        plain.stream().filter(k -> job.signs().list().get(k).takesMeter()).forEach(plain::clear);
-        return plain;
-    }
-
-    /** A technician has the car as it stands: nothing unplugged, the battery charged. */
-    private boolean isAtHand(Key key) {
-        return whole.space.supplies().get(key.supply()) == SupplyPoint.REST
-                && doing(key).feed() == ControllerFeed.WHOLE;
-    }
-
-    private Condition.Doing doing(Key key) {
-        return whole.space.conditions().get(key.condition()).representative();
-    }
-
-    /** Of the doings that are electrically one the one with the fewest steps. */
-    private Condition.Doing soonest(Key key) {
-        return whole.space.conditions().get(key.condition()).members().stream()
-                .min(Comparator.comparingInt(stepsTo::count))
-                .orElseThrow();
-    }
-
-    private int steps(Key key) {
-        return stepsTo.count(soonest(key))
-                + stepsTo.count(whole.space.positions().get(key.positions()));
     }
 
     private List<Break> breaks() {
