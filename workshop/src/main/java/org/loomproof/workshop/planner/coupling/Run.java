@@ -1,6 +1,7 @@
 package org.loomproof.workshop.planner.coupling;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.quantity.Amps;
@@ -32,5 +33,12 @@ public record Run(
     /** The same between other ends, behind another fuse. */
     public Run between(End one, End other, Optional<AddedPartId> fuse) {
         return new Run(one, other, length, carries, drop, fuse, noThinnerThan);
+    }
+
+    /** Whether both lead to one terminal of a part. */
+    public boolean meetsAtPart(Run other) {
+        return Stream.of(from, to)
+                .filter(End.OfPart.class::isInstance)
+                .anyMatch(end -> end.equals(other.from) || end.equals(other.to));
     }
 }

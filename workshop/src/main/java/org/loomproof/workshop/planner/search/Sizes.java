@@ -1,6 +1,5 @@
 package org.loomproof.workshop.planner.search;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -14,9 +13,7 @@ import java.util.stream.Stream;
 import org.loomproof.workshop.brief.kit.Lead;
 import org.loomproof.workshop.brief.kit.Port;
 import org.loomproof.workshop.brief.order.ShopChoices;
-import org.loomproof.workshop.brief.sheet.Circuit;
 import org.loomproof.workshop.brief.sheet.CircuitId;
-import org.loomproof.workshop.brief.sheet.Level;
 import org.loomproof.workshop.plan.AddedPartId;
 import org.loomproof.workshop.plan.End;
 import org.loomproof.workshop.planner.coupling.Feed;
@@ -65,6 +62,7 @@ final class Sizes {
 
     private final Job job;
     private final Ledger ledger;
+    private final CarFeeds carFeeds;
     private final Amps throughController;
     private final Surroundings aroundAdded;
     private final Surroundings aroundLeads;
@@ -79,6 +77,7 @@ final class Sizes {
     Sizes(Job job, Ledger ledger, Amps throughController) {
         this.job = job;
         this.ledger = ledger;
+        this.carFeeds = new CarFeeds(job.brief().sheet(), ledger);
         this.throughController = throughController;
         ShopChoices shop = job.brief().order().shop();
         int loaded = Math.max(1, countLoaded());
@@ -314,105 +313,23 @@ final class Sizes {
     /** The size of a run, named as often as couplings ask for it: the kit's own for a lead, else what it must bear. */
     SquareMillimetres size(List<Run> same) {
         Run run = same.getFirst();
-        Amps fuse = larger(run.behind().or(() -> beside(run)).map(this::rating).orElse(NO_FUSE), fromFactory(run));
+        Amps added = run.behind().or(() -> beside(run)).map(this::rating).orElse(NO_FUSE);
+        Amps fuse = new Amps(Math.max(added.value(), carFeeds.fuse(run).value()));
         Volts allowed = new Volts(forWires(run.drop(), carries(same)) * SHARE_OF_DROP);
         return leadOf(run)
                 .map(lead -> lead.size().typical())
                 .orElseGet(() -> WireChoice.choose(
-                                listNoThinnerThan(onFactoryWire(run)),
+                                listNoThinnerThan(carFeeds.wire(run)),
                                 new WireChoice.Run(carries(same), lasts(run), run.length(), allowed, fuse),
                                 aroundAdded)
                         .area());
-    }
-
-    /**
-     * The factory wire that the run lengthens, or that one does with which it meets at a terminal, straight or over a third: a short of
-     * the run is drawn through what feeds that wire, whatever the run itself carries.
-     */
-    private Optional<SquareMillimetres> onFactoryWire(Run run) {
-        List<Run> met = new ArrayList<>(List.of(run));
-        for (int i = 0; i < met.size(); i++) {
-            Run each = met.get(i);
-            ledger.listRuns().stream()
-                    .map(List::getFirst)
-                    .filter(other -> !met.contains(other) && meetAtPart(each, other))
-                    .forEach(met::add);
-        }
-        return met.stream()
-                .flatMap(each -> each.noThinnerThan().stream())
-                .max(Comparator.comparingDouble(SquareMillimetres::value));
-    }
-
-    /**
-     * The largest fuse of the car through which a short of the run is drawn while the car's own switch is closed: that of a factory
-     * wire with which the run meets, straight or over added contacts. What leads from a factory wire to an added fuse is a take-off.
-     */
-    private Amps fromFactory(Run run) {
-        Amps most = NO_FUSE;
-        List<End> met = new ArrayList<>(List.of(run.from(), run.to()));
-        if (isTakeOff(run)) {
-            return most;
-        }
-        for (int i = 0; i < met.size(); i++) {
-            End end = met.get(i);
-            if (end instanceof End.Tap(var circuit)) {
-                most = larger(most, firmFuse(job.brief().sheet().circuit(circuit)));
-            } else if (end instanceof End.OfPart part) {
-                Stream.concat(
-                                across(part).stream(),
-                                ledger.listRuns().stream()
-                                        .map(List::getFirst)
-                                        .filter(other -> !isTakeOff(other))
-                                        .filter(other -> other.from().equals(end)
-                                                || other.to().equals(end))
-                                        .flatMap(other -> Stream.of(other.from(), other.to())))
-                        .filter(other -> !met.contains(other))
-                        .forEach(met::add);
-            }
-        }
-        return most;
-    }
-
-    private boolean isTakeOff(Run run) {
-        return run.from() instanceof End.Tap
-                && run.to() instanceof End.OfPart(var part, var terminal)
-                && ledger.named(part).getFirst() instanceof Piece.Fuse;
-    }
-
-    /** The terminals of the same part to which current may go on without a load. */
-    private List<End> across(End.OfPart end) {
-        List<String> on = switch (ledger.named(end.part()).getFirst()) {
-            case Piece.Relay relay ->
-                switch (end.terminal()) {
-                    case "30" -> List.of("87", "87a");
-                    case "87", "87a" -> List.of("30");
-                    default -> List.<String>of();
-                };
-            case Piece.Pole pole -> List.of(end.terminal().equals("1") ? "2" : "1");
-            default -> List.of();
-        };
-        return on.stream()
-                .<End>map(terminal -> new End.OfPart(end.part(), terminal))
-                .toList();
-    }
-
-    /** The fuse of a wire that its own switch puts at the supply, or that lies there until it opens. */
-    private static Amps firmFuse(Circuit circuit) {
-        Level active = circuit.switching().active();
-        boolean firm = active instanceof Level.Supply
-                || (active instanceof Level.Open && circuit.switching().rest() instanceof Level.Supply);
-        return firm ? new Amps(Finder.findFuseAmps(circuit).orElse(0.0)) : NO_FUSE;
-    }
-
-    private static Amps larger(Amps one, Amps other) {
-        return one.value() >= other.value() ? one : other;
     }
 
     /** The fuse that feeds a terminal of a part to which the run leads: a short of the run is drawn through it. */
     private Optional<AddedPartId> beside(Run run) {
         return ledger.listRuns().stream()
                 .map(List::getFirst)
-                .filter(other -> other.behind().isPresent() && meetAtPart(run, other))
+                .filter(other -> other.behind().isPresent() && run.meetsAtPart(other))
                 .findFirst()
                 .flatMap(Run::behind)
                 .or(() -> beforePole(run));
@@ -434,12 +351,6 @@ final class Sizes {
     /** True at the half of a connector that moves. */
     private boolean isBeyond(End end) {
         return findPole(end).isPresent() && end instanceof End.OfPart(var part, var terminal) && terminal.equals("2");
-    }
-
-    private static boolean meetAtPart(Run run, Run other) {
-        return Stream.of(run.from(), run.to())
-                .filter(End.OfPart.class::isInstance)
-                .anyMatch(end -> end.equals(other.from()) || end.equals(other.to()));
     }
 
     private Optional<Lead> leadOf(Run run) {
