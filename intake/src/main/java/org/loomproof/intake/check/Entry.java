@@ -52,32 +52,39 @@ public record Entry(
 
     /** The same entry, its use and way of switching less sure: something speaks against them. */
     Entry contested() {
-        return with(role.map(Answer::contested), colour, colourAsWritten, size, behaviour.map(Answer::contested), spot);
+        return with(
+                role.map(Answer::contested),
+                colour,
+                colourAsWritten,
+                size,
+                behaviour.map(Answer::contested),
+                spot,
+                leftOver);
     }
 
     /** The same entry with that answer for its role. */
     public Entry withRole(Answer<RoleReading> answer) {
-        return with(Optional.of(answer), colour, colourAsWritten, size, behaviour, spot);
+        return with(Optional.of(answer), colour, colourAsWritten, size, behaviour, spot, leftOver);
     }
 
     /** The same entry with that answer for its colour. */
     public Entry withColour(Answer<WireColour> answer) {
-        return with(role, Optional.of(answer), "", size, behaviour, spot);
+        return with(role, Optional.of(answer), "", size, behaviour, spot, leftOver);
     }
 
     /** The same entry with that answer for its size. */
     public Entry withSize(Answer<SquareMillimetres> answer) {
-        return with(role, colour, colourAsWritten, Optional.of(answer), behaviour, spot);
+        return with(role, colour, colourAsWritten, Optional.of(answer), behaviour, spot, leftOver);
     }
 
     /** The same entry with that answer for its behaviour. */
     public Entry withBehaviour(Answer<Behaviour> answer) {
-        return with(role, colour, colourAsWritten, size, Optional.of(answer), spot);
+        return with(role, colour, colourAsWritten, size, Optional.of(answer), spot, leftOver);
     }
 
     /** The same entry with that answer for its spot. */
     public Entry withSpot(Answer<Spot> answer) {
-        return with(role, colour, colourAsWritten, size, behaviour, Optional.of(answer));
+        return with(role, colour, colourAsWritten, size, behaviour, Optional.of(answer), leftOver);
     }
 
     /** The same entry, those words among what was understood. */
@@ -90,16 +97,6 @@ public record Entry(
                 behaviour,
                 spot,
                 leftOver.stream().filter(p -> !p.equals(words)).toList());
-    }
-
-    private Entry with(
-            Optional<Answer<RoleReading>> otherRole,
-            Optional<Answer<WireColour>> otherColour,
-            String otherWritten,
-            Optional<Answer<SquareMillimetres>> otherSize,
-            Optional<Answer<Behaviour>> otherBehaviour,
-            Optional<Answer<Spot>> otherSpot) {
-        return with(otherRole, otherColour, otherWritten, otherSize, otherBehaviour, otherSpot, leftOver);
     }
 
     private Entry with(
