@@ -3,6 +3,7 @@ package org.loomproof.workshop.weigh;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.loomproof.workshop.brief.Brief;
+import org.loomproof.workshop.planner.Planner;
 import org.loomproof.workshop.planner.search.Candidates;
 import org.loomproof.workshop.prover.ProofText;
 import org.loomproof.workshop.prover.Prover;
@@ -12,6 +13,17 @@ import org.loomproof.workshop.prover.verdict.Verdict;
 final class Weighed {
 
     private Weighed() {}
+
+    /** What is picked for a brief, of which no claim is broken and nothing better is missed where anything is picked. */
+    static PlannedJob best(Object about, Brief brief) {
+        Candidates candidates = Planner.plan(brief);
+        PlannedJob picked = new Weigher().weigh(brief);
+        nothingIsBroken(about, picked);
+        if (picked.plan().refusals().isEmpty()) {
+            nothingBetterIsMissed(brief, candidates, picked);
+        }
+        return picked;
+    }
 
     /** No claim is broken; {@code about} says of what. */
     static void nothingIsBroken(Object about, PlannedJob picked) {
