@@ -45,6 +45,9 @@ import org.loomproof.workshop.words.Phrase;
 /** Draws the parts and wires of a plan. */
 final class AddedWiring {
 
+    /** How much less a light-emitting diode drops for each kelvin; common practice, no published source. */
+    private static final double LIT_VOLTS_PER_KELVIN = 2e-3;
+
     /** A pin switch with its mounting on bare metal; common practice, no published source. */
     static final double PIN_SWITCH_OHMS = 0.05;
 
@@ -227,9 +230,6 @@ final class AddedWiring {
                 new Ohms(printed.value() * (1 + tolerance)),
                 new Basis(Certainty.VERIFIED, Place.nowhere("")));
     }
-
-    /** How much less a light-emitting diode drops for each kelvin; common practice, no published source. */
-    private static final double LIT_VOLTS_PER_KELVIN = 2e-3;
 
     /**
      * A light-emitting diode through its one known point at room temperature, with the slope and the resistance that such a one

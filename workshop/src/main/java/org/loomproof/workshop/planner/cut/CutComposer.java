@@ -101,10 +101,9 @@ public final class CutComposer {
             gives(each, draft);
             last = Driving.coil(drive.buffered() ? Side.LOW : source.gives(), k, last, coil, feed, making.run(), draft);
             if (each.equals(own.getFirst()) && source.isOutput()) {
-                // Coils that lie side by side on one output are let go together: one clamp serves them all. The current
-                // of one on a
-                // leg goes on through the motor beside it, and past a diode there the leg would feed what feeds the
-                // coil.
+                // Coils side by side on one output are let go together: one clamp serves them all. The current of one
+                // on a leg
+                // goes on through the motor beside it; past a diode the leg would feed what feeds the coil.
                 Clamp.across(k, making.diode(), draft);
             }
         }

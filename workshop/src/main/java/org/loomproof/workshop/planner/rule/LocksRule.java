@@ -181,11 +181,11 @@ public final class LocksRule implements Rule {
                                 legs.stream().map(Circuit::id).toList())))));
     }
 
-    /** Any further lead of these roles is kept. */
     private static List<Option> withTheRest(List<Lead> leads, List<Lead> pair, List<Option> options) {
         return options.stream().map(option -> withTheRest(leads, pair, option)).toList();
     }
 
+    /** Any further lead of these roles is kept. */
     private static Option withTheRest(List<Lead> leads, List<Lead> pair, Option option) {
         List<Decision> decisions = new ArrayList<>(option.decisions());
         leads.stream()
