@@ -52,27 +52,6 @@ public final class Between {
     private final Map<Integer, Working> working = new ConcurrentHashMap<>();
     private final AtomicLong solves = new AtomicLong();
 
-    Between(
-            Space space,
-            Sheet sheet,
-            Vehicle stock,
-            Vehicle fitted,
-            List<Case> cases,
-            Concern concern,
-            StockTable stockTable,
-            Contacts stands) {
-        this(
-                space,
-                sheet,
-                stock,
-                fitted,
-                cases,
-                concern,
-                stockTable,
-                stands,
-                (bench, setting) -> bench.answers(fitted, setting));
-    }
-
     /**
      * What lies between the supply points of a space.
      *

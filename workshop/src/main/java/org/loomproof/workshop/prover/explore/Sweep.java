@@ -102,7 +102,16 @@ final class Sweep {
 
     /** Looks between the supply points as well, where contacts move there. */
     Sweep between(BooleanSupplier isEnough) {
-        solves += new Between(space, sheet, stock, fitted, cases, concern, stockTable, stands)
+        solves += new Between(
+                        space,
+                        sheet,
+                        stock,
+                        fitted,
+                        cases,
+                        concern,
+                        stockTable,
+                        stands,
+                        (by, setting) -> by.answers(fitted, setting))
                 .look(findings, bench, isEnough);
         return this;
     }
