@@ -25,8 +25,12 @@ import org.loomproof.workshop.wiring.Wired;
  */
 final class Fuses {
 
+    /** How much the current through a fuse may be moved by figures at their ends. */
+    private static final double MOVED_FACTOR = 1.4;
+
     private final Map<PartId, Double> ratingAmps = new LinkedHashMap<>();
     private final Set<PartId> opened = new LinkedHashSet<>();
+    private boolean isNear;
 
     Fuses(Wired fitted, Plan plan) {
         for (Part part : fitted.network().parts()) {
@@ -42,11 +46,6 @@ final class Fuses {
         }
         ratingAmps.keySet().removeIf(id -> fitted.network().findPart(id).isEmpty());
     }
-
-    /** How much the current through a fuse may be moved by figures at their ends. */
-    private static final double MOVED_FACTOR = 1.4;
-
-    private boolean isNear;
 
     /** What the vehicle comes to when every fuse that must open has opened. */
     Answers settled(Workbench bench, Vehicle vehicle, Setting setting) {
