@@ -3,6 +3,8 @@ package org.loomproof.network.solve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.loomproof.network.law.Threshold;
 import org.loomproof.network.netlist.PartFault;
 import org.loomproof.network.netlist.Setting;
@@ -36,10 +38,20 @@ final class ContactSettling {
 
     private final boolean[] isHeldPassed;
     private final SettingChange change;
+    private final ContactPattern unpowered;
+
+    /** Tells, where there is one, what is called at rest without solving. */
+    private final @Nullable Foresight foresight;
+
     private PointSolver points;
     private int moves;
 
-    ContactSettling(Layout layout, SolverOptions options) {
+    /**
+     * A settling that has settled nothing yet.
+     *
+     * @param supply what the supply holds up, if that is known
+     */
+    ContactSettling(Layout layout, SolverOptions options, Optional<FirmSupply> supply) {
         this.layout = layout;
         this.options = options;
         this.points = new PointSolver(layout, options, Trust.ROUGH_VOLTS);
@@ -55,6 +67,8 @@ final class ContactSettling {
         isFree = new boolean[count];
         isHeldPassed = new boolean[count];
         change = new SettingChange(layout.thresholdOfPart.length);
+        unpowered = ContactPattern.of(count, t -> false);
+        foresight = supply.map(firm -> new Foresight(layout, firm)).orElse(null);
     }
 
     private PointSolver track(int move) {
@@ -62,6 +76,11 @@ final class ContactSettling {
             tracks.add(new PointSolver(layout, options, Trust.ROUGH_VOLTS));
         }
         return tracks.get(Math.min(move, TRACKS) - 1);
+    }
+
+    /** All contacts at rest: released, asleep. */
+    ContactPattern unpowered() {
+        return unpowered;
     }
 
     /** The solver that holds the answer of the last settling. */
@@ -115,19 +134,25 @@ final class ContactSettling {
         ContactPattern pattern = start;
         List<ContactPattern> met = new ArrayList<>();
         for (moves = 1; moves <= bound(); moves++) {
-            points = track(moves);
-            points.apply(setting, change);
-            if (!points.solveRoughly(pattern)) {
-                return new Ending.Lost();
-            }
-            ContactPattern called = called(pattern);
-            if (called.equals(pattern) || isClose()) {
-                if (!points.solve()) {
+            ContactPattern called = foreseen(setting, pattern);
+            if (called.equals(pattern)) {
+                points = track(moves);
+                points.apply(setting, change);
+                if (!points.solveRoughly(pattern)) {
                     return new Ending.Lost();
                 }
                 called = called(pattern);
-                if (called.equals(pattern)) {
-                    return new Ending.AtRest(pattern);
+                if (foresight != null && pattern.equals(unpowered)) {
+                    foresight.learn(points, Trust.ROUGH_VOLTS);
+                }
+                if (called.equals(pattern) || isClose()) {
+                    if (!points.solve()) {
+                        return new Ending.Lost();
+                    }
+                    called = called(pattern);
+                    if (called.equals(pattern)) {
+                        return new Ending.AtRest(pattern);
+                    }
                 }
             }
             met.add(pattern);
@@ -148,6 +173,9 @@ final class ContactSettling {
             int threshold = layout.thresholdOfPart[change.part(c)];
             if (threshold >= 0) {
                 hold(threshold, setting);
+            }
+            if (foresight != null) {
+                foresight.set(change.part(c), setting);
             }
         }
         return from.with(t -> isFree[t] ? from.isPassed(t) : isHeldPassed[t]);
@@ -183,6 +211,13 @@ final class ContactSettling {
             }
         }
         return false;
+    }
+
+    /** What drives are sure to call for from here; the pattern itself where none is, or nothing is sure. */
+    private ContactPattern foreseen(Setting setting, ContactPattern now) {
+        return foresight != null && now.equals(unpowered) && foresight.isSure(setting)
+                ? now.with(t -> isFree[t] ? foresight.isCalled(t) : isHeldPassed[t])
+                : now;
     }
 
     private static List<Integer> moving(List<ContactPattern> circle) {

@@ -2,6 +2,7 @@ package org.loomproof.network.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.Setting;
 import org.loomproof.network.solve.ContactSettling.Ending;
@@ -17,14 +18,14 @@ public final class Solver {
 
     private final Layout layout;
     private final SolverOptions options;
+    private final Optional<FirmSupply> supply;
     private final ContactSettling settling;
-    private final ContactPattern unpowered;
 
-    private Solver(Layout layout, SolverOptions options) {
+    private Solver(Layout layout, SolverOptions options, Optional<FirmSupply> supply) {
         this.layout = layout;
         this.options = options;
-        this.settling = new ContactSettling(layout, options);
-        this.unpowered = ContactPattern.of(layout.thresholds.length, t -> false);
+        this.supply = supply;
+        this.settling = new ContactSettling(layout, options, supply);
     }
 
     /** A solver that looks as closely and widely as usual; the network is laid out for it. */
@@ -34,12 +35,17 @@ public final class Solver {
 
     /** A solver that looks as closely and widely as told; the network is laid out for it. */
     public static Solver of(Network network, SolverOptions options) {
-        return new Solver(new Layout(network), options);
+        return new Solver(new Layout(network), options, Optional.empty());
     }
 
     /** Another solver of the same network, as it was when new; what was laid out is shared. */
     public Solver fresh() {
-        return new Solver(layout, options);
+        return new Solver(layout, options, supply);
+    }
+
+    /** Another solver of the same network, as when new, that is quicker over very many settings. */
+    Solver foreseeing() {
+        return new Solver(layout, options, FirmSupply.of(layout));
     }
 
     /** The network it solves. */
@@ -53,7 +59,7 @@ public final class Solver {
      * @throws IllegalArgumentException if the setting belongs to another network
      */
     public SolveOutcome solve(Setting setting) {
-        return solveFrom(setting, unpowered);
+        return solveFrom(setting, settling.unpowered());
     }
 
     /**

@@ -10,6 +10,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.loomproof.network.netlist.Network;
 import org.loomproof.network.netlist.Setting;
 
@@ -27,8 +28,13 @@ public final class Sweep {
     /** Legs that a sweep is divided into before they grow longer, so that there is one for each of a few threads. */
     private static final int FEW_LEGS = 4;
 
-    /** What each leg begins with afresh. */
+    /** Settings for which it is worth finding out what the supply holds up. */
+    private static final int MANY = 500;
+
+    /** What each leg begins with afresh, and, once it was worth it, the same with foresight. */
     private final Solver solver;
+
+    private @Nullable Solver foreseeing;
 
     private final AtomicLong work = new AtomicLong();
 
@@ -82,9 +88,10 @@ public final class Sweep {
         int length = Math.clamp(order.length / FEW_LEGS, SHORT_LEG, LONG_LEG);
         int legs = (order.length + length - 1) / length;
         AtomicInteger next = new AtomicInteger();
+        Solver beginning = settings.size() < MANY ? solver : foreseeing();
         Runnable walk = () -> {
             for (int leg = next.getAndIncrement(); leg < legs; leg = next.getAndIncrement()) {
-                Solver fresh = solver.fresh();
+                Solver fresh = beginning.fresh();
                 for (int k = leg * length; k < Math.min(order.length, (leg + 1) * length); k++) {
                     kept.set(order[k], keep.apply(fresh.solve(settings.get(order[k]))));
                 }
@@ -98,6 +105,13 @@ public final class Sweep {
             runAtOnce(helpers, walk);
         }
         return Collections.unmodifiableList(kept);
+    }
+
+    private synchronized Solver foreseeing() {
+        if (foreseeing == null) {
+            foreseeing = solver.foreseeing();
+        }
+        return foreseeing;
     }
 
     private static void runAtOnce(int count, Runnable walk) {

@@ -86,7 +86,7 @@ class SweepTest {
         }
     }
 
-    private static void assertAlike(SolveOutcome outcome, SolveOutcome afresh) {
+    static void assertAlike(SolveOutcome outcome, SolveOutcome afresh) {
         if (!(afresh instanceof Settled(OperatingPoint expected, var ignored))) {
             assertThat(outcome).hasSameClassAs(afresh);
             return;
