@@ -162,7 +162,8 @@ class ForesightTest {
         TestNetwork two = TestNetwork.network().battery("a", "x", "0", 12, 1).battery("b", "y", "0", 6, 1);
         TestNetwork none = TestNetwork.network().resistor("r", "x", "0", 1);
         TestNetwork upsideDown = TestNetwork.network().battery("a", "0", "x", 12, 1);
-        TestNetwork floating = TestNetwork.network().battery("a", "x", "y", 12, 1).resistor("r", "y", "0", 1);
+        TestNetwork floating =
+                TestNetwork.network().battery("a", "x", "y", 12, 1).resistor("r", "y", "0", 1);
         TestNetwork shortened =
                 TestNetwork.network().battery("a", "x", "0", 12, 1).diode("d", "x", "0", DiodeModel.SILICON_1A);
         for (TestNetwork each : List.of(two, none, upsideDown, floating, shortened)) {

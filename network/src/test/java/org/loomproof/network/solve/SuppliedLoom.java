@@ -36,14 +36,13 @@ final class SuppliedLoom {
         random = new SplittableRandom(seed);
     }
 
-    /** One in three has a battery so weak that its loads pull the supply about. */
+    /** Batteries that hold firm, that loads pull about by a volt or two, and that give way. */
     static Network of(long seed) {
         return new SuppliedLoom(seed).build();
     }
 
     private Network build() {
-        boolean isWeak = random.nextInt(3) == 0;
-        wired.battery("battery", "plus", "0", 12.6, isWeak ? 0.4 : 0.012);
+        wired.battery("battery", "plus", "0", 12.6, List.of(0.012, 0.05, 0.4).get(random.nextInt(3)));
         wired.part(new Fuse(id("main"), at("plus"), at("bus"), 0.002, 80));
         for (int k = 0; k < 6; k++) {
             String end = name();
@@ -80,7 +79,7 @@ final class SuppliedLoom {
                 at(plus),
                 at(minus),
                 random.nextDouble(60, 300),
-                8,
+                random.nextDouble(6, 12),
                 1.2,
                 List.of(Contact.changeover(at(any()), at(make), at(rest))),
                 2e-3));
