@@ -32,7 +32,7 @@ final class FirmSupply {
     /** A rank counts as firm while it stands no lower than this part of the open-circuit voltage. */
     private static final double FIRM_PART = 0.5;
 
-    /** Room above the most current that can flow as built, so that shorts of little consequence leave all as it is. */
+    /** Room above the most current that can flow as built, for shorts of little consequence. */
     static final double ROOM_AMPS = 0.5;
 
     /** Open-circuit voltage of the battery: no voltage is higher. */
@@ -58,7 +58,10 @@ final class FirmSupply {
     /** Per part, once asked: 1 if it may be shorted, -1 if not. */
     private final AtomicIntegerArray bearsShort;
 
-    /** What a network's supply holds up; nothing unless it has one battery, from the chassis up, of which no short as built asks the utmost. */
+    /**
+     * What a network's supply holds up. Nothing is told of a network that has not just one source of voltage, a battery with its
+     * minus at the chassis, nor of one in which current could flow without limit.
+     */
     static Optional<FirmSupply> of(Layout layout) {
         int battery = battery(layout);
         if (battery < 0) {

@@ -156,9 +156,17 @@ final class Foresight {
         byte[] state = new byte[2 * piece.length];
         for (int p = 0; p < piece.length; p++) {
             state[2 * p] = (byte) setting.selected(piece[p]);
-            state[2 * p + 1] = (byte) setting.fault(piece[p]).ordinal();
+            state[2 * p + 1] = code(faults[piece[p]]);
         }
         return ByteBuffer.wrap(state);
+    }
+
+    private static byte code(PartFault fault) {
+        return switch (fault) {
+            case NONE -> 0;
+            case BROKEN -> 1;
+            case SHORTED -> 2;
+        };
     }
 
     private void call(int threshold, Call now) {
