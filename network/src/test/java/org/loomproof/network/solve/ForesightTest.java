@@ -184,7 +184,11 @@ class ForesightTest {
                 SolveOutcome afresh = Solver.of(network, SolverOptions.USUAL.withoutOtherStablePoints())
                         .solve(settings.get(k));
                 SweepTest.assertAlike(swept.get(k), afresh);
-                SweepTest.assertAlike(byTwo.get(k), afresh);
+                if (swept.get(k) instanceof SolveOutcome.Settled(OperatingPoint point, var ignored)) {
+                    OperatingPoint other = byTwo.get(k).settledPoint();
+                    network.nodes()
+                            .forEach(node -> assertThat(other.volts(node)).isEqualTo(point.volts(node)));
+                }
             }
         }
     }
