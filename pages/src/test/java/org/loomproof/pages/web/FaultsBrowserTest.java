@@ -71,7 +71,7 @@ class FaultsBrowserTest extends InBrowser {
         try (TestShop shop = TestShop.open(folder);
                 BrowserContext somebody = browsers().somebody(Screen.PHONE)) {
             OpenBook book = shop.shop.book().orElseThrow();
-            CardId tried = ProvenJob.in(book);
+            CardId tried = ProvenJob.small(book, Map.of());
             Card job = withoutFaults(book, tried);
             Page page = signedIn(somebody, shop);
             page.navigate(shop.address() + "/jobs/" + job.id() + "/faults");

@@ -25,7 +25,7 @@ import org.loomproof.pages.web.Browsers.Screen;
 /** The pages as people meet them, in a real browser. */
 class PagesBrowserTest extends InBrowser {
 
-    private static final Path JOB = Path.of("..", "examples", "bakery-van");
+    private static final Path JOB = Path.of("..", "examples", "circuits", "starter-with-two-wires");
 
     /** A picture of one pixel. */
     private static final byte[] PIXEL = Base64.getDecoder()

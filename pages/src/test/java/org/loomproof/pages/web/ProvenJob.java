@@ -18,7 +18,7 @@ import org.loomproof.pages.desk.Planning;
 import org.loomproof.workshop.words.Messages;
 
 /**
- * A job of the bakery's van, or of a small car where less will do, checked in, planned, proven and with every fault tried by a real
+ * A job of the bakery's van, or of a car of two cut wires where less will do, checked in, planned, proven and with every fault tried by a real
  * run; the run of either is made once and its results are put with every further job.
  */
 final class ProvenJob {
@@ -28,7 +28,7 @@ final class ProvenJob {
 
     private static final Path VAN = Path.of("..", "examples", "bakery-van");
 
-    private static final Path SMALL = Path.of("..", "examples", "small-hatchback");
+    private static final Path SMALL = Path.of("..", "examples", "circuits", "starter-with-two-wires");
 
     private static final Map<Path, Run> RUNS = new HashMap<>();
 
@@ -105,7 +105,7 @@ final class ProvenJob {
         return of(VAN, book, more);
     }
 
-    /** A fresh one of the small car: less work, for what proves it over and over. */
+    /** A fresh one of the car of two cut wires: a tenth of the work, for what proves it or tries its faults over and over. */
     static CardId small(OpenBook book, Map<String, String> more) {
         return of(SMALL, book, more);
     }
