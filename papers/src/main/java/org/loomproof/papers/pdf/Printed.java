@@ -32,10 +32,12 @@ record Printed(List<Markup> content, Map<String, String> headings, Map<String, I
 
     private static final int ITEM_MILLIMETRES = 6;
 
-    /** Of a line in a narrow column, and the letters that it holds. */
+    /** Of a line, and the letters that it holds in a narrow column and across a sheet. */
     private static final int LINE_MILLIMETRES = 4;
 
     private static final int LETTERS_A_LINE = 36;
+
+    private static final int LETTERS_ACROSS = 90;
 
     /** More than a page can always give. */
     private static final int MOST_MILLIMETRES = 230;
@@ -58,15 +60,20 @@ record Printed(List<Markup> content, Map<String, String> headings, Map<String, I
 
     private static void rooms(List<Markup> siblings, Map<String, Integer> rooms) {
         String heading = "";
+        int between = 0;
         for (Markup sibling : siblings) {
             if (!(sibling instanceof Element element)) {
                 continue;
             }
             switch (element.name()) {
-                case "h2" -> heading = element.attributes().getOrDefault("id", "");
+                case "h2" -> {
+                    heading = element.attributes().getOrDefault("id", "");
+                    between = 0;
+                }
+                case "p" -> between += millimetres(element, LETTERS_ACROSS);
                 case "table" -> {
                     if (!heading.isEmpty()) {
-                        int needed = HEADS_MILLIMETRES + firstRow(element);
+                        int needed = HEADS_MILLIMETRES + between + firstRow(element);
                         rooms.put(heading, Math.min(MOST_MILLIMETRES, needed));
                         heading = "";
                     }
@@ -76,11 +83,16 @@ record Printed(List<Markup> content, Map<String, String> headings, Map<String, I
         }
     }
 
-    /** Millimetres of all paragraphs and items in a table's first row, as if they stood under each other. */
+    /** Millimetres of a table's first row: of all its paragraphs and items, as if they stood under each other, or of its longest cell. */
     private static int firstRow(Element table) {
         return find(table, "tbody")
                 .flatMap(body -> find(body, "tr"))
-                .map(Printed::millimetres)
+                .map(row -> Math.max(
+                        millimetres(row),
+                        elements(row)
+                                .mapToInt(cell -> millimetres(cell, LETTERS_A_LINE))
+                                .max()
+                                .orElse(0)))
                 .orElse(0);
     }
 
@@ -95,8 +107,11 @@ record Printed(List<Markup> content, Map<String, String> headings, Map<String, I
     }
 
     private static int item(Element item) {
-        return Math.max(
-                ITEM_MILLIMETRES, LINE_MILLIMETRES * Math.ceilDiv(text(item).length(), LETTERS_A_LINE));
+        return Math.max(ITEM_MILLIMETRES, millimetres(item, LETTERS_A_LINE));
+    }
+
+    private static int millimetres(Element parent, int lettersALine) {
+        return LINE_MILLIMETRES * Math.ceilDiv(text(parent).length(), lettersALine);
     }
 
     private static Stream<Element> elements(Element parent) {
