@@ -93,7 +93,7 @@ final class DownhillFlow {
         for (int m = 0; m < count && level[layout.chassisRank()] < 0; m++) {
             int at = list[m];
             for (int b : touching[at]) {
-                int other = otherEnd(b, at);
+                int other = layout.otherEnd(b, at);
                 if (level[other] < 0 && room(b, at) > 0) {
                     level[other] = level[at] + 1;
                     list[count++] = other;
@@ -110,7 +110,7 @@ final class DownhillFlow {
         while (at != layout.chassisRank()) {
             if (next[at] < touching[at].length) {
                 int b = touching[at][next[at]];
-                int other = otherEnd(b, at);
+                int other = layout.otherEnd(b, at);
                 if (level[other] == level[at] + 1 && room(b, at) > 0) {
                     list[length++] = b;
                     at = other;
@@ -121,7 +121,7 @@ final class DownhillFlow {
                 return 0;
             } else {
                 level[at] = -1;
-                at = otherEnd(list[--length], at);
+                at = layout.otherEnd(list[--length], at);
             }
         }
         return length;
@@ -132,7 +132,7 @@ final class DownhillFlow {
         int at = source;
         for (int k = 0; k < length; k++) {
             most = Math.min(most, room(list[k], at));
-            at = otherEnd(list[k], at);
+            at = layout.otherEnd(list[k], at);
         }
         amps += most;
         at = source;
@@ -140,12 +140,8 @@ final class DownhillFlow {
             int b = list[k];
             forth[b] += layout.from[b] == at ? -most : most;
             back[b] += layout.from[b] == at ? most : -most;
-            at = otherEnd(b, at);
+            at = layout.otherEnd(b, at);
         }
-    }
-
-    private int otherEnd(int branch, int end) {
-        return layout.from[branch] + layout.to[branch] - end;
     }
 
     private double room(int branch, int end) {

@@ -67,7 +67,7 @@ final class FirmSupply {
         if (battery < 0) {
             return Optional.empty();
         }
-        int[][] touching = touching(layout);
+        int[][] touching = layout.touching(b -> true);
         DownhillFlow flow =
                 new DownhillFlow(layout, touching, upperEnd(layout, battery), emf(layout, battery), battery);
         double amps = flow.raise(Double.MAX_VALUE);
@@ -101,7 +101,7 @@ final class FirmSupply {
             for (int rank : about) {
                 for (int at = rank; at != layout.chassisRank(); ) {
                     conductors.add(layout.partOf[way[at]]);
-                    at = layout.from[way[at]] + layout.to[way[at]] - at;
+                    at = layout.otherEnd(way[at], at);
                 }
             }
             pieceOf[t] = ints(piece);
@@ -177,7 +177,7 @@ final class FirmSupply {
             ohms[at] = reached.ohms();
             way[at] = reached.branch();
             for (int b : touching[at]) {
-                int other = layout.from[b] + layout.to[b] - at;
+                int other = layout.otherEnd(b, at);
                 double siemens = siemens(layout, b);
                 if (other != layout.chassisRank() && siemens > 0) {
                     next.add(new Reached(other, b, ohms[at] + 1 / siemens));
@@ -212,21 +212,10 @@ final class FirmSupply {
             for (int b : touching[at]) {
                 if (DownhillFlow.mayCarry(layout.terms[b])) {
                     piece.add(layout.partOf[b]);
-                    border.add(layout.from[b] + layout.to[b] - at);
+                    border.add(layout.otherEnd(b, at));
                 }
             }
         }
-    }
-
-    private static int[][] touching(Layout layout) {
-        List<IntList> touching = lists(layout.rankCount + 1);
-        for (int b = 0; b < layout.branchCount; b++) {
-            if (layout.from[b] != layout.to[b]) {
-                touching.get(layout.from[b]).add(b);
-                touching.get(layout.to[b]).add(b);
-            }
-        }
-        return touching.stream().map(IntList::toArray).toArray(int[][]::new);
     }
 
     private static List<IntList> lists(int count) {

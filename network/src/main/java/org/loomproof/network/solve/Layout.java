@@ -3,6 +3,7 @@ package org.loomproof.network.solve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.loomproof.network.law.PartEquations;
@@ -133,6 +134,24 @@ final class Layout {
 
     int chassisRank() {
         return rankCount;
+    }
+
+    /** Rank of a branch's other end. */
+    int otherEnd(int branch, int end) {
+        return from[branch] + to[branch] - end;
+    }
+
+    /** Per rank, the branches of those that count which lead from it to another, ascending. */
+    int[][] touching(IntPredicate counts) {
+        IntList[] touching = new IntList[rankCount + 1];
+        Arrays.setAll(touching, k -> new IntList());
+        for (int b = 0; b < branchCount; b++) {
+            if (counts.test(b) && from[b] != to[b]) {
+                touching[from[b]].add(b);
+                touching[to[b]].add(b);
+            }
+        }
+        return Arrays.stream(touching).map(IntList::toArray).toArray(int[][]::new);
     }
 
     /** The number of a branch's curve, its place in {@link #curved}, or -1 for a straight one. */

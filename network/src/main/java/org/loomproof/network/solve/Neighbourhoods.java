@@ -28,7 +28,7 @@ final class Neighbourhoods {
 
     Neighbourhoods(Layout layout) {
         int[] curves = layout.curved;
-        List<List<Integer>> touching = touching(layout);
+        int[][] touching = layout.touching(b -> isWorthIt(layout.terms[b]));
         List<List<int[]>> found = IntStream.range(0, layout.branchCount)
                 .mapToObj(b -> (List<int[]>) new ArrayList<int[]>())
                 .toList();
@@ -55,20 +55,6 @@ final class Neighbourhoods {
         return bits[branch];
     }
 
-    private static List<List<Integer>> touching(Layout layout) {
-        List<List<Integer>> touching = new ArrayList<>();
-        for (int rank = 0; rank <= layout.rankCount; rank++) {
-            touching.add(new ArrayList<>());
-        }
-        for (int b = 0; b < layout.branchCount; b++) {
-            if (isWorthIt(layout.terms[b]) && layout.from[b] != layout.to[b]) {
-                touching.get(layout.from[b]).add(b);
-                touching.get(layout.to[b]).add(b);
-            }
-        }
-        return touching;
-    }
-
     private static boolean isWorthIt(Term term) {
         return switch (term) {
             case Term.Conductance c -> c.siemens() > WORTH_SIEMENS;
@@ -81,21 +67,21 @@ final class Neighbourhoods {
         };
     }
 
-    private static List<Integer> nearest(Layout layout, List<List<Integer>> touching, int curve) {
+    private static List<Integer> nearest(Layout layout, int[][] touching, int curve) {
         List<Integer> nearest = new ArrayList<>();
         Set<Integer> metBranches = new HashSet<>(Set.of(curve));
         Set<Integer> metRanks = new HashSet<>();
         List<Integer> border = new ArrayList<>(List.of(layout.from[curve], layout.to[curve]));
         for (int at = 0; at < border.size() && nearest.size() < NEAREST; at++) {
             int rank = border.get(at);
-            List<Integer> branches = touching.get(rank);
-            if (rank == layout.rankCount || branches.size() > BUS_BRANCHES || !metRanks.add(rank)) {
+            int[] branches = touching[rank];
+            if (rank == layout.rankCount || branches.length > BUS_BRANCHES || !metRanks.add(rank)) {
                 continue;
             }
             for (int b : branches) {
                 if (metBranches.add(b) && nearest.size() < NEAREST) {
                     nearest.add(b);
-                    border.add(layout.from[b] == rank ? layout.to[b] : layout.from[b]);
+                    border.add(layout.otherEnd(b, rank));
                 }
             }
         }
