@@ -180,12 +180,16 @@ final class Foresight {
      * @param missVolts by how much any voltage may be out
      */
     void learn(PointSolver points, double missVolts) {
-        if (!isFirm() || unknownCount == 0) {
+        if (!isFirm()) {
             return;
         }
-        points.fill();
+        boolean isFilled = false;
         for (int t = 0; t < calls.length; t++) {
             if (calls[t] == Call.NOT_MET && known.get(t).size() < MOST_STATES) {
+                if (!isFilled) {
+                    points.fill();
+                    isFilled = true;
+                }
                 call(t, told(t, points, missVolts));
                 known.get(t).put(states[t], calls[t]);
             }

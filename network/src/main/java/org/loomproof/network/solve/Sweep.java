@@ -17,8 +17,9 @@ import org.loomproof.network.netlist.Setting;
 /**
  * Operating points of one network after power-up in very many settings. They are walked in an order in which neighbours differ
  * little, in legs of a fixed length that each begin afresh; so the answers are those of {@link Solver#solve(Setting)} whatever
- * the order given, and the same to the bit on any number of threads.
- * In many settings of a network of one battery, what is called at power-up is mostly told without solving it. Any thread may share it.
+ * the order given, and the same to the bit on any number of threads. Any thread may share it.
+ *
+ * <p>Over {@value #MANY} settings and more of a network of one battery, what is called at power-up is mostly told without solving it.
  */
 public final class Sweep {
     /** Settings a leg, at least and at most: enough to make what is learnt on the way worth more than the start. */
